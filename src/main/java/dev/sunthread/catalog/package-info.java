@@ -1,0 +1,7 @@
+/** Released, revisioned definitions: items, stations with positions, structures and routes. */
+@NullMarked
+@ApplicationModule(allowedDependencies = {"kernel", "ledger"})
+package dev.sunthread.catalog;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

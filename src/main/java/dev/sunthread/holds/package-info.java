@@ -1,0 +1,7 @@
+/** Reasons why a lot or unit may not move on; a thing can carry several. */
+@NullMarked
+@ApplicationModule(allowedDependencies = {"kernel", "ledger"})
+package dev.sunthread.holds;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

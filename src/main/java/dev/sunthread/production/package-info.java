@@ -1,0 +1,7 @@
+/** Units: their birth, steps, installations and removals, shipments and returns. */
+@NullMarked
+@ApplicationModule(allowedDependencies = {"kernel", "ledger", "catalog", "materials", "holds", "inbox"})
+package dev.sunthread.production;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

@@ -1,0 +1,18 @@
+/** The layout, the start page, search and the pages that gather several modules. */
+@NullMarked
+@ApplicationModule(
+        allowedDependencies = {
+            "kernel",
+            "ledger",
+            "inbox",
+            "holds",
+            "catalog",
+            "materials",
+            "production",
+            "genealogy",
+            "journal"
+        })
+package dev.sunthread.web;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;
