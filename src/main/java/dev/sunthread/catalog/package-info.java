@@ -1,6 +1,6 @@
 /** Released, revisioned definitions: items, stations with positions, structures and routes. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"kernel", "ledger"})
+@ApplicationModule(allowedDependencies = {"kernel", "ledger", "ledger::body"})
 package dev.sunthread.catalog;
 
 import org.jspecify.annotations.NullMarked;

@@ -1,7 +1,17 @@
 /** Import, export and restore of everything recorded, as lines of one documented format. */
 @NullMarked
 @ApplicationModule(
-        allowedDependencies = {"kernel", "ledger", "inbox", "holds", "catalog", "materials", "production", "genealogy"})
+        allowedDependencies = {
+            "kernel",
+            "ledger",
+            "ledger::body",
+            "inbox",
+            "holds",
+            "catalog",
+            "materials",
+            "production",
+            "genealogy"
+        })
 package dev.sunthread.journal;
 
 import org.jspecify.annotations.NullMarked;

@@ -1,6 +1,6 @@
 /** Lots: what was received, where it was loaded and unloaded, and when a position was cleaned. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"kernel", "ledger", "catalog", "holds", "inbox"})
+@ApplicationModule(allowedDependencies = {"kernel", "ledger", "ledger::body", "catalog", "holds", "inbox"})
 package dev.sunthread.materials;
 
 import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,17 @@
+package dev.sunthread;
+
+import java.time.Clock;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.scheduling.annotation.EnableScheduling;
+
+/** The clock that stamps when something is recorded, and the timer of what runs by itself. */
+@Configuration
+@EnableScheduling
+class PlantClock {
+
+    @Bean
+    Clock clock() {
+        return Clock.systemUTC();
+    }
+}

@@ -1,0 +1,65 @@
+package dev.sunthread.holds;
+
+import dev.sunthread.kernel.TraceRef;
+import dev.sunthread.ledger.Fact;
+import dev.sunthread.ledger.Known;
+import java.util.List;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** Holds: placed one by one, each released by its own decision. */
+@Repository
+public class Holds {
+
+    private final JdbcClient jdbc;
+
+    Holds(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    /** Places a hold as part of what is being recorded. */
+    public void place(Fact<?> fact, TraceRef subject, String reason) {
+        jdbc.sql("""
+                        INSERT INTO holds.hold (entry, ordinal, kind, subject, reason)
+                        SELECT :entry, 1 + (SELECT count(*) FROM holds.hold WHERE entry = :entry), :kind, :subject, :reason
+                        """)
+                .param("entry", fact.entry())
+                .param("kind", subject.kind().name())
+                .param("subject", subject.id())
+                .param("reason", reason)
+                .update();
+    }
+
+    /** The reasons why this may not move on; empty if it may. */
+    public List<OpenHold> on(TraceRef subject) {
+        return jdbc.sql("""
+                        SELECT e.id AS entry, h.ordinal, h.kind, h.subject, h.reason, e.occurred_at AS since
+                        FROM holds.hold h JOIN ledger.entry e ON e.number = h.entry
+                        WHERE h.kind = :kind AND h.subject = :subject AND %s AND NOT EXISTS (
+                          SELECT FROM holds.release r
+                          WHERE r.hold_entry = h.entry AND r.hold_ordinal = h.ordinal AND %s)
+                        ORDER BY h.entry, h.ordinal
+                        """.formatted(Known.now("h.entry"), Known.now("r.entry")))
+                .param("kind", subject.kind().name())
+                .param("subject", subject.id())
+                .query(OpenHold.class)
+                .list();
+    }
+
+    /** Every open hold, the newest first, at most so many. */
+    public List<OpenHold> open(long cutoff, int most) {
+        return jdbc.sql("SELECT * FROM (" + KNOWN + ") open ORDER BY since DESC, entry, ordinal LIMIT :most")
+                .param("cutoff", cutoff)
+                .param("most", most)
+                .query(OpenHold.class)
+                .list();
+    }
+
+    /** The query that gives every open hold at the parameter {@code cutoff}, for reports that join it. */
+    public static final String KNOWN = """
+            SELECT e.id AS entry, h.ordinal, h.kind, h.subject, h.reason, e.occurred_at AS since
+            FROM holds.hold h JOIN ledger.entry e ON e.number = h.entry
+            WHERE %s AND NOT EXISTS (
+              SELECT FROM holds.release r WHERE r.hold_entry = h.entry AND r.hold_ordinal = h.ordinal AND %s)
+            """.formatted(Known.at("h.entry"), Known.at("r.entry"));
+}

@@ -1,0 +1,87 @@
+package dev.sunthread.ledger;
+
+import dev.sunthread.ledger.body.Shape;
+import dev.sunthread.ledger.body.Unreadable;
+import jakarta.persistence.EntityManager;
+import java.time.Clock;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
+
+/**
+ * The one way in: every page, station, interface, journal and demo hands its envelopes here. One envelope is one ledger
+ * entry in one transaction with all that it fills; an id sent twice changes nothing.
+ */
+@Service
+public class Door {
+
+    private final Kinds kinds;
+    private final Entries entries;
+    private final ApplicationEventPublisher events;
+    private final EntityManager entities;
+    private final Clock clock;
+
+    Door(Kinds kinds, Entries entries, ApplicationEventPublisher events, EntityManager entities, Clock clock) {
+        this.kinds = kinds;
+        this.entries = entries;
+        this.events = events;
+        this.entities = entities;
+        this.clock = clock;
+    }
+
+    /**
+     * Records an envelope, or says that it was recorded before.
+     *
+     * @throws Unreadable if its body can't be read or names something unknown
+     * @throws dev.sunthread.kernel.Refused if it asks for something that a rule forbids
+     */
+    @Transactional
+    public Acceptance accept(Envelope envelope, Manner manner) {
+        return accept(envelope, manner, OffsetDateTime.now(clock), null);
+    }
+
+    /** Records an envelope of another database's export, keeping when it was recorded and its position. */
+    @Transactional
+    public Acceptance restore(Envelope envelope, OffsetDateTime recordedAt, long position) {
+        return accept(envelope, Manner.TOLD, recordedAt, position);
+    }
+
+    private Acceptance accept(
+            Envelope envelope,
+            Manner manner,
+            OffsetDateTime recordedAt,
+            @org.jspecify.annotations.Nullable Long position) {
+        Kind<?> kind = kinds.get(envelope.head().kind(), envelope.head().version());
+        Optional<Long> entry = entries.open(envelope, recordedAt);
+        if (entry.isEmpty()) {
+            return knownBefore(envelope);
+        }
+        List<RaisedFinding> findings = record(kind, entry.get(), envelope, manner);
+        entries.close(entry.get(), position);
+        return new Acceptance(envelope.id(), true, findings);
+    }
+
+    private <B> List<RaisedFinding> record(Kind<B> kind, long entry, Envelope envelope, Manner manner) {
+        B body = Shape.of(kind.body()).read(envelope.body(), "body");
+        Fact<B> fact = new Fact<>(entry, envelope.head(), envelope.occurredAt(), body, manner);
+        kind.record(fact);
+        entities.flush();
+        if (!fact.findings().isEmpty()) {
+            events.publishEvent(new EntryAccepted(entry, fact.findings()));
+        }
+        return fact.findings();
+    }
+
+    private Acceptance knownBefore(Envelope envelope) {
+        if (!entries.holds(envelope)) {
+            throw Unreadable.at(
+                    "envelope.id",
+                    "\"" + envelope.id() + "\" was recorded before with other content",
+                    "Give a new happening a new id; to change what was recorded send a correction");
+        }
+        return new Acceptance(envelope.id(), false, List.of());
+    }
+}

@@ -1,0 +1,99 @@
+package dev.sunthread.ledger;
+
+import java.time.OffsetDateTime;
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** The ledger's entries: opened, filled and closed within one transaction, and never changed afterwards. */
+@Repository
+public class Entries {
+
+    private static final String OPEN = """
+            WITH opened AS (
+              INSERT INTO ledger.entry (id, kind, kind_version, occurred_at, recorded_at, actor, source, envelope, hash)
+              VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (id) DO NOTHING RETURNING number)
+            SELECT number FROM opened, set_config('sunthread.entry', number::text, true)
+            """;
+
+    private final JdbcClient jdbc;
+
+    Entries(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    /** Opens an entry; empty if its id is known. History can be written for it until it is closed. */
+    Optional<Long> open(Envelope envelope, OffsetDateTime recordedAt) {
+        EnvelopeHead head = envelope.head();
+        return jdbc.sql(OPEN)
+                .params(head.id(), head.kind(), head.version(), head.occurredAt(), recordedAt)
+                .params(head.actor(), head.source(), envelope.canonical(), envelope.hash())
+                .query(Long.class)
+                .optional();
+    }
+
+    /** Closes an entry: it waits for the sealer, or takes the position it had in another database. */
+    void close(long entry, @Nullable Long position) {
+        String table = position == null
+                ? "INSERT INTO ledger.unsealed (entry) SELECT :entry"
+                : "INSERT INTO ledger.position (entry, position) SELECT :entry, :position";
+        jdbc.sql("WITH closed AS (" + table + ") SELECT set_config('sunthread.entry', '', true)")
+                .param("entry", entry)
+                .param("position", position)
+                .query(String.class)
+                .single();
+    }
+
+    boolean holds(Envelope envelope) {
+        return jdbc.sql("SELECT hash FROM ledger.entry WHERE id = ?")
+                .param(envelope.id())
+                .query(byte[].class)
+                .optional()
+                .filter(hash -> java.util.Arrays.equals(hash, envelope.hash()))
+                .isPresent();
+    }
+
+    /** Which of these ids are recorded, whatever their content. */
+    public Set<String> known(Collection<String> ids) {
+        return jdbc
+                .sql("SELECT id FROM ledger.entry WHERE id = ANY (?)")
+                .param(ids.toArray(String[]::new))
+                .query(String.class)
+                .stream()
+                .collect(Collectors.toSet());
+    }
+
+    /** The entry with this id, as far as voids, corrections and settlements need it. */
+    public Optional<NamedEntry> named(String id) {
+        return jdbc.sql("""
+                        SELECT e.number, e.id, coalesce(c.kind, e.kind) AS kind, e.occurred_at,
+                               coalesce(c.kind_version, e.kind_version) AS kind_version
+                        FROM ledger.entry e LEFT JOIN ledger.correction c ON c.entry = e.number WHERE e.id = ?
+                        """).param(id).query(NamedEntry.class).optional();
+    }
+
+    /** Whether nothing at all was recorded yet. */
+    public boolean none() {
+        return jdbc.sql("SELECT 1 FROM ledger.entry LIMIT 1")
+                .query(Integer.class)
+                .optional()
+                .isEmpty();
+    }
+
+    /** The next entries behind a position, at most so many, in the order of their positions. */
+    public List<SealedEntry> after(long position, long upTo, int most) {
+        return jdbc.sql("""
+                        SELECT p.position, e.recorded_at, e.envelope, e.hash
+                        FROM ledger.position p JOIN ledger.entry e ON e.number = p.entry
+                        WHERE p.position > ? AND p.position <= ? ORDER BY p.position LIMIT ?
+                        """)
+                .params(position, upTo, most)
+                .query(SealedEntry.class)
+                .list();
+    }
+}

@@ -1,0 +1,24 @@
+package dev.sunthread.ledger;
+
+/**
+ * The condition that every reading of history carries: the row's entry was sealed at the cut-off and nothing sealed by
+ * then withdrew it. The cut-off is the named parameter {@code cutoff}.
+ */
+public final class Known {
+
+    private Known() {}
+
+    /** A condition on the column that holds the row's entry, such as {@code u.entry}. */
+    public static String at(String entryColumn) {
+        return """
+                (EXISTS (SELECT FROM ledger.position kp WHERE kp.entry = %1$s AND kp.position <= :cutoff)
+                 AND NOT EXISTS (SELECT FROM ledger.withdrawal kw JOIN ledger.position kwp ON kwp.entry = kw.entry
+                                 WHERE kw.target = %1$s AND kwp.position <= :cutoff))
+                """.formatted(entryColumn);
+    }
+
+    /** A condition for state: the row's entry is not withdrawn, sealed or not. */
+    public static String now(String entryColumn) {
+        return "(NOT EXISTS (SELECT FROM ledger.withdrawal kw WHERE kw.target = %s))".formatted(entryColumn);
+    }
+}
