@@ -68,3 +68,17 @@ CREATE TABLE materials.loaded (
 );
 CREATE INDEX ON materials.loaded (position, lower(during));
 CREATE INDEX ON materials.loaded (lot);
+
+-- What the history says is loaded: a charge ends at the first discharge behind it or at the next charge.
+CREATE VIEW materials.loading AS
+SELECT entry, position, lot, tstzrange(charged_at, least(replaced_at, emptied_at)) AS during
+FROM (
+  SELECT c.entry, c.position, c.lot, c.charged_at,
+    lead(c.charged_at) OVER (PARTITION BY c.position ORDER BY c.charged_at, c.entry) AS replaced_at,
+    (SELECT min(d.discharged_at) FROM materials.discharge d
+     WHERE d.position = c.position AND d.discharged_at > c.charged_at
+       AND NOT EXISTS (SELECT FROM ledger.withdrawal w WHERE w.target = d.entry)) AS emptied_at
+  FROM materials.charge c
+  WHERE NOT EXISTS (SELECT FROM ledger.withdrawal w WHERE w.target = c.entry)
+) charges
+WHERE charged_at < coalesce(least(replaced_at, emptied_at), 'infinity');

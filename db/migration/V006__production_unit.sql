@@ -63,22 +63,32 @@ CREATE TABLE production.step_value (
 );
 CALL ledger.keep_as_history('production.step_value');
 
+CREATE TABLE production.parent_position (
+  id bigint GENERATED ALWAYS AS IDENTITY PRIMARY KEY,
+  parent bigint NOT NULL REFERENCES production.unit,
+  position text NOT NULL,
+  UNIQUE (parent, position)
+);
+COMMENT ON TABLE production.parent_position IS 'every position of a unit that was ever named';
+
 CREATE TABLE production.installation (
   entry bigint PRIMARY KEY REFERENCES ledger.entry,
+  ordinal bigint GENERATED ALWAYS AS IDENTITY UNIQUE,
   child_unit bigint REFERENCES production.unit,
   child_lot bigint REFERENCES materials.lot,
   quantity numeric CHECK (quantity > 0),
   unit_of_measure text,
-  parent bigint NOT NULL REFERENCES production.unit,
-  position text NOT NULL,
+  parent_position bigint NOT NULL REFERENCES production.parent_position,
   station bigint REFERENCES catalog.station,
   installed_at timestamptz NOT NULL,
   CHECK ((child_unit IS NULL) <> (child_lot IS NULL)),
   CHECK ((quantity IS NULL) = (unit_of_measure IS NULL))
 );
+COMMENT ON COLUMN production.installation.ordinal IS 'drawn while child and parent are locked: the order in which
+installations of the same things were recorded';
 CREATE INDEX ON production.installation (child_unit) WHERE child_unit IS NOT NULL;
 CREATE INDEX ON production.installation (child_lot) WHERE child_lot IS NOT NULL;
-CREATE INDEX ON production.installation (parent, position);
+CREATE INDEX ON production.installation (parent_position);
 CALL ledger.keep_as_history('production.installation');
 
 CREATE TABLE production.removal (
@@ -86,7 +96,7 @@ CREATE TABLE production.removal (
   child_unit bigint REFERENCES production.unit,
   child_lot bigint REFERENCES materials.lot,
   parent bigint NOT NULL REFERENCES production.unit,
-  position text,
+  parent_position bigint REFERENCES production.parent_position,
   station bigint REFERENCES catalog.station,
   removed_at timestamptz NOT NULL,
   CHECK ((child_unit IS NULL) <> (child_lot IS NULL))
@@ -122,15 +132,8 @@ CREATE TABLE production.unit_return (
 CREATE INDEX ON production.unit_return (unit);
 CALL ledger.keep_as_history('production.unit_return');
 
-CREATE TABLE production.parent_position (
-  id bigint GENERATED ALWAYS AS IDENTITY PRIMARY KEY,
-  parent bigint NOT NULL REFERENCES production.unit,
-  position text NOT NULL,
-  UNIQUE (parent, position)
-);
-
 -- State: what sits in which position of which parent; rebuilt from history at any time. A stay that contradicts one
--- recorded before it is kept apart until a person settles it.
+-- recorded before it is kept apart, not applied, until a person settles it.
 CREATE TABLE production.stay (
   entry bigint PRIMARY KEY REFERENCES production.installation,
   child_unit bigint REFERENCES production.unit,
@@ -149,16 +152,25 @@ CREATE TABLE production.stay (
 CREATE INDEX ON production.stay (child_unit);
 CREATE INDEX ON production.stay (parent_position);
 
--- State: the last thing known of where a unit is.
-CREATE TABLE production.place (
-  unit bigint PRIMARY KEY REFERENCES production.unit,
-  entry bigint NOT NULL REFERENCES ledger.entry,
-  since timestamptz NOT NULL,
-  kind text NOT NULL CHECK (kind IN ('STATION', 'INSIDE', 'SHIPPED', 'RETURNED', 'STOCK')),
-  station bigint REFERENCES catalog.station,
-  parent bigint REFERENCES production.unit,
-  position text,
-  consignee text
-);
-CREATE INDEX ON production.place (kind, station);
-CREATE INDEX ON production.place (parent) WHERE parent IS NOT NULL;
+-- What the history says of stays: an installation ends at the first removal of that child from that parent behind it.
+CREATE VIEW production.ended_installation AS
+SELECT i.entry, i.ordinal, i.child_unit, i.child_lot, i.parent_position,
+  tstzrange(i.installed_at, (
+    SELECT min(r.removed_at)
+    FROM production.removal r JOIN production.parent_position p ON p.id = i.parent_position
+    WHERE (r.child_unit = i.child_unit OR r.child_lot = i.child_lot) AND r.parent = p.parent
+      AND coalesce(r.parent_position, i.parent_position) = i.parent_position
+      AND (r.removed_at > i.installed_at OR r.removed_at = i.installed_at AND r.entry > i.entry)
+      AND NOT EXISTS (SELECT FROM ledger.withdrawal w WHERE w.target = r.entry)), '[)') AS during
+FROM production.installation i
+WHERE NOT EXISTS (SELECT FROM ledger.withdrawal w WHERE w.target = i.entry);
+
+CREATE VIEW production.staying AS
+SELECT s.entry, s.child_unit, s.child_lot, s.parent_position, s.during,
+  NOT EXISTS (
+    SELECT FROM production.ended_installation e
+    WHERE e.ordinal < s.ordinal AND e.child_unit = s.child_unit AND e.during && s.during)
+  AND NOT EXISTS (
+    SELECT FROM production.ended_installation e
+    WHERE e.ordinal < s.ordinal AND e.parent_position = s.parent_position AND e.during && s.during) AS applied
+FROM production.ended_installation s;

@@ -58,7 +58,8 @@ class LineSettlementKind implements Kind<LineSettlementKind.Body> {
                         "Give the id of an envelope of kind kept-line"));
         jdbc.sql("INSERT INTO inbox.line_settlement (entry, line, resubmitted_as, why) VALUES (?, ?, ?, ?)")
                 .params(fact.entry(), line.number())
-                .params(fact.body().resubmittedAs(), fact.body().why())
+                .param(fact.body().resubmittedAs())
+                .param(fact.body().why())
                 .update();
     }
 }

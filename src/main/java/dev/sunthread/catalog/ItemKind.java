@@ -1,0 +1,89 @@
+package dev.sunthread.catalog;
+
+import dev.sunthread.ledger.Fact;
+import dev.sunthread.ledger.body.Contradiction;
+import dev.sunthread.ledger.body.Field;
+import dev.sunthread.ledger.body.TextForm;
+import dev.sunthread.ledger.body.Unreadable;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+
+/** Releases a revision of an item. */
+@Component
+class ItemKind implements Definition<ItemKind.Body> {
+
+    record Body(
+            @Field("The item's number") String item,
+            @Field("The revision that is released") String revision,
+
+            @Field(value = "What people call it", text = TextForm.NAME)
+            String name,
+
+            @Field("How its pieces are told apart") Tracking tracking,
+
+            @Field("The level its units are counted at; for items tracked by serial") @Nullable
+            String level,
+
+            @Field("The unit its quantities are stated in") String unitOfMeasure) {
+
+        Body {
+            if ((tracking == Tracking.SERIAL) != (level != null)) {
+                throw new Contradiction(
+                        "level",
+                        level == null
+                                ? "is missing for an item tracked by serial"
+                                : "is given for an item without serials",
+                        "Give the level for items tracked by serial, and only for those");
+            }
+        }
+    }
+
+    private final Items items;
+    private final Revisions revisions;
+    private final JdbcClient jdbc;
+
+    ItemKind(Items items, Revisions revisions, JdbcClient jdbc) {
+        this.items = items;
+        this.revisions = revisions;
+        this.jdbc = jdbc;
+    }
+
+    @Override
+    public String name() {
+        return "item";
+    }
+
+    @Override
+    public Class<Body> body() {
+        return Body.class;
+    }
+
+    @Override
+    public String meaning() {
+        return "A revision of an item is released; what makes its identity stays as in its first revision.";
+    }
+
+    @Override
+    public void record(Fact<Body> fact) {
+        Body body = fact.body();
+        Item item = items.register(new Item(0, body.item(), body.tracking(), body.level(), body.unitOfMeasure()));
+        trackingStaysAsFirstReleased(item, body);
+        revisions.revisionIsReleasedOnce("item_revision", "item", item.id(), body.revision());
+        jdbc.sql("INSERT INTO catalog.item_revision (entry, item, revision, name) VALUES (?, ?, ?, ?)")
+                .params(fact.entry(), item.id(), body.revision(), body.name())
+                .update();
+    }
+
+    private static void trackingStaysAsFirstReleased(Item item, Body body) {
+        if (item.tracking() != body.tracking()
+                || !Objects.equals(item.level(), body.level())
+                || !item.unitOfMeasure().equals(body.unitOfMeasure())) {
+            throw Unreadable.at(
+                    "body.tracking",
+                    "differs from the item's first revision in tracking, level or unit of measure",
+                    "Keep all three, or release another item number");
+        }
+    }
+}

@@ -1,0 +1,95 @@
+package dev.sunthread.catalog;
+
+import dev.sunthread.ledger.Fact;
+import dev.sunthread.ledger.body.Field;
+import dev.sunthread.ledger.body.TextForm;
+import dev.sunthread.ledger.body.Unreadable;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+
+/** Releases the order of operations by which an item is built. */
+@Component
+class RouteKind implements Definition<RouteKind.Body> {
+
+    record Body(
+            @Field("The item that is built by it") String item,
+            @Field("The revision that is released") String revision,
+
+            @Field(value = "The operations in their order", atLeast = 1, atMost = 500)
+            List<Operation> operations) {}
+
+    record Operation(
+            @Field("The operation's code") String operation,
+
+            @Field(value = "What people call it", text = TextForm.NAME)
+            String name,
+
+            @Field("The items it takes in") List<String> consumes) {}
+
+    private final Items items;
+    private final Revisions revisions;
+    private final JdbcClient jdbc;
+
+    RouteKind(Items items, Revisions revisions, JdbcClient jdbc) {
+        this.items = items;
+        this.revisions = revisions;
+        this.jdbc = jdbc;
+    }
+
+    @Override
+    public String name() {
+        return "route";
+    }
+
+    @Override
+    public Class<Body> body() {
+        return Body.class;
+    }
+
+    @Override
+    public String meaning() {
+        return "A revision of a route is released: the operations that build a unit of the item, and what each takes in.";
+    }
+
+    @Override
+    public void record(Fact<Body> fact) {
+        Body body = fact.body();
+        operationIsNamedOnce(body);
+        long item = items.serialised(body.item(), "body.item").id();
+        revisions.revisionIsReleasedOnce("route_revision", "item", item, body.revision());
+        jdbc.sql("INSERT INTO catalog.route_revision (entry, item, revision, effective_at) VALUES (?, ?, ?, ?)")
+                .params(fact.entry(), item, body.revision(), fact.occurredAt())
+                .update();
+        for (int i = 0; i < body.operations().size(); i++) {
+            recordOperation(fact.entry(), i, body.operations().get(i));
+        }
+    }
+
+    private void recordOperation(long entry, int index, Operation operation) {
+        jdbc.sql("INSERT INTO catalog.route_operation (entry, sequence, operation, name) VALUES (?, ?, ?, ?)")
+                .params(entry, index + 1, operation.operation(), operation.name())
+                .update();
+        for (String number : new HashSet<>(operation.consumes())) {
+            long item = items.named(number, "body.operations[" + index + "].consumes")
+                    .id();
+            jdbc.sql("INSERT INTO catalog.route_consumption (entry, operation, item) VALUES (?, ?, ?)")
+                    .params(entry, operation.operation(), item)
+                    .update();
+        }
+    }
+
+    private static void operationIsNamedOnce(Body body) {
+        Set<String> seen = new HashSet<>();
+        for (Operation operation : body.operations()) {
+            if (!seen.add(operation.operation())) {
+                throw Unreadable.at(
+                        "body.operations",
+                        "names operation \"" + operation.operation() + "\" twice",
+                        "Give each operation of a route a code of its own");
+            }
+        }
+    }
+}

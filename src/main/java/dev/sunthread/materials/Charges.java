@@ -1,0 +1,42 @@
+package dev.sunthread.materials;
+
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Service;
+
+/** What is loaded where, for the rules of other modules and for people. */
+@Service
+public class Charges {
+
+    private final Loading loading;
+    private final JdbcClient jdbc;
+
+    Charges(Loading loading, JdbcClient jdbc) {
+        this.loading = loading;
+        this.jdbc = jdbc;
+    }
+
+    /** The lot loaded at a position at a time, as state has it. */
+    public Optional<Long> lotAt(long position, OffsetDateTime at) {
+        return loading.loadedAt(position, at);
+    }
+
+    /** What differs between the state of loaded positions and their history; empty if nothing does. */
+    public List<String> differencesFromHistory() {
+        return jdbc.sql("""
+                        SELECT format('charge of entry %s: state %s, history %s', entry, l.during, h.during)
+                        FROM materials.loaded l FULL JOIN materials.loading h USING (entry)
+                        WHERE l.during IS DISTINCT FROM h.during OR l.lot IS DISTINCT FROM h.lot ORDER BY 1
+                        """).query(String.class).list();
+    }
+
+    /** Writes the state anew from history. */
+    public void rebuild() {
+        jdbc.sql("DELETE FROM materials.loaded").update();
+        jdbc.sql("INSERT INTO materials.loaded (entry, position, lot, during)"
+                        + " SELECT entry, position, lot, during FROM materials.loading")
+                .update();
+    }
+}

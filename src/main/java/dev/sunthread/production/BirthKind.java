@@ -1,0 +1,78 @@
+package dev.sunthread.production;
+
+import dev.sunthread.catalog.Stations;
+import dev.sunthread.kernel.TraceRef;
+import dev.sunthread.ledger.Fact;
+import dev.sunthread.ledger.Kind;
+import dev.sunthread.ledger.body.Field;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+
+/** Serials were given to new units. */
+@Component
+class BirthKind implements Kind<BirthKind.Body> {
+
+    record Body(
+            @Field(value = "The units", atLeast = 1) List<UnitName> units,
+
+            @Field("The station where they got their serials") @Nullable
+            String station) {}
+
+    private final Units units;
+    private final Stations stations;
+    private final JdbcClient jdbc;
+
+    BirthKind(Units units, Stations stations, JdbcClient jdbc) {
+        this.units = units;
+        this.stations = stations;
+        this.jdbc = jdbc;
+    }
+
+    @Override
+    public String name() {
+        return "birth";
+    }
+
+    @Override
+    public Class<Body> body() {
+        return Body.class;
+    }
+
+    @Override
+    public String meaning() {
+        return "New units got their serials.";
+    }
+
+    @Override
+    public void record(Fact<Body> fact) {
+        String code = fact.body().station();
+        Long station =
+                code == null ? null : stations.named(code, "body.station").id();
+        List<UnitName> names = fact.body().units();
+        for (int i = 0; i < names.size(); i++) {
+            long unit = units.known(names.get(i), "body.units[" + i + "]");
+            serialIsGivenOnce(fact, names.get(i), unit);
+            jdbc.sql("""
+                            INSERT INTO production.birth (entry, unit, station, born_at) VALUES (?, ?, ?, ?)
+                            ON CONFLICT DO NOTHING
+                            """)
+                    .params(fact.entry(), unit)
+                    .param(station)
+                    .param(fact.occurredAt())
+                    .update();
+        }
+    }
+
+    private void serialIsGivenOnce(Fact<Body> fact, UnitName name, long unit) {
+        units.lock(List.of(unit));
+        if (units.isBorn(unit)) {
+            fact.breaks(
+                    "serial-is-given-once",
+                    "Serial " + name + " was given before",
+                    "Find out which body carries it; relabel the other",
+                    TraceRef.unit(unit));
+        }
+    }
+}

@@ -1,0 +1,61 @@
+package dev.sunthread.production;
+
+import dev.sunthread.holds.Holds;
+import dev.sunthread.kernel.TraceRef;
+import dev.sunthread.ledger.Fact;
+import dev.sunthread.ledger.Kind;
+import dev.sunthread.ledger.body.Contradiction;
+import dev.sunthread.ledger.body.Field;
+import dev.sunthread.ledger.body.TextForm;
+import dev.sunthread.materials.Lots;
+import java.util.List;
+import org.springframework.stereotype.Component;
+
+/** Lots or units may not move on, for one stated reason. */
+@Component
+class HoldKind implements Kind<HoldKind.Body> {
+
+    record Body(
+            @Field("The lots that may not be used") List<String> lots,
+            @Field("The units that may not move on") List<UnitName> units,
+            @Field(value = "Why", text = TextForm.NAME) String reason) {
+
+        Body {
+            if (lots.isEmpty() && units.isEmpty()) {
+                throw new Contradiction("lots", "and units are both missing", "Name at least one lot or unit");
+            }
+        }
+    }
+
+    private final Units units;
+    private final Lots lots;
+    private final Holds holds;
+
+    HoldKind(Units units, Lots lots, Holds holds) {
+        this.units = units;
+        this.lots = lots;
+        this.holds = holds;
+    }
+
+    @Override
+    public String name() {
+        return "hold";
+    }
+
+    @Override
+    public Class<Body> body() {
+        return Body.class;
+    }
+
+    @Override
+    public String meaning() {
+        return "Lots or units may not move on, for one stated reason; each hold is released by itself.";
+    }
+
+    @Override
+    public void record(Fact<Body> fact) {
+        Body body = fact.body();
+        body.lots().stream().distinct().forEach(lot -> holds.place(fact, TraceRef.lot(lots.known(lot)), body.reason()));
+        units.known(body.units(), "body.units").forEach(unit -> holds.place(fact, TraceRef.unit(unit), body.reason()));
+    }
+}

@@ -1,0 +1,25 @@
+package dev.sunthread.production;
+
+import dev.sunthread.kernel.UnitId;
+import dev.sunthread.ledger.body.Field;
+import org.jspecify.annotations.Nullable;
+
+/** A unit as a body names it. */
+record UnitName(
+        @Field("The unit's item") String item,
+
+        @Field("The serial, as written: case and leading zeros count")
+        String serial,
+
+        @Field("Who issued the serial; absent for this plant") @Nullable
+        String issuer) {
+
+    UnitId id() {
+        return UnitId.of(issuer, item, serial);
+    }
+
+    @Override
+    public String toString() {
+        return id().toString();
+    }
+}

@@ -1,0 +1,41 @@
+package dev.sunthread.production;
+
+import dev.sunthread.kernel.TraceRef;
+import dev.sunthread.ledger.Fact;
+import dev.sunthread.materials.Charges;
+import dev.sunthread.materials.LotRules;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Component;
+
+/** What must hold of the material that a step takes in. */
+@Component
+class UseRules {
+
+    private final LotRules lotRules;
+    private final Charges charges;
+
+    UseRules(LotRules lotRules, Charges charges) {
+        this.lotRules = lotRules;
+        this.charges = charges;
+    }
+
+    /** The internal number of the lot that was scanned as used, at a position if one is known. */
+    long scanned(Fact<?> fact, String number, @Nullable Long position) {
+        long lot = lotRules.taken(fact, number);
+        if (position != null) {
+            scannedLotIsTheOneLoaded(fact, number, lot, position);
+        }
+        return lot;
+    }
+
+    private void scannedLotIsTheOneLoaded(Fact<?> fact, String number, long lot, long position) {
+        charges.lotAt(position, fact.occurredAt())
+                .filter(loaded -> loaded != lot)
+                .ifPresent(loaded -> fact.breaks(
+                        "scanned-lot-is-the-one-loaded",
+                        "Lot " + number + " was scanned as used where another lot is recorded as loaded",
+                        "Find out which lot it was: correct the step, or record the charge that was missed",
+                        TraceRef.lot(lot),
+                        TraceRef.lot(loaded)));
+    }
+}
