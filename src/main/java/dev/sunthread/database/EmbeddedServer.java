@@ -14,6 +14,7 @@ import org.springframework.boot.jdbc.autoconfigure.JdbcConnectionDetails;
  */
 final class EmbeddedServer implements JdbcConnectionDetails, AutoCloseable {
 
+    private static final String WORKING_DIRECTORY = "ot.epg.working-dir";
     private static final Duration LONGEST_RECOVERY = Duration.ofMinutes(2);
 
     private final DatabaseDirectory directory;
@@ -53,7 +54,7 @@ final class EmbeddedServer implements JdbcConnectionDetails, AutoCloseable {
     }
 
     private static EmbeddedPostgres.Builder settings(DatabaseDirectory directory, String password) {
-        return initialSettings(EmbeddedPostgres.builder(), directory)
+        return initialSettings(builderInside(directory), directory)
                 .setDataDirectory(directory.cluster())
                 .setCleanDataDirectory(false)
                 .setOverrideWorkingDirectory(directory.programs().toFile())
@@ -68,6 +69,22 @@ final class EmbeddedServer implements JdbcConnectionDetails, AutoCloseable {
                 .setServerConfig("fsync", "on")
                 .setServerConfig("synchronous_commit", "on")
                 .setServerConfig("full_page_writes", "on");
+    }
+
+    // left alone, the library tidies a directory under the temporary one, where every user of the machine can plant
+    // links
+    private static EmbeddedPostgres.Builder builderInside(DatabaseDirectory directory) {
+        String before = System.getProperty(WORKING_DIRECTORY);
+        System.setProperty(WORKING_DIRECTORY, directory.programs().toString());
+        try {
+            return EmbeddedPostgres.builder();
+        } finally {
+            if (before == null) {
+                System.clearProperty(WORKING_DIRECTORY);
+            } else {
+                System.setProperty(WORKING_DIRECTORY, before);
+            }
+        }
     }
 
     // the library hands every locale entry to initdb as a long option, which is the only way to its other options

@@ -103,12 +103,13 @@ class EmbeddedServerRestartTests {
 
     @Test
     void refusesAClusterWhosePasswordFileIsLost() throws Exception {
-        EmbeddedServer.start(other).close();
-        Files.delete(other.resolve("password"));
+        EmbeddedServer.start(home).close();
+        Path saved = Files.move(home.resolve("password"), other.resolve("password"));
 
         assertThatExceptionOfType(DirectoryRefused.class)
-                .isThrownBy(() -> EmbeddedServer.start(other))
+                .isThrownBy(() -> EmbeddedServer.start(home))
                 .withMessageContaining("lost its password file");
+        Files.move(saved, home.resolve("password"));
     }
 
     private static String row(String table) {
