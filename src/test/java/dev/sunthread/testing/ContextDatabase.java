@@ -1,0 +1,22 @@
+package dev.sunthread.testing;
+
+import org.springframework.boot.test.util.TestPropertyValues;
+import org.springframework.context.ApplicationContextInitializer;
+import org.springframework.context.ConfigurableApplicationContext;
+
+/** Points an application context at a database of its own. */
+class ContextDatabase implements ApplicationContextInitializer<ConfigurableApplicationContext> {
+
+    @Override
+    public void initialize(ConfigurableApplicationContext context) {
+        var database = TestDatabase.create();
+        var source = database.source();
+        context.getBeanFactory().registerSingleton("testDatabase", database);
+        TestPropertyValues.of("spring.datasource.url=" + source.getUrl())
+                .and("spring.datasource.username=" + source.getUser())
+                .and("spring.datasource.password=" + (source.getPassword() == null ? "" : source.getPassword()))
+                // a pool that fills itself would reconnect while the database is being renewed
+                .and("spring.datasource.hikari.minimum-idle=0")
+                .applyTo(context);
+    }
+}

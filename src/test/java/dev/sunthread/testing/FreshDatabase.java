@@ -1,0 +1,23 @@
+package dev.sunthread.testing;
+
+import java.lang.annotation.Documented;
+import java.lang.annotation.ElementType;
+import java.lang.annotation.Inherited;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import java.lang.annotation.Target;
+import org.springframework.test.context.ContextConfiguration;
+import org.springframework.test.context.TestExecutionListeners;
+import org.springframework.test.context.TestExecutionListeners.MergeMode;
+
+/**
+ * Gives the application context of a test a database on the test server. Classes that share a cached context each find
+ * it fresh and migrated; tests of one class see each other's rows.
+ */
+@Documented
+@Inherited
+@Target(ElementType.TYPE)
+@Retention(RetentionPolicy.RUNTIME)
+@ContextConfiguration(initializers = ContextDatabase.class)
+@TestExecutionListeners(listeners = DatabaseRenewal.class, mergeMode = MergeMode.MERGE_WITH_DEFAULTS)
+public @interface FreshDatabase {}

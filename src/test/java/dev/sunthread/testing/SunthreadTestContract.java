@@ -1,0 +1,32 @@
+package dev.sunthread.testing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.HashSet;
+import java.util.Set;
+import javax.sql.DataSource;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.context.ApplicationContext;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/** What two classes of one kind see of each other: the same application context, and not one another's rows. */
+@SunthreadTest
+abstract class SunthreadTestContract {
+
+    private static final Set<ApplicationContext> CONTEXTS = new HashSet<>();
+
+    @Autowired
+    ApplicationContext context;
+
+    @Autowired
+    DataSource database;
+
+    @Test
+    void findsTheSharedContextOnAFreshDatabase() {
+        CONTEXTS.add(context);
+        assertThat(CONTEXTS).hasSize(1);
+        assertThat(TestDatabaseTests.tableExists(database, "mark")).isFalse();
+        JdbcClient.create(database).sql("CREATE TABLE mark ()").update();
+    }
+}

@@ -1,0 +1,3 @@
+package dev.sunthread.testing;
+
+class SunthreadTestTests extends SunthreadTestContract {}

@@ -1,0 +1,90 @@
+package dev.sunthread.testing;
+
+import java.sql.SQLException;
+import java.util.UUID;
+import java.util.concurrent.atomic.AtomicInteger;
+import javax.sql.DataSource;
+import org.flywaydb.core.Flyway;
+import org.postgresql.ds.PGSimpleDataSource;
+
+/**
+ * A database of its own on the test server, with every migration applied and no rows but theirs. It is copied from a
+ * template migrated once per test run, and lasts until the run ends.
+ */
+public final class TestDatabase {
+
+    private static final String RUN =
+            "sunthread_test_" + UUID.randomUUID().toString().substring(0, 8);
+    private static final AtomicInteger COUNT = new AtomicInteger();
+
+    private final String name;
+
+    private TestDatabase(String name) {
+        this.name = name;
+    }
+
+    /** Makes a migrated database that no other test sees; each connection taken from the source is a new one. */
+    public static DataSource fresh() {
+        return create().source();
+    }
+
+    static TestDatabase create() {
+        var database = new TestDatabase(nextName());
+        database.fill();
+        return database;
+    }
+
+    PGSimpleDataSource source() {
+        return TestServer.running().database(name);
+    }
+
+    /** Puts a fresh copy in the place of this database; connections still open to it are cut. */
+    void renew() {
+        execute("DROP DATABASE " + name + " WITH (FORCE)");
+        fill();
+    }
+
+    private void fill() {
+        try {
+            TestServer.running().execute("CREATE DATABASE " + name + " TEMPLATE " + Template.NAME);
+        } catch (SQLException templateInUse) {
+            execute("CREATE DATABASE " + name);
+            migrate(name);
+        }
+    }
+
+    private static final class Template {
+        static final String NAME = nextName();
+
+        static {
+            execute("CREATE DATABASE " + NAME);
+            migrate(NAME);
+        }
+    }
+
+    private static void migrate(String name) {
+        Flyway.configure()
+                .dataSource(TestServer.running().database(name))
+                .locations("classpath:db/migration")
+                .createSchemas(false)
+                .load()
+                .migrate();
+    }
+
+    private static String nextName() {
+        String name = RUN + "_" + COUNT.incrementAndGet();
+        if (TestServer.running().choice() == ServerChoice.GIVEN) {
+            Runtime.getRuntime()
+                    .addShutdownHook(new Thread(() -> execute("DROP DATABASE IF EXISTS " + name + " WITH (FORCE)")));
+        }
+        return name;
+    }
+
+    private static void execute(String sql) {
+        try {
+            TestServer.running().execute(sql);
+        } catch (SQLException e) {
+            throw new IllegalStateException(sql, e);
+        }
+    }
+}
