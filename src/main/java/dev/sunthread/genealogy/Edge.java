@@ -1,0 +1,62 @@
+package dev.sunthread.genealogy;
+
+import dev.sunthread.kernel.TraceRef;
+import java.util.Comparator;
+
+/**
+ * One way for matter or influence to pass from one node to another: it can first be crossed at {@code begin} and last
+ * at {@code lastCrossing}, and what crossed stays until {@code stayEnd}, which itself is no longer part of the stay.
+ */
+public record Edge(
+        TraceRef from,
+        TraceRef to,
+        Certainty certainty,
+        Moment begin,
+        Moment lastCrossing,
+        Moment stayEnd,
+        Reason reason) {
+
+    /** By ends, certainty, times and reason: equal only for edges that are equal. */
+    static final Comparator<Edge> ORDER = Comparator.comparing(Edge::from)
+            .thenComparing(Edge::to)
+            .thenComparing(Edge::certainty)
+            .thenComparing(Edge::begin, byInstants())
+            .thenComparing(Edge::lastCrossing, byInstants())
+            .thenComparing(Edge::stayEnd, byInstants())
+            .thenComparing(Edge::reason);
+
+    /** Crossed at one moment, and nothing takes it back: a use, a blend, a split, a recovery. */
+    public static Edge atOnce(TraceRef from, TraceRef to, Certainty certainty, Moment at, Reason reason) {
+        return new Edge(from, to, certainty, at, at, Moment.NEVER, reason);
+    }
+
+    /** Crossed at any moment from start to end, both included, and nothing takes it back: cure, test, station-step. */
+    public static Edge during(
+            TraceRef from, TraceRef to, Certainty certainty, Moment start, Moment end, Reason reason) {
+        return new Edge(from, to, certainty, start, end.orLater(start), Moment.NEVER, reason);
+    }
+
+    /**
+     * A child unit in its parent until {@code removal}: crossed at any moment before it and gone from then on. One
+     * removed in the microsecond of its installation was still there once.
+     */
+    public static Edge installed(
+            TraceRef child, TraceRef parent, Certainty certainty, Moment from, Moment removal, Reason reason) {
+        Moment last = removal.justBefore().orLater(from);
+        return new Edge(child, parent, certainty, from, last, removal, reason);
+    }
+
+    /** The same crossing with a stay that ends: a lot-tracked part that can be taken out of its position. */
+    public Edge until(Moment end) {
+        return new Edge(from, to, certainty, begin, lastCrossing, end, reason);
+    }
+
+    /** This edge, but no more certain than {@code limit}. */
+    public Edge atMost(Certainty limit) {
+        return new Edge(from, to, Certainty.weakest(certainty, limit), begin, lastCrossing, stayEnd, reason);
+    }
+
+    private static Comparator<Moment> byInstants() {
+        return Comparator.comparingLong(Moment::early).thenComparingLong(Moment::late);
+    }
+}

@@ -1,0 +1,33 @@
+package dev.sunthread.genealogy;
+
+/**
+ * What a trace asks of the stays along a path: nothing ({@link #EVER}), or that each covers one instant. Every answer
+ * at an instant is part of the answer to {@link #EVER}.
+ */
+public record Question(boolean isEver, long instant) {
+
+    /** Did it ever reach? */
+    public static final Question EVER = new Question(true, Long.MAX_VALUE);
+
+    /** Is it there still? Asked at the open end of time, so that only stays without end count. */
+    public static final Question NOW = at(Long.MAX_VALUE);
+
+    /** Was it there at this instant, in microseconds since 1970-01-01T00:00Z? */
+    public static Question at(long instant) {
+        return new Question(false, instant);
+    }
+
+    /** Whether no uncertainty can keep the stay from covering the instant. */
+    boolean surelyCovers(Edge edge) {
+        return covers(edge.begin().late(), edge.stayEnd().early());
+    }
+
+    boolean possiblyCovers(Edge edge) {
+        return covers(edge.begin().early(), edge.stayEnd().late());
+    }
+
+    private boolean covers(long begin, long end) {
+        boolean goesOn = end == Long.MAX_VALUE || instant < end;
+        return isEver || begin <= instant && goesOn;
+    }
+}

@@ -1,0 +1,85 @@
+package dev.sunthread.genealogy;
+
+import dev.sunthread.kernel.TraceRef;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.function.ToLongFunction;
+
+/**
+ * The walk through the genealogy, both ways, under the path rule: a path counts if no edge begins later than any edge
+ * after it can last be crossed, and the suspect starts no later than that either.
+ *
+ * <p>Three searches give the classes: certain edges only, then also possible ones, then all; a node has the class of
+ * the strongest search that reaches it. Forward and backward agree: a node is in the forward answer of a suspect
+ * exactly if the suspect is in the backward answer of the node, per question and class. A suspect is in its own
+ * answer, whatever is asked. Edges once read serve every later question, so one walk belongs to one cut-off and one
+ * thread.
+ */
+final class Walk {
+
+    private final Graph forward;
+    private final Graph backward;
+    private final ToLongFunction<TraceRef> starts;
+
+    /** A walk in which every suspect counts since ever. */
+    Walk(EdgeSource source) {
+        this(source, node -> Long.MIN_VALUE);
+    }
+
+    /** A walk in which {@code starts} tells since when a node counts as a suspect; since ever for lots. */
+    Walk(EdgeSource source, ToLongFunction<TraceRef> starts) {
+        this.forward = new Graph(source, Direction.FORWARD);
+        this.backward = new Graph(source, Direction.BACKWARD);
+        this.starts = starts;
+    }
+
+    /** Everything that a suspect reaches, each suspect counting since its start. */
+    SortedMap<TraceRef, Arrival> forward(Collection<TraceRef> suspects, Question question) {
+        SortedMap<TraceRef, Long> from = new TreeMap<>();
+        suspects.forEach(suspect -> from.put(suspect, starts.applyAsLong(suspect)));
+        return forward(from, question);
+    }
+
+    /** Everything that a suspect reaches, each suspect counting since the instant given with it. */
+    SortedMap<TraceRef, Arrival> forward(Map<TraceRef, Long> suspects, Question question) {
+        return answer(forward, new TreeMap<>(suspects), question);
+    }
+
+    /** Every node that, counting since its own start, reaches one of the targets. */
+    SortedMap<TraceRef, Arrival> backward(Collection<TraceRef> targets, Question question) {
+        SortedMap<TraceRef, Long> from = new TreeMap<>();
+        targets.forEach(target -> from.put(target, Long.MAX_VALUE));
+        return answer(backward, from, question);
+    }
+
+    // the widest search comes first: it reads whole frontiers, and the narrower ones find all they need in memory
+    private SortedMap<TraceRef, Arrival> answer(Graph graph, SortedMap<TraceRef, Long> from, Question question) {
+        SortedMap<TraceRef, Arrival> answer = new TreeMap<>();
+        for (Certainty certainty : List.of(Certainty.UNPROVEN, Certainty.POSSIBLE, Certainty.CERTAIN)) {
+            Search search = new Search(graph, new Lens(certainty, question, graph.direction()));
+            search.run(from);
+            arrivals(graph, search, certainty).forEach(arrival -> answer.put(arrival.node(), arrival));
+        }
+        return answer;
+    }
+
+    private List<Arrival> arrivals(Graph graph, Search search, Certainty certainty) {
+        List<Arrival> arrivals = new ArrayList<>();
+        for (int number = 0; number < graph.size(); number++) {
+            Label label = search.label(number);
+            if (label != null && counts(graph.node(number), graph.direction(), search.instant(label))) {
+                arrivals.add(
+                        new Arrival(graph.node(number), certainty, search.instant(label), graph.direction(), label));
+            }
+        }
+        return arrivals;
+    }
+
+    private boolean counts(TraceRef node, Direction direction, long instant) {
+        return direction == Direction.FORWARD || starts.applyAsLong(node) <= instant;
+    }
+}
