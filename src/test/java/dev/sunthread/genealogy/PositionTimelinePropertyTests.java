@@ -31,14 +31,14 @@ class PositionTimelinePropertyTests {
         return Valves.any();
     }
 
-    @Property(tries = 2_000)
+    @Property(tries = 1_000)
     void aMissingCleanPointOnlyWidensAnAnswer(@ForAll("valves") Valve valve) {
         for (Moment cleaned : valve.cleanPoints) {
             valve.uses.forEach(use -> assertOnlyWidens(valve, use, Valves.without(valve, cleaned), use, null));
         }
     }
 
-    @Property(tries = 2_000)
+    @Property(tries = 1_000)
     void aMissingChargeBetweenDischargesOnlyWidensWhatOtherLotsAnswer(@ForAll("valves") Valve valve) {
         for (Charge charge : valve.charges) {
             if (isApartFromOtherCharges(charge, valve)) {
@@ -48,7 +48,7 @@ class PositionTimelinePropertyTests {
         }
     }
 
-    @Property(tries = 2_000)
+    @Property(tries = 1_000)
     void aMissingDischargeThatContradictsNothingOnlyWidensAnAnswer(@ForAll("valves") Valve valve) {
         for (Discharge discharge : valve.discharges) {
             if (isPlaceKnown(discharge, valve.charges)
@@ -60,7 +60,7 @@ class PositionTimelinePropertyTests {
         }
     }
 
-    @Property(tries = 1_500)
+    @Property(tries = 1_000)
     void aWorseClockOnlyWidensAnAnswer(@ForAll("valves") Valve valve, @ForAll @LongRange(min = 1, max = 4) long more) {
         Valve worse = Valves.withClockWorseBy(more, valve);
         valve.uses.forEach(use -> assertOnlyWidens(valve, use, worse, use.widened(more), null));
