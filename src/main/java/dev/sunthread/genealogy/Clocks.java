@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /**
@@ -28,7 +29,7 @@ final class Clocks {
     Clocks(JdbcClient jdbc, long cutoff) {
         for (Revision revision : jdbc.sql(REVISIONS)
                 .param("cutoff", cutoff)
-                .query(Revision.class)
+                .query(DataClassRowMapper.newInstance(Revision.class))
                 .list()) {
             revisions
                     .computeIfAbsent(revision.station(), any -> new ArrayList<>())
