@@ -47,6 +47,11 @@ public record Moment(long early, long late) {
         return late < other.early;
     }
 
+    /** Whether this comes first if one clock, wrong by one amount, told both moments. */
+    boolean startsAndEndsBefore(Moment other) {
+        return early < other.early && late < other.late;
+    }
+
     private static long minus(long instant, long step) {
         if (isOpen(instant)) {
             return instant;

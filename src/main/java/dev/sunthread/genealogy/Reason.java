@@ -24,6 +24,14 @@ public record Reason(String key, Map<String, String> named, long entry) implemen
         return new Reason(key, more, entry);
     }
 
+    /** This reason with one more moment, as microseconds; two of them if it is uncertain, none for an open end. */
+    public Reason with(String name, Moment moment) {
+        Reason early =
+                moment.early() == Long.MIN_VALUE || moment.equals(Moment.NEVER) ? this : with(name, moment.early());
+        boolean exact = moment.early() == moment.late() || moment.late() == Long.MAX_VALUE;
+        return exact ? early : early.with(name + "AtLatest", moment.late());
+    }
+
     /** By entry, then kind, then what is named; the order means nothing but is the same on every machine. */
     @Override
     public int compareTo(Reason other) {

@@ -7,6 +7,7 @@ import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -49,11 +50,7 @@ public class Door {
         return accept(envelope, Manner.TOLD, recordedAt, position);
     }
 
-    private Acceptance accept(
-            Envelope envelope,
-            Manner manner,
-            OffsetDateTime recordedAt,
-            @org.jspecify.annotations.Nullable Long position) {
+    private Acceptance accept(Envelope envelope, Manner manner, OffsetDateTime recordedAt, @Nullable Long position) {
         Kind<?> kind = kinds.get(envelope.head().kind(), envelope.head().version());
         Optional<Long> entry = entries.open(envelope, recordedAt);
         if (entry.isEmpty()) {

@@ -5,6 +5,7 @@ import dev.sunthread.ledger.body.Shape;
 import dev.sunthread.ledger.body.Unreadable;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.StreamReadFeature;
 import tools.jackson.databind.DeserializationFeature;
@@ -13,7 +14,7 @@ import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Reads one line of JSON into an envelope, naming every problem of its head. */
-final class EnvelopeReader {
+public final class EnvelopeReader {
 
     private static final JsonMapper JSON = JsonMapper.builder()
             .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
@@ -23,11 +24,12 @@ final class EnvelopeReader {
     private EnvelopeReader() {}
 
     /** @throws Unreadable if the line is not JSON, or the envelope lacks a field or has one that can't be read */
-    static Envelope read(String line) {
+    public static Envelope read(String line) {
         return read(parse(line));
     }
 
-    static Envelope read(JsonNode json) {
+    /** Reads a parsed line. @throws Unreadable as {@link #read(String)} does */
+    public static Envelope read(JsonNode json) {
         if (!(json instanceof ObjectNode whole)) {
             throw Unreadable.at("line", "is not a JSON object", "Give one envelope as a JSON object on one line");
         }
@@ -44,8 +46,7 @@ final class EnvelopeReader {
         return new Envelope(head, object, CanonicalJson.of(whole));
     }
 
-    private static @org.jspecify.annotations.Nullable EnvelopeHead readHead(
-            ObjectNode json, List<FieldProblem> problems) {
+    private static @Nullable EnvelopeHead readHead(ObjectNode json, List<FieldProblem> problems) {
         try {
             return Shape.of(EnvelopeHead.class).read(json, "envelope");
         } catch (Unreadable e) {
@@ -54,7 +55,8 @@ final class EnvelopeReader {
         }
     }
 
-    static JsonNode parse(String line) {
+    /** The line as JSON. @throws Unreadable if it is none */
+    public static JsonNode parse(String line) {
         try {
             return JSON.readTree(line);
         } catch (JacksonException e) {

@@ -17,6 +17,8 @@ class ContextDatabase implements ApplicationContextInitializer<ConfigurableAppli
                 .and("spring.datasource.password=" + (source.getPassword() == null ? "" : source.getPassword()))
                 // a pool that fills itself would reconnect while the database is being renewed
                 .and("spring.datasource.hikari.minimum-idle=0")
+                // tests seal when they ask; a timer would hold connections to a database that is being renewed
+                .and("sunthread.ledger.seal-every=1h")
                 .applyTo(context);
     }
 }

@@ -6,18 +6,19 @@ import org.springframework.context.ApplicationContext;
 import org.springframework.test.context.TestContext;
 import org.springframework.test.context.TestExecutionListener;
 
-/** Renews the database of a cached context before the next class that uses it; a nested class belongs to its outer one. */
+/** Renews the database of a context before each test that follows another on it. */
 class DatabaseRenewal implements TestExecutionListener {
 
     @Override
-    public void beforeTestClass(TestContext test) {
-        if (test.getTestClass().isMemberClass() || !test.hasApplicationContext()) {
-            return;
-        }
+    public void beforeTestMethod(TestContext test) {
         ApplicationContext context = test.getApplicationContext();
-        ((HikariDataSource) context.getBean(DataSource.class))
-                .getHikariPoolMXBean()
-                .softEvictConnections();
-        context.getBean(TestDatabase.class).renew();
+        TestDatabase database = context.getBean(TestDatabase.class);
+        if (database.isUsed()) {
+            ((HikariDataSource) context.getBean(DataSource.class))
+                    .getHikariPoolMXBean()
+                    .softEvictConnections();
+            database.renew();
+        }
+        database.use();
     }
 }

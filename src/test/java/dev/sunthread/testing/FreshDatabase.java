@@ -11,8 +11,8 @@ import org.springframework.test.context.TestExecutionListeners;
 import org.springframework.test.context.TestExecutionListeners.MergeMode;
 
 /**
- * Gives the application context of a test a database on the test server. Classes that share a cached context each find
- * it fresh and migrated; tests of one class see each other's rows.
+ * Gives the application context of a test a database on the test server. Every test finds it fresh and
+ * migrated, however many classes share the context.
  */
 @Documented
 @Inherited

@@ -10,7 +10,7 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
-/** What two classes of one kind see of each other: the same application context, and not one another's rows. */
+/** What two tests of one kind see of each other: the same application context, and not one another's rows. */
 @SunthreadTest
 abstract class SunthreadTestContract {
 
@@ -28,5 +28,10 @@ abstract class SunthreadTestContract {
         assertThat(CONTEXTS).hasSize(1);
         assertThat(TestDatabaseTests.tableExists(database, "mark")).isFalse();
         JdbcClient.create(database).sql("CREATE TABLE mark ()").update();
+    }
+
+    @Test
+    void findsItFreshAgainForTheNextTest() {
+        findsTheSharedContextOnAFreshDatabase();
     }
 }

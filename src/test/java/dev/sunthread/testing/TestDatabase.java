@@ -18,6 +18,7 @@ public final class TestDatabase {
     private static final AtomicInteger COUNT = new AtomicInteger();
 
     private final String name;
+    private boolean used;
 
     private TestDatabase(String name) {
         this.name = name;
@@ -42,6 +43,15 @@ public final class TestDatabase {
     void renew() {
         execute("DROP DATABASE " + name + " WITH (FORCE)");
         fill();
+    }
+
+    /** Whether a test has begun on it since it was fresh. */
+    boolean isUsed() {
+        return used;
+    }
+
+    void use() {
+        used = true;
     }
 
     private void fill() {

@@ -109,7 +109,7 @@ record TestServer(
 
     private String version() {
         try (var connection = database().getConnection()) {
-            return connection.getMetaData().getDatabaseProductVersion();
+            return connection.getMetaData().getDatabaseProductVersion().split(" ")[0];
         } catch (SQLException e) {
             throw new IllegalStateException("The test server does not answer at " + url, e);
         }

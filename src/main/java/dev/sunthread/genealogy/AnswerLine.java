@@ -1,0 +1,34 @@
+package dev.sunthread.genealogy;
+
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * One unit or lot of an answer.
+ *
+ * @param kind {@code UNIT} or {@code LOT}
+ * @param level the unit's level, or {@code lot}
+ * @param name the serial or the lot number
+ * @param issuer who issued the serial; absent for lots
+ * @param ever its class if any path ever led to it; the other three are absent if none does at that time
+ * @param reason the shortest reason, in words
+ * @param path every step of the path behind the reason, in words
+ * @param place where it is, at the cut-off
+ * @param holds why it may not move on
+ * @param shipments every shipment it was in while affected, with its class then
+ */
+public record AnswerLine(
+        String kind,
+        String level,
+        String item,
+        String name,
+        @Nullable String issuer,
+        Certainty ever,
+        @Nullable Certainty now,
+        @Nullable Certainty atShipment,
+        @Nullable Certainty at,
+        String reason,
+        List<String> path,
+        String place,
+        List<String> holds,
+        List<String> shipments) {}

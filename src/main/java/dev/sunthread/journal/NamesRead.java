@@ -1,0 +1,38 @@
+package dev.sunthread.journal;
+
+import dev.sunthread.inbox.KeptLine.Name;
+import dev.sunthread.inbox.KeptLine.NameKind;
+import dev.sunthread.ledger.body.TextForm;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+
+/** Finds the units, lots and positions that a line names, even if the line is no JSON. */
+final class NamesRead {
+
+    private static final int MOST = 200;
+
+    private static final Map<String, NameKind> FIELDS =
+            Map.of("serial", NameKind.UNIT, "lot", NameKind.LOT, "lots", NameKind.LOT, "position", NameKind.POSITION);
+
+    private static final Pattern NAMED =
+            Pattern.compile("\"(serial|lots?|position)\"\\s*:\\s*\\[?\\s*\"([^\"\\\\]{1,64})\"");
+
+    private NamesRead() {}
+
+    static List<Name> in(String text) {
+        return NAMED.matcher(text)
+                .results()
+                .map(NamesRead::name)
+                .filter(name -> TextForm.CODE.fits(name.name()))
+                .distinct()
+                .limit(MOST)
+                .toList();
+    }
+
+    private static Name name(MatchResult found) {
+        NameKind kind = FIELDS.getOrDefault(found.group(1), NameKind.LOT);
+        return new Name(kind, found.group(2));
+    }
+}

@@ -1,0 +1,34 @@
+package dev.sunthread.web;
+
+import dev.sunthread.kernel.Refused;
+import dev.sunthread.ledger.body.Unreadable;
+import org.springframework.core.annotation.Order;
+import org.springframework.http.HttpStatus;
+import org.springframework.http.ProblemDetail;
+import org.springframework.web.bind.annotation.ExceptionHandler;
+import org.springframework.web.bind.annotation.RestController;
+import org.springframework.web.bind.annotation.RestControllerAdvice;
+
+/** Answers a refusal over HTTP as a problem (RFC 9457) that says what is wrong and what to do. */
+@RestControllerAdvice(annotations = RestController.class)
+@Order(1)
+class RefusalAdvice {
+
+    @ExceptionHandler
+    ProblemDetail unreadable(Unreadable e) {
+        ProblemDetail problem = problem(HttpStatus.UNPROCESSABLE_CONTENT, e);
+        problem.setProperty("problems", e.problems());
+        return problem;
+    }
+
+    @ExceptionHandler
+    ProblemDetail refused(Refused e) {
+        return problem(HttpStatus.CONFLICT, e);
+    }
+
+    private static ProblemDetail problem(HttpStatus status, Refused e) {
+        ProblemDetail problem = ProblemDetail.forStatusAndDetail(status, e.reason());
+        problem.setProperty("remedy", e.remedy());
+        return problem;
+    }
+}

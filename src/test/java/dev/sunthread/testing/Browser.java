@@ -1,0 +1,82 @@
+package dev.sunthread.testing;
+
+import java.io.IOException;
+import java.net.URI;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.List;
+import org.openqa.selenium.OutputType;
+import org.openqa.selenium.WebDriver;
+import org.openqa.selenium.chrome.ChromeDriver;
+import org.openqa.selenium.chrome.ChromeDriverService;
+import org.openqa.selenium.chrome.ChromeOptions;
+import org.springframework.util.FileSystemUtils;
+
+/** A real browser without a window, with a profile of its own that is gone after close. */
+public final class Browser implements AutoCloseable {
+
+    private static final Path PROGRAM = Path.of("/usr/bin/chromium");
+    private static final Path DRIVER = Path.of("/usr/bin/chromedriver");
+    private static final Duration LONGEST_PAGE_LOAD = Duration.ofSeconds(30);
+
+    private final Path profile;
+    private final ChromeDriver driver;
+
+    private Browser(Path profile, ChromeDriver driver) {
+        this.profile = profile;
+        this.driver = driver;
+    }
+
+    /** Opens a browser whose window has the given size in pixels. */
+    public static Browser open(int width, int height) throws IOException {
+        Path profile = Files.createTempDirectory("browser");
+        var service = new ChromeDriverService.Builder()
+                .usingDriverExecutable(DRIVER.toFile())
+                .build();
+        var driver = new ChromeDriver(service, options(profile, width, height));
+        driver.manage().timeouts().pageLoadTimeout(LONGEST_PAGE_LOAD);
+        return new Browser(profile, driver);
+    }
+
+    private static ChromeOptions options(Path profile, int width, int height) {
+        var options = new ChromeOptions();
+        options.setBinary(PROGRAM.toFile());
+        options.addArguments(List.of(
+                "--headless=new",
+                "--no-sandbox",
+                "--disable-gpu",
+                "--disable-dev-shm-usage",
+                "--disable-quic",
+                "--no-first-run",
+                "--disable-background-networking",
+                "--disable-component-update",
+                "--disable-sync",
+                "--user-data-dir=" + profile,
+                "--window-size=" + width + "," + height));
+        return options;
+    }
+
+    /** Opens a page and returns once it is loaded. */
+    public WebDriver go(URI page) {
+        driver.get(page.toString());
+        return driver;
+    }
+
+    /** The page as it stands, for anything this class has no word for. */
+    public WebDriver page() {
+        return driver;
+    }
+
+    /** Writes what the window shows to a PNG file, whose directories are made. */
+    public void screenshot(Path file) throws IOException {
+        Files.createDirectories(file.toAbsolutePath().getParent());
+        Files.write(file, driver.getScreenshotAs(OutputType.BYTES));
+    }
+
+    @Override
+    public void close() throws IOException {
+        driver.quit();
+        FileSystemUtils.deleteRecursively(profile);
+    }
+}
