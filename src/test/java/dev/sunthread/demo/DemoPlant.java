@@ -1,5 +1,19 @@
 package dev.sunthread.demo;
 
+import dev.sunthread.demo.line.Modules;
+import dev.sunthread.demo.line.Panels;
+import dev.sunthread.demo.line.Receivers;
+import dev.sunthread.demo.line.Returns;
+import dev.sunthread.demo.line.Stock;
+import dev.sunthread.demo.line.Wall;
+import dev.sunthread.demo.line.WallDays;
+import dev.sunthread.demo.line.Walls;
+import dev.sunthread.demo.supply.Definitions;
+import dev.sunthread.demo.supply.Loading;
+import dev.sunthread.demo.supply.Receipts;
+import dev.sunthread.demo.told.JournalWriter;
+import dev.sunthread.demo.told.Notebook;
+import dev.sunthread.demo.told.PlantTime;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -2,6 +2,7 @@ package dev.sunthread.demo;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.sunthread.demo.told.JournalWriter;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -1,4 +1,4 @@
-package dev.sunthread.demo;
+package dev.sunthread.demo.told;
 
 import dev.sunthread.ledger.Envelope;
 import dev.sunthread.ledger.EnvelopeHead;
@@ -12,39 +12,39 @@ import java.util.Random;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Takes down what the plant tells, in any order, and gives it in the order of recording. */
-final class Notebook {
+public final class Notebook {
 
     /** What was told, and when it was recorded. */
-    record Line(OffsetDateTime recordedAt, Envelope envelope) {}
+    public record Line(OffsetDateTime recordedAt, Envelope envelope) {}
 
     private final List<Line> lines = new ArrayList<>();
     private final Map<String, Integer> toldFrom = new HashMap<>();
     private final Random random;
 
-    Notebook(Random random) {
+    public Notebook(Random random) {
         this.random = random;
     }
 
     /** Someone who tells from a station, an office or a scanner. */
-    Teller teller(String actor, String source) {
+    public Teller teller(String actor, String source) {
         return new Teller(this, actor, source);
     }
 
     /** A whole number of seconds between two bounds, both included. */
-    int between(int least, int most) {
+    public int between(int least, int most) {
         return least + random.nextInt(most - least + 1);
     }
 
-    String nextId(String source) {
+    public String nextId(String source) {
         return source + "-%05d".formatted(toldFrom.merge(source, 1, Integer::sum));
     }
 
-    void add(EnvelopeHead head, ObjectNode body, OffsetDateTime recordedAt) {
+    public void add(EnvelopeHead head, ObjectNode body, OffsetDateTime recordedAt) {
         lines.add(new Line(recordedAt, Envelope.of(head, body)));
     }
 
     /** Everything told, by when it was recorded; what was recorded together stays as told. */
-    List<Line> inOrderOfRecording() {
+    public List<Line> inOrderOfRecording() {
         return lines.stream()
                 .sorted(Comparator.comparing(line -> line.recordedAt().toInstant()))
                 .toList();

@@ -1,5 +1,7 @@
-package dev.sunthread.demo;
+package dev.sunthread.demo.line;
 
+import dev.sunthread.demo.told.Bodies;
+import dev.sunthread.demo.told.PlantTime;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.stream.IntStream;

@@ -1,5 +1,9 @@
-package dev.sunthread.demo;
+package dev.sunthread.demo.line;
 
+import dev.sunthread.demo.told.Bodies;
+import dev.sunthread.demo.told.JournalWriter;
+import dev.sunthread.demo.told.Notebook;
+import dev.sunthread.demo.told.PlantTime;
 import dev.sunthread.ledger.Envelope;
 import java.nio.charset.StandardCharsets;
 import java.time.OffsetDateTime;

@@ -1,27 +1,28 @@
-package dev.sunthread.demo;
+package dev.sunthread.demo.line;
 
+import dev.sunthread.demo.told.PlantTime;
 import java.time.OffsetDateTime;
 
 /** Panels that come back: one has a receiver swapped, one goes to another consignee as it is. */
-final class Returns {
+public final class Returns {
 
-    static final String QUILLMARSH = "Quillmarsh Sun Field";
-    static final String THISTLEDOWN = "Thistledown Ridge Array";
-    static final String EMBERLOW = "Emberlow Test Field";
+    public static final String QUILLMARSH = "Quillmarsh Sun Field";
+    public static final String THISTLEDOWN = "Thistledown Ridge Array";
+    public static final String EMBERLOW = "Emberlow Test Field";
 
     private final Panels panels;
     private final Walls walls;
     private final WallDays wallDays;
     private final Stock stock;
 
-    Returns(Panels panels, Walls walls, WallDays wallDays, Stock stock) {
+    public Returns(Panels panels, Walls walls, WallDays wallDays, Stock stock) {
         this.panels = panels;
         this.walls = walls;
         this.wallDays = wallDays;
         this.stock = stock;
     }
 
-    void during(int day) {
+    public void during(int day) {
         switch (day) {
             case 18 -> panels.takeBack(panels.number(2), PlantTime.at(18, "09:30"), QUILLMARSH);
             case 19 -> swap(panels.number(2).modules().get(1).wall());

@@ -1,5 +1,12 @@
-package dev.sunthread.demo;
+package dev.sunthread.demo.line;
 
+import dev.sunthread.demo.supply.Crew;
+import dev.sunthread.demo.supply.Loading;
+import dev.sunthread.demo.supply.Plan;
+import dev.sunthread.demo.told.Bodies;
+import dev.sunthread.demo.told.Notebook;
+import dev.sunthread.demo.told.PlantTime;
+import dev.sunthread.demo.told.Teller;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Map;

@@ -1,5 +1,10 @@
-package dev.sunthread.demo;
+package dev.sunthread.demo.supply;
 
+import dev.sunthread.demo.told.Bodies;
+import dev.sunthread.demo.told.Notebook;
+import dev.sunthread.demo.told.PlantTime;
+import dev.sunthread.demo.told.Table;
+import dev.sunthread.demo.told.Teller;
 import java.time.OffsetDateTime;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,7 +13,7 @@ import java.util.Objects;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Loads positions and takes them empty, cleanly by day and otherwise where a story needs it. */
-final class Loading {
+public final class Loading {
 
     /** Changes early in the morning, with the position purged before the next lot. */
     private static final String CLEAN = """
@@ -33,18 +38,18 @@ final class Loading {
     private final Map<String, Plan> plans = new LinkedHashMap<>();
     private final Map<String, String> loaded = new LinkedHashMap<>();
 
-    Loading(Notebook notes) {
+    public Loading(Notebook notes) {
         this.notes = notes;
     }
 
     /** The lot that is truly at a position then. */
-    String lotAt(String station, String position, OffsetDateTime moment) {
+    public String lotAt(String station, String position, OffsetDateTime moment) {
         return Objects.requireNonNull(plans.get(station + "/" + position), position)
                 .at(moment);
     }
 
     /** Tells every change of the month. */
-    void tell() {
+    public void tell() {
         List<List<String>> rows = Table.rows(CLEAN);
         changeCleanly(rows.get(0));
         changeCleanly(rows.get(1));

@@ -1,5 +1,11 @@
-package dev.sunthread.demo;
+package dev.sunthread.demo.line;
 
+import dev.sunthread.demo.supply.Crew;
+import dev.sunthread.demo.supply.Plan;
+import dev.sunthread.demo.told.Bodies;
+import dev.sunthread.demo.told.Notebook;
+import dev.sunthread.demo.told.PlantTime;
+import dev.sunthread.demo.told.Teller;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -7,12 +13,12 @@ import java.util.Objects;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Frames four modules into a panel, packs it and ships it. */
-final class Panels {
+public final class Panels {
 
     /** A panel and the modules in it. */
-    record Panel(String serial, List<Modules.Module> modules) {
+    public record Panel(String serial, List<Modules.Module> modules) {
 
-        ObjectNode unit() {
+        public ObjectNode unit() {
             return Bodies.unit("PAN-400", serial);
         }
     }
@@ -24,16 +30,16 @@ final class Panels {
     private final List<Panel> built = new ArrayList<>();
     private int shipments;
 
-    Panels(Notebook notes) {
+    public Panels(Notebook notes) {
         this.notes = notes;
     }
 
     /** The panel of that number, from 1. */
-    Panel number(int number) {
+    public Panel number(int number) {
         return built.get(number - 1);
     }
 
-    Panel frame(Modules modules, int day) {
+    public Panel frame(Modules modules, int day) {
         Panel panel = new Panel("PN-%04d".formatted(built.size() + 1), new ArrayList<>());
         OffsetDateTime start = PlantTime.at(day, "14:50");
         Teller operator = Crew.at(notes, "FRAME-1", start);
@@ -56,18 +62,18 @@ final class Panels {
         return step;
     }
 
-    void pack(Panel panel, OffsetDateTime at) {
+    public void pack(Panel panel, OffsetDateTime at) {
         ObjectNode step = Bodies.step("pack", "PACK-1", at.minusMinutes(12), List.of(panel.unit()));
         Crew.at(notes, "PACK-1", at).tell(at, "step", step);
     }
 
-    void ship(Panel panel, OffsetDateTime at, String consignee) {
+    public void ship(Panel panel, OffsetDateTime at, String consignee) {
         ObjectNode body = Bodies.of("shipment", "SH-%04d".formatted(++shipments), "consignee", consignee);
         body.set("units", Bodies.list(List.of(panel.unit())));
         dispatch().tell(at, "shipment", body);
     }
 
-    void takeBack(Panel panel, OffsetDateTime at, String consignee) {
+    public void takeBack(Panel panel, OffsetDateTime at, String consignee) {
         ObjectNode body = Bodies.of("consignee", consignee);
         body.set("units", Bodies.list(List.of(panel.unit())));
         dispatch().tell(at, "return", body);

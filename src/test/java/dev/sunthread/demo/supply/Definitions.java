@@ -1,5 +1,10 @@
-package dev.sunthread.demo;
+package dev.sunthread.demo.supply;
 
+import dev.sunthread.demo.told.Bodies;
+import dev.sunthread.demo.told.Notebook;
+import dev.sunthread.demo.told.PlantTime;
+import dev.sunthread.demo.told.Table;
+import dev.sunthread.demo.told.Teller;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
@@ -7,7 +12,7 @@ import java.util.stream.Stream;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Releases what the line is made of, on the day before the first receipts. */
-final class Definitions {
+public final class Definitions {
 
     private static final int DAY = 2;
 
@@ -60,11 +65,11 @@ final class Definitions {
 
     private final Teller engineer;
 
-    Definitions(Notebook notes) {
+    public Definitions(Notebook notes) {
         engineer = notes.teller("pe-01", "engineering");
     }
 
-    void tell() {
+    public void tell() {
         tellAll(8, "item", Table.rows(ITEMS).stream().map(Definitions::item));
         tellAll(9, "station", Table.rows(STATIONS).stream().map(Definitions::station));
         tellAll(10, "structure", structures());

@@ -1,5 +1,11 @@
-package dev.sunthread.demo;
+package dev.sunthread.demo.line;
 
+import dev.sunthread.demo.supply.Crew;
+import dev.sunthread.demo.supply.Loading;
+import dev.sunthread.demo.supply.Plan;
+import dev.sunthread.demo.told.Bodies;
+import dev.sunthread.demo.told.Notebook;
+import dev.sunthread.demo.told.Teller;
 import java.time.OffsetDateTime;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -8,12 +14,12 @@ import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Builds modules: mirrors into a chassis, a sealed wall behind them, glass in front. */
-final class Modules {
+public final class Modules {
 
     /** A finished module and the wall in it. */
-    record Module(String serial, Wall wall) {
+    public record Module(String serial, Wall wall) {
 
-        ObjectNode unit() {
+        public ObjectNode unit() {
             return Bodies.unit("MOD-300", serial);
         }
     }
@@ -27,12 +33,12 @@ final class Modules {
     private final Deque<Module> finished = new ArrayDeque<>();
     private int built;
 
-    Modules(Notebook notes, Loading loading) {
+    public Modules(Notebook notes, Loading loading) {
         this.notes = notes;
         this.loading = loading;
     }
 
-    void build(Wall wall, OffsetDateTime start) {
+    public void build(Wall wall, OffsetDateTime start) {
         ObjectNode module = begin(start, 4);
         Teller mirrors = Crew.at(notes, "MIRROR-1", start);
         mirrors.tell(start.plusMinutes(32), "step", mirrorStep(module, start));
@@ -45,7 +51,7 @@ final class Modules {
     }
 
     /** Gives a module its serial and fits the first mirrors. */
-    ObjectNode begin(OffsetDateTime start, int mirrors) {
+    public ObjectNode begin(OffsetDateTime start, int mirrors) {
         ObjectNode module = Bodies.unit("MOD-300", "MD-%04d".formatted(++built));
         Teller operator = Crew.at(notes, "MIRROR-1", start);
         operator.tell(start, "birth", Bodies.birth(List.of(module), "MIRROR-1"));
@@ -58,11 +64,11 @@ final class Modules {
     }
 
     @Nullable
-    Module nextFinished() {
+    public Module nextFinished() {
         return finished.poll();
     }
 
-    int waiting() {
+    public int waiting() {
         return finished.size();
     }
 

@@ -1,26 +1,26 @@
-package dev.sunthread.demo;
+package dev.sunthread.demo.told;
 
 import dev.sunthread.ledger.EnvelopeHead;
 import java.time.OffsetDateTime;
 import tools.jackson.databind.node.ObjectNode;
 
 /** One actor at one source; each telling gives the id of its envelope. */
-record Teller(Notebook notes, String actor, String source) {
+public record Teller(Notebook notes, String actor, String source) {
 
     /** Tells what is recorded within seconds. */
-    String tell(OffsetDateTime at, String kind, ObjectNode body) {
+    public String tell(OffsetDateTime at, String kind, ObjectNode body) {
         return tellLate(at, at.plusSeconds(notes.between(1, 4)), kind, body);
     }
 
     /** Tells what is recorded later, as from a scanner that was out of reach. */
-    String tellLate(OffsetDateTime at, OffsetDateTime recordedAt, String kind, ObjectNode body) {
+    public String tellLate(OffsetDateTime at, OffsetDateTime recordedAt, String kind, ObjectNode body) {
         EnvelopeHead head = head(at, kind);
         notes.add(head, body, recordedAt);
         return head.id();
     }
 
     /** The head of an envelope that this teller would send. */
-    EnvelopeHead head(OffsetDateTime at, String kind) {
+    public EnvelopeHead head(OffsetDateTime at, String kind) {
         return new EnvelopeHead(notes.nextId(source), kind, 1, at, actor, source);
     }
 }

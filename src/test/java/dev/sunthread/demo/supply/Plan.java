@@ -1,16 +1,17 @@
-package dev.sunthread.demo;
+package dev.sunthread.demo.supply;
 
+import dev.sunthread.demo.told.PlantTime;
 import java.time.OffsetDateTime;
 import java.util.Map;
 import java.util.TreeMap;
 
 /** Which lot serves from when on, as the line really works. */
-final class Plan {
+public final class Plan {
 
     private final TreeMap<OffsetDateTime, String> lots = new TreeMap<>();
 
     /** Reads steps such as {@code 5:C-101 10@06:50:C-103}: a day, a time unless it is early morning, and the lot. */
-    static Plan of(String steps) {
+    public static Plan of(String steps) {
         Plan plan = new Plan();
         for (String step : steps.split(" ")) {
             String[] dayAndRest = step.split("[@:]", 2);
@@ -21,11 +22,11 @@ final class Plan {
         return plan;
     }
 
-    void from(OffsetDateTime moment, String lot) {
+    public void from(OffsetDateTime moment, String lot) {
         lots.put(moment, lot);
     }
 
-    String at(OffsetDateTime moment) {
+    public String at(OffsetDateTime moment) {
         Map.Entry<OffsetDateTime, String> serving = lots.floorEntry(moment);
         if (serving == null) {
             throw new IllegalStateException("no lot serves at " + moment);

@@ -1,33 +1,37 @@
-package dev.sunthread.demo;
+package dev.sunthread.demo.line;
 
+import dev.sunthread.demo.told.Bodies;
+import dev.sunthread.demo.told.Notebook;
+import dev.sunthread.demo.told.PlantTime;
+import dev.sunthread.demo.told.Teller;
 import java.time.OffsetDateTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.node.ObjectNode;
 
 /** The two walls of each day, and the days on which something else happens to them. */
-final class WallDays {
+public final class WallDays {
 
     /** Laid aside when it came out of optic mounting, so that no one takes it from stock. */
-    static final String HELD = "RC-0320";
+    public static final String HELD = "RC-0320";
 
     private final Notebook notes;
     private final Walls walls;
     private final Stock stock;
     private @Nullable String salvaged;
 
-    WallDays(Notebook notes, Walls walls, Stock stock) {
+    public WallDays(Notebook notes, Walls walls, Stock stock) {
         this.notes = notes;
         this.walls = walls;
         this.stock = stock;
     }
 
     /** Lays a receiver that came out of another wall ready for the next morning. */
-    void layReady(String receiver) {
+    public void layReady(String receiver) {
         salvaged = receiver;
     }
 
-    void morning(int day) {
+    public void morning(int day) {
         OffsetDateTime start = PlantTime.at(day, "07:00");
         Wall wall = walls.begin(start);
         if (day == 12) {
@@ -52,7 +56,7 @@ final class WallDays {
         walls.passOn(wall);
     }
 
-    void afternoon(int day) {
+    public void afternoon(int day) {
         OffsetDateTime start = PlantTime.at(day, "13:30");
         Wall wall = walls.begin(start);
         if (day == 25) {

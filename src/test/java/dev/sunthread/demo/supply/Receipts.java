@@ -1,10 +1,15 @@
-package dev.sunthread.demo;
+package dev.sunthread.demo.supply;
 
+import dev.sunthread.demo.told.Bodies;
+import dev.sunthread.demo.told.Notebook;
+import dev.sunthread.demo.told.PlantTime;
+import dev.sunthread.demo.told.Table;
+import dev.sunthread.demo.told.Teller;
 import java.util.List;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Takes lots into the store, two of them behind a hold for inspection. */
-final class Receipts {
+public final class Receipts {
 
     private static final String LOTS = """
             3  | CELL-30 | C-101 | 110 pcs  | Lumenfeld Cells    | LF-7736
@@ -72,12 +77,12 @@ final class Receipts {
     private final Teller store;
     private final Teller quality;
 
-    Receipts(Notebook notes) {
+    public Receipts(Notebook notes) {
         store = notes.teller("wh-01", "store");
         quality = notes.teller("qe-02", "quality");
     }
 
-    void tell() {
+    public void tell() {
         int minute = 0;
         for (List<String> row : Table.rows(LOTS)) {
             int day = Integer.parseInt(row.get(0));

@@ -1,4 +1,4 @@
-package dev.sunthread.demo;
+package dev.sunthread.demo.told;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -11,7 +11,7 @@ import java.util.List;
 import java.util.zip.GZIPOutputStream;
 
 /** Writes a journal of version 1 with its heads, so that it can be restored. */
-final class JournalWriter {
+public final class JournalWriter {
 
     private static final int OS_BYTE = 9;
     private static final byte OS_UNKNOWN = (byte) 255;
@@ -19,7 +19,7 @@ final class JournalWriter {
     private JournalWriter() {}
 
     /** The journal as text; lines end in a line feed. */
-    static String text(List<Notebook.Line> lines) {
+    public static String text(List<Notebook.Line> lines) {
         MessageDigest all = sha256();
         StringBuilder text = new StringBuilder("{\"journal\":1}\n");
         long position = 0;
@@ -41,7 +41,7 @@ final class JournalWriter {
     }
 
     /** The text compressed, with no time and no operating system in its header. */
-    static byte[] compressed(String text) {
+    public static byte[] compressed(String text) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try (GZIPOutputStream gzip = new GZIPOutputStream(bytes)) {
             gzip.write(text.getBytes(StandardCharsets.UTF_8));
@@ -53,7 +53,7 @@ final class JournalWriter {
         return file;
     }
 
-    static String sha256Of(String text) {
+    public static String sha256Of(String text) {
         return hex(sha256().digest(text.getBytes(StandardCharsets.UTF_8)));
     }
 

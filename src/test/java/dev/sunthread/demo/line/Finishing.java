@@ -1,5 +1,9 @@
-package dev.sunthread.demo;
+package dev.sunthread.demo.line;
 
+import dev.sunthread.demo.supply.Crew;
+import dev.sunthread.demo.supply.Loading;
+import dev.sunthread.demo.told.Bodies;
+import dev.sunthread.demo.told.Notebook;
 import java.time.OffsetDateTime;
 import java.util.List;
 import tools.jackson.databind.node.ObjectNode;

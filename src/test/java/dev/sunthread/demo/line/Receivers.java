@@ -1,7 +1,10 @@
-package dev.sunthread.demo;
+package dev.sunthread.demo.line;
+
+import dev.sunthread.demo.supply.Loading;
+import dev.sunthread.demo.told.Notebook;
 
 /** Makes receivers: two trays on a working day, and one in the night of the change to summer time. */
-final class Receivers {
+public final class Receivers {
 
     private static final int DAY_AFTER_THE_NIGHT = 30;
 
@@ -11,7 +14,7 @@ final class Receivers {
     private final Stock stock;
     private int trays;
 
-    Receivers(Notebook notes, Loading loading, Stock stock) {
+    public Receivers(Notebook notes, Loading loading, Stock stock) {
         this.bonding = new Bonding(notes, loading);
         this.finishing = new Finishing(notes, loading);
         this.optics = new OpticMounting(notes, loading);
@@ -19,7 +22,7 @@ final class Receivers {
     }
 
     /** Makes a day's receivers; the last day makes none. */
-    void make(int day) {
+    public void make(int day) {
         if (day == DAY_AFTER_THE_NIGHT) {
             make(Tray.ofTheNight(trays++));
         }

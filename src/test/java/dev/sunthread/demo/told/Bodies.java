@@ -1,4 +1,4 @@
-package dev.sunthread.demo;
+package dev.sunthread.demo.told;
 
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -8,12 +8,12 @@ import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Bodies of envelopes as the reference of kinds describes them. */
-final class Bodies {
+public final class Bodies {
 
     private Bodies() {}
 
     /** Names and texts by turns. */
-    static ObjectNode of(String... pairs) {
+    public static ObjectNode of(String... pairs) {
         ObjectNode json = JsonNodeFactory.instance.objectNode();
         for (int i = 0; i < pairs.length; i += 2) {
             json.put(pairs[i], pairs[i + 1]);
@@ -21,23 +21,23 @@ final class Bodies {
         return json;
     }
 
-    static ArrayNode list(List<ObjectNode> members) {
+    public static ArrayNode list(List<ObjectNode> members) {
         ArrayNode json = JsonNodeFactory.instance.arrayNode();
         members.forEach(json::add);
         return json;
     }
 
-    static ArrayNode texts(List<String> members) {
+    public static ArrayNode texts(List<String> members) {
         ArrayNode json = JsonNodeFactory.instance.arrayNode();
         members.forEach(json::add);
         return json;
     }
 
-    static ObjectNode unit(String item, String serial) {
+    public static ObjectNode unit(String item, String serial) {
         return of("item", item, "serial", serial);
     }
 
-    static ObjectNode use(String item, @Nullable String lot, @Nullable String position) {
+    public static ObjectNode use(String item, @Nullable String lot, @Nullable String position) {
         ObjectNode json = of("item", item);
         if (lot != null) {
             json.put("lot", lot);
@@ -49,39 +49,39 @@ final class Bodies {
     }
 
     /** A use with how much went into each unit. */
-    static ObjectNode use(ObjectNode use, String quantity, String unitOfMeasure) {
+    public static ObjectNode use(ObjectNode use, String quantity, String unitOfMeasure) {
         return use.put("quantity", quantity).put("unitOfMeasure", unitOfMeasure);
     }
 
-    static ObjectNode value(String name, String value, String unitOfMeasure) {
+    public static ObjectNode value(String name, String value, String unitOfMeasure) {
         return of("name", name, "value", value, "unitOfMeasure", unitOfMeasure);
     }
 
-    static ObjectNode birth(List<ObjectNode> units, String station) {
+    public static ObjectNode birth(List<ObjectNode> units, String station) {
         ObjectNode json = of();
         json.set("units", list(units));
         return json.put("station", station);
     }
 
     /** An installation of a unit or, if the child names a lot, of a part; a removal reads the same. */
-    static ObjectNode move(ObjectNode child, ObjectNode parent, String position) {
+    public static ObjectNode move(ObjectNode child, ObjectNode parent, String position) {
         ObjectNode json = of();
         json.set("child", child);
         json.set("parent", parent);
         return json.put("position", position);
     }
 
-    static ObjectNode unitChild(ObjectNode unit) {
+    public static ObjectNode unitChild(ObjectNode unit) {
         ObjectNode json = of();
         json.set("unit", unit);
         return json;
     }
 
-    static ObjectNode partChild(String lot) {
+    public static ObjectNode partChild(String lot) {
         return of("lot", lot, "quantity", "1", "unitOfMeasure", "pcs");
     }
 
-    static ObjectNode step(String operation, String station, OffsetDateTime startedAt, List<ObjectNode> units) {
+    public static ObjectNode step(String operation, String station, OffsetDateTime startedAt, List<ObjectNode> units) {
         ObjectNode json = of("operation", operation, "station", station);
         json.set("units", list(units));
         return json.put("startedAt", PlantTime.written(startedAt));
