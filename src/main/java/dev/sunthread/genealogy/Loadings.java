@@ -73,10 +73,9 @@ final class Loadings {
     }
 
     private static long startOfStretch(List<Change> before, Discharge discharge) {
-        boolean somethingBefore = before.stream().anyMatch(change -> change.precedes(discharge));
-        return somethingBefore
-                ? before.stream().mapToLong(change -> change.at().early()).min().orElse(Long.MIN_VALUE)
-                : Long.MIN_VALUE;
+        return before.stream().noneMatch(change -> change.precedes(discharge))
+                ? Long.MIN_VALUE
+                : before.stream().mapToLong(change -> change.at().early()).reduce(Long.MAX_VALUE, Math::min);
     }
 
     private boolean isOrderKnown(Charge charge) {
@@ -128,9 +127,8 @@ final class Loadings {
 
     private Moment left(Charge charge) {
         boolean after = charges.lastBefore(charge).stream().allMatch(other -> changeovers.wasDischarged(other, charge));
-        return discharges.firstAfter(charge).stream()
+        return dischargesBeforeTheNext(charge)
                 .filter(discharge -> charge.precedes(discharge) && isSurelyOf(discharge, charge, after))
-                .filter(discharge -> charges.firstAfter(charge).stream().allMatch(discharge::precedes))
                 .findFirst()
                 .map(discharge -> changeovers.afterUsesInGap(discharge, discharge.at()))
                 .orElseGet(() -> Moment.at(mayBeTo(charge)));
@@ -142,14 +140,16 @@ final class Loadings {
     }
 
     private Moment recordedEnd(Charge charge) {
-        return discharges.firstAfter(charge).stream()
-                .filter(discharge -> charges.firstAfter(charge).stream().allMatch(discharge::precedes))
-                .findFirst()
-                .map(Discharge::at)
-                .orElse(Moment.NEVER);
+        return dischargesBeforeTheNext(charge).findFirst().map(Discharge::at).orElse(Moment.NEVER);
     }
 
     private Reason reason(String key, long entry) {
         return Reason.of(key, entry).with("position", position);
+    }
+
+    private Stream<Discharge> dischargesBeforeTheNext(Charge charge) {
+        List<Charge> next = charges.firstAfter(charge);
+        return discharges.firstAfter(charge).stream()
+                .filter(discharge -> next.stream().allMatch(discharge::precedes));
     }
 }

@@ -1,5 +1,6 @@
 package dev.sunthread.inbox;
 
+import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Known;
 import java.util.Collection;
@@ -18,6 +19,11 @@ public class Findings {
               SELECT FROM inbox.finding_settlement s
               WHERE s.finding_entry = f.entry AND s.finding_ordinal = f.ordinal AND %s)
             """.formatted(Known.at("f.entry"), Known.at("s.entry"));
+
+    private static final String TOUCHING = """
+             AND EXISTS (SELECT FROM inbox.finding_subject fs WHERE fs.entry = f.entry AND fs.ordinal = f.ordinal
+               AND (fs.kind = 'LOT' AND fs.subject = ANY (:lots) OR fs.kind = 'UNIT' AND fs.subject = ANY (:units)))
+            """;
 
     private final JdbcClient jdbc;
 
@@ -44,16 +50,18 @@ public class Findings {
 
     /** Open findings that touch any of these. */
     public List<OpenFinding> touching(Collection<TraceRef> subjects, long cutoff) {
-        String touched = subjects.stream()
-                .map(ref -> "('" + ref.kind().name() + "', " + ref.id() + "::bigint)")
-                .reduce((a, b) -> a + ", " + b)
-                .orElse("('', 0::bigint)");
-        return jdbc.sql(OPEN
-                        + " AND EXISTS (SELECT FROM inbox.finding_subject fs JOIN (VALUES " + touched
-                        + ") touched (kind, subject) USING (kind, subject)"
-                        + " WHERE fs.entry = f.entry AND fs.ordinal = f.ordinal) ORDER BY f.entry, f.ordinal")
+        return jdbc.sql(OPEN + TOUCHING + " ORDER BY f.entry, f.ordinal")
                 .param("cutoff", cutoff)
+                .param("lots", ids(subjects, TraceKind.LOT))
+                .param("units", ids(subjects, TraceKind.UNIT))
                 .query(OpenFinding.class)
                 .list();
+    }
+
+    private static Long[] ids(Collection<TraceRef> subjects, TraceKind kind) {
+        return subjects.stream()
+                .filter(subject -> subject.kind() == kind)
+                .map(TraceRef::id)
+                .toArray(Long[]::new);
     }
 }

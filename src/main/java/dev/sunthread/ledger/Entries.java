@@ -96,4 +96,12 @@ public class Entries {
                 .query(SealedEntry.class)
                 .list();
     }
+
+    /** When the entry at a position was recorded; empty at nought, where nothing is. */
+    public Optional<OffsetDateTime> recordedAt(long position) {
+        return jdbc.sql("""
+                        SELECT e.recorded_at FROM ledger.position p JOIN ledger.entry e ON e.number = p.entry
+                        WHERE p.position = ?
+                        """).param(position).query(OffsetDateTime.class).optional();
+    }
 }

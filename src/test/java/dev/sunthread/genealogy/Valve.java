@@ -62,6 +62,11 @@ final class Valve {
         return classes(timeline().candidates(new Use(at, ADHESIVE, scanned)));
     }
 
+    @Override
+    public String toString() {
+        return "on %s, off %s, cleaned %s, used %s".formatted(charges, discharges, cleanPoints, uses);
+    }
+
     static Map<TraceRef, Certainty> classes(List<Candidate> candidates) {
         Map<TraceRef, Certainty> classes = new TreeMap<>();
         candidates.forEach(candidate -> classes.put(candidate.lot(), candidate.certainty()));

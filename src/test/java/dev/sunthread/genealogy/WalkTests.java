@@ -137,19 +137,4 @@ class WalkTests {
         assertThat(new Walk(history, node -> 5).backward(List.of(WALL), Question.EVER))
                 .doesNotContainKey(CELL);
     }
-
-    @Test
-    void asksForAFrontierAtOnceAndForEachNodeOnce() {
-        History history = History.of(
-                use(LOT, CELL, 1),
-                use(LOT, OTHER, 1),
-                installed(CELL, WALL, 2, END),
-                installed(OTHER, WALL, 2, 3),
-                installed(WALL, CELL, 4, 5));
-        Walk walk = new Walk(history);
-        walk.forward(List.of(LOT), Question.EVER);
-        walk.forward(List.of(LOT), Question.NOW);
-        assertThat(history.reads).isEqualTo(3);
-        assertThat(history.asked).doesNotHaveDuplicates();
-    }
 }

@@ -1,0 +1,117 @@
+package dev.sunthread.genealogy;
+
+import dev.sunthread.genealogy.Shipments.Shipment;
+import dev.sunthread.kernel.TraceKind;
+import dev.sunthread.kernel.TraceRef;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the walk finds for one question at one cut-off: every node reached, with its class ever, now, at each shipment
+ * and at the time asked.
+ */
+final class Answer {
+
+    /** A shipment that something was in while affected, and its class then. */
+    record Shipped(Shipment shipment, Certainty certainty) {}
+
+    private final Way way;
+    private final Walk walk;
+    private final Collection<TraceRef> roots;
+    private final SortedMap<TraceRef, Arrival> ever;
+    private final SortedMap<TraceRef, Arrival> now;
+    private final SortedMap<TraceRef, Arrival> at;
+    private final Map<TraceRef, List<Shipped>> shipped = new HashMap<>();
+
+    Answer(Way way, Walk walk, Collection<TraceRef> roots, @Nullable Long at) {
+        this.way = way;
+        this.walk = walk;
+        this.roots = roots;
+        this.ever = search(Question.EVER);
+        this.now = search(Question.NOW);
+        this.at = at == null ? new TreeMap<>() : search(Question.at(at));
+    }
+
+    /** Adds the classes at shipment; {@code edges} tell what was inside what. */
+    Answer withShipments(Shipments shipments, EdgeSource edges) {
+        for (Shipment shipment : shipments.of(way == Way.FORWARD ? units() : holders(edges))) {
+            SortedMap<TraceRef, Arrival> then = search(Question.at(shipment.shippedAt()));
+            boolean asked = way == Way.BACKWARD && roots.stream().anyMatch(root -> shipments.carried(shipment, root));
+            then.values().stream()
+                    .filter(arrival -> way == Way.BACKWARD
+                            ? asked
+                            : arrival.node().kind() == TraceKind.UNIT && shipments.carried(shipment, arrival.node()))
+                    .forEach(arrival -> shipped.computeIfAbsent(arrival.node(), any -> new ArrayList<>())
+                            .add(new Shipped(shipment, arrival.certainty())));
+        }
+        return this;
+    }
+
+    private SortedMap<TraceRef, Arrival> search(Question question) {
+        return way == Way.FORWARD ? walk.forward(roots, question) : walk.backward(roots, question);
+    }
+
+    private Set<TraceRef> units() {
+        Set<TraceRef> units = new TreeSet<>(ever.keySet());
+        units.removeIf(node -> node.kind() != TraceKind.UNIT);
+        return units;
+    }
+
+    /** The units asked for and all that ever held them. */
+    private Set<TraceRef> holders(EdgeSource edges) {
+        Set<TraceRef> holders = new HashSet<>(roots);
+        Set<TraceRef> open = new HashSet<>(roots);
+        while (!open.isEmpty()) {
+            Set<TraceRef> next = new HashSet<>();
+            edges.outOf(open).forEach(edge -> next.add(edge.to()));
+            next.removeIf(node -> !holders.add(node));
+            open = next;
+        }
+        holders.removeIf(node -> node.kind() != TraceKind.UNIT);
+        return holders;
+    }
+
+    /** Every node reached but the roots themselves, in a fixed order. */
+    List<Arrival> reached() {
+        return ever.values().stream()
+                .filter(arrival -> !roots.contains(arrival.node()))
+                .toList();
+    }
+
+    @Nullable
+    Certainty now(TraceRef node) {
+        return certainty(now, node);
+    }
+
+    @Nullable
+    Certainty at(TraceRef node) {
+        return certainty(at, node);
+    }
+
+    List<Shipped> shipped(TraceRef node) {
+        return shipped.getOrDefault(node, List.of());
+    }
+
+    /** The strongest class of any shipment. */
+    @Nullable
+    Certainty atShipment(TraceRef node) {
+        return shipped(node).stream()
+                .map(Shipped::certainty)
+                .min(java.util.Comparator.naturalOrder())
+                .orElse(null);
+    }
+
+    private static @Nullable Certainty certainty(SortedMap<TraceRef, Arrival> found, TraceRef node) {
+        Arrival arrival = found.get(node);
+        return arrival == null ? null : arrival.certainty();
+    }
+}

@@ -1,0 +1,56 @@
+package dev.sunthread.genealogy;
+
+import dev.sunthread.kernel.TraceRef;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+
+/** Computes an answer from history at the question's cut-off. */
+@Component
+class Answering {
+
+    /** An answer, its root's nodes and what people call them. */
+    record Answered(List<TraceRef> roots, List<Named> named, List<TraceRef> reached, List<AnswerLine> lines) {
+
+        List<String> suspects() {
+            return named.stream().map(Named::words).toList();
+        }
+
+        List<String> suspectNames() {
+            return named.stream().map(Named::name).toList();
+        }
+    }
+
+    private final JdbcClient jdbc;
+    private final Suspects suspects;
+    private final ZoneId zone;
+
+    Answering(JdbcClient jdbc, Suspects suspects, @Value("${sunthread.plant.zone:UTC}") ZoneId zone) {
+        this.jdbc = jdbc;
+        this.suspects = suspects;
+        this.zone = zone;
+    }
+
+    Answered answer(TraceQuestion question) {
+        long cutoff = Objects.requireNonNull(question.cutoff());
+        List<TraceRef> roots = suspects.of(question.root(), cutoff);
+        EdgeSource edges = new RememberedEdges(new HistoryEdges(jdbc, cutoff));
+        Births births = new Births(jdbc, cutoff, new Clocks(jdbc, cutoff));
+        Answer answer = new Answer(question.way(), new Walk(edges, births::startOf), roots, micros(question.at()))
+                .withShipments(new Shipments(jdbc, cutoff, edges), edges);
+        Lines lines = new Lines(jdbc, cutoff, edges, zone);
+        List<TraceRef> reached = answer.reached().stream().map(Arrival::node).toList();
+        return new Answered(roots, roots.stream().map(lines::nameOf).toList(), reached, lines.of(answer));
+    }
+
+    private static @Nullable Long micros(@Nullable OffsetDateTime at) {
+        return at == null ? null : ChronoUnit.MICROS.between(Instant.EPOCH, at.toInstant());
+    }
+}

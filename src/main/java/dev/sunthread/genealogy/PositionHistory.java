@@ -1,0 +1,94 @@
+package dev.sunthread.genealogy;
+
+import dev.sunthread.genealogy.Change.Charge;
+import dev.sunthread.genealogy.Change.Discharge;
+import dev.sunthread.kernel.TraceRef;
+import dev.sunthread.ledger.Known;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/** Reads what the history of a position tells at a cut-off; each position once. */
+final class PositionHistory {
+
+    private static final String MICROS = "(extract(epoch FROM %s) * 1000000)::bigint";
+
+    /** The item of a lot if its receipts agree; otherwise nothing, which excludes no use. */
+    private static final String CHARGES =
+            """
+            SELECT c.entry, c.lot, %s AS instant,
+              (SELECT CASE WHEN count(DISTINCT r.item) = 1 THEN min(r.item) END
+               FROM materials.receipt r WHERE r.lot = c.lot AND %s) AS item
+            FROM materials.charge c WHERE c.position = :position AND %s
+            """.formatted(MICROS.formatted("c.charged_at"), Known.at("r.entry"), Known.at("c.entry"));
+
+    private static final String DISCHARGES =
+            "SELECT d.entry, d.lot, %s AS instant, NULL::bigint AS item FROM materials.discharge d"
+                            .formatted(MICROS.formatted("d.discharged_at"))
+                    + " WHERE d.position = :position AND " + Known.at("d.entry");
+
+    private static final String CLEAN_POINTS =
+            "SELECT %s FROM materials.clean_point p WHERE p.position = :position AND %s"
+                    .formatted(MICROS.formatted("p.cleaned_at"), Known.at("p.entry"));
+
+    private static final String USES =
+            """
+            SELECT %s AS start, %s AS "end" FROM production.step_use u JOIN production.step s USING (entry)
+            WHERE u.position = :position AND %s
+            """.formatted(MICROS.formatted("s.started_at"), MICROS.formatted("s.ended_at"), Known.at("u.entry"));
+
+    private record Recorded(
+            long entry,
+            @Nullable Long lot,
+            long instant,
+            @Nullable Long item) {}
+
+    private record Span(long start, long end) {}
+
+    private final JdbcClient jdbc;
+    private final long cutoff;
+    private final Clocks clocks;
+    private final Map<Long, PositionTimeline> read = new HashMap<>();
+
+    PositionHistory(JdbcClient jdbc, long cutoff, Clocks clocks) {
+        this.jdbc = jdbc;
+        this.cutoff = cutoff;
+        this.clocks = clocks;
+    }
+
+    PositionTimeline timeline(StationPosition position) {
+        return read.computeIfAbsent(position.id(), any -> read(position));
+    }
+
+    private PositionTimeline read(StationPosition position) {
+        List<Charge> charges = facts(CHARGES, position, Recorded.class).stream()
+                .map(row -> new Charge(
+                        TraceRef.lot(row.lot() == null ? 0 : row.lot()), row.item(), told(position, row), row.entry()))
+                .toList();
+        List<Discharge> discharges = facts(DISCHARGES, position, Recorded.class).stream()
+                .map(row -> new Discharge(
+                        row.lot() == null ? null : TraceRef.lot(row.lot()), told(position, row), row.entry()))
+                .toList();
+        List<Moment> cleanPoints = facts(CLEAN_POINTS, position, Long.class).stream()
+                .map(instant -> clocks.told(position.station(), instant))
+                .toList();
+        List<Moment> uses = facts(USES, position, Span.class).stream()
+                .map(span -> clocks.told(position.station(), span.start(), span.end()))
+                .toList();
+        return PositionTimeline.of(position.named(), charges, discharges, cleanPoints, uses);
+    }
+
+    private <T> List<T> facts(String sql, StationPosition position, Class<T> type) {
+        return jdbc.sql(sql)
+                .param("position", position.id())
+                .param("cutoff", cutoff)
+                .query(type)
+                .list();
+    }
+
+    private Moment told(StationPosition position, Recorded row) {
+        return clocks.told(position.station(), row.instant());
+    }
+}
