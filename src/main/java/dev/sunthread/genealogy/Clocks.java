@@ -19,8 +19,8 @@ final class Clocks {
     private static final String REVISIONS = """
             SELECT station, (extract(epoch FROM effective_at) * 1000000)::bigint AS effective,
               (clock_uncertainty * 1000000)::bigint AS uncertainty
-            FROM catalog.station_revision WHERE %s ORDER BY effective_at, entry
-            """.formatted(Known.at("entry"));
+            FROM catalog.station_revision r WHERE %s ORDER BY effective_at, r.entry
+            """.formatted(Known.at("r.entry"));
 
     private final Map<Long, List<Revision>> revisions = new HashMap<>();
     private long leastExact;
