@@ -12,15 +12,13 @@ import dev.sunthread.ledger.EnvelopeHead;
 import dev.sunthread.ledger.Manner;
 import dev.sunthread.ledger.body.FieldProblem;
 import dev.sunthread.ledger.body.Unreadable;
+import jakarta.persistence.EntityManager;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.springframework.stereotype.Component;
-import org.springframework.transaction.PlatformTransactionManager;
-import org.springframework.transaction.TransactionDefinition;
-import org.springframework.transaction.support.TransactionTemplate;
 
 /** Takes one line within a transaction: accepts what it says, or keeps it in the inbox with the reason. */
 @Component
@@ -30,15 +28,14 @@ class LineTaker {
 
     private final Door door;
     private final Entries entries;
+    private final EntityManager entities;
     private final Clock clock;
-    private final TransactionTemplate savepoint;
 
-    LineTaker(Door door, Entries entries, Clock clock, PlatformTransactionManager transactions) {
+    LineTaker(Door door, Entries entries, EntityManager entityManager, Clock clock) {
         this.door = door;
         this.entries = entries;
+        this.entities = entityManager;
         this.clock = clock;
-        this.savepoint = new TransactionTemplate(transactions);
-        this.savepoint.setPropagationBehavior(TransactionDefinition.PROPAGATION_NESTED);
     }
 
     /** Takes a line; empty if it says nothing to record, as the first and last line do. */
@@ -47,12 +44,13 @@ class LineTaker {
             if (!(JournalLine.read(raw) instanceof JournalLine.Said said)) {
                 return Optional.empty();
             }
-            Acceptance accepted = savepoint.execute(status -> door.accept(said.envelope(), Manner.TOLD));
+            Acceptance accepted = door.accept(said.envelope(), Manner.TOLD);
             return Optional.of(outcome(raw, accepted));
         } catch (Unreadable e) {
-            return Optional.of(keep(raw, sender, e.problems()));
+            return Optional.of(keepAfterRollback(raw, sender, e.problems()));
         } catch (Refused e) {
-            return Optional.of(keep(raw, sender, List.of(new FieldProblem("line", e.reason(), e.remedy()))));
+            return Optional.of(
+                    keepAfterRollback(raw, sender, List.of(new FieldProblem("line", e.reason(), e.remedy()))));
         }
     }
 
@@ -63,6 +61,12 @@ class LineTaker {
         List<FindingSeen> findings =
                 accepted.findings().stream().map(FindingSeen::of).toList();
         return new LineOutcome(raw.number(), outcome, accepted.id(), findings, List.of());
+    }
+
+    private LineOutcome keepAfterRollback(RawLine raw, Sender sender, List<FieldProblem> problems) {
+        // what was looked up since the savepoint may be gone with it
+        entities.clear();
+        return keep(raw, sender, problems);
     }
 
     private LineOutcome keep(RawLine raw, Sender sender, List<FieldProblem> problems) {

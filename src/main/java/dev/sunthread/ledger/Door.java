@@ -10,6 +10,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 
 /**
@@ -34,12 +35,13 @@ public class Door {
     }
 
     /**
-     * Records an envelope, or says that it was recorded before.
+     * Records an envelope, or says that it was recorded before. Within a transaction of the caller, a refusal takes back
+     * no more than this envelope.
      *
      * @throws Unreadable if its body can't be read or names something unknown
      * @throws dev.sunthread.kernel.Refused if it asks for something that a rule forbids
      */
-    @Transactional
+    @Transactional(propagation = Propagation.NESTED)
     public Acceptance accept(Envelope envelope, Manner manner) {
         return accept(envelope, manner, OffsetDateTime.now(clock), null);
     }
