@@ -3,7 +3,9 @@ package dev.sunthread.database;
 import io.zonky.test.db.postgres.util.LinuxUtils;
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,31 +17,50 @@ import java.util.stream.Stream;
  */
 record LeftoverServer(Path cluster) {
 
-    private static final String STOP_SECONDS = "120";
+    private static final Duration LONGEST_STOP = Duration.ofMinutes(2);
+    private static final Duration PAUSE = Duration.ofMillis(50);
 
     void stop() throws IOException {
-        Path pidFile = cluster.resolve("postmaster.pid");
-        if (!Files.exists(pidFile)) {
-            return;
-        }
-        Optional<Path> program = running(pidFile);
+        Optional<Path> program = running();
         if (program.isPresent()) {
-            stop(program.get());
+            end(program.get());
         }
-        Files.deleteIfExists(pidFile);
+        Files.deleteIfExists(pidFile());
     }
 
-    private Optional<Path> running(Path pidFile) throws IOException {
-        return Files.readAllLines(pidFile).stream()
-                .findFirst()
-                .map(String::strip)
-                .filter(pid -> pid.matches("\\d+"))
-                .map(Long::parseLong)
+    private void end(Path program) throws IOException {
+        try {
+            ask(program);
+            awaitEnd();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+            throw new IOException("Interrupted while a server left running on " + cluster + " stops", e);
+        }
+    }
+
+    private Optional<Path> running() throws IOException {
+        return recordedId()
                 .flatMap(ProcessHandle::of)
                 .map(ProcessHandle::info)
                 .filter(this::servesThisCluster)
                 .flatMap(ProcessHandle.Info::command)
                 .map(Path::of);
+    }
+
+    private Optional<Long> recordedId() throws IOException {
+        try {
+            return Files.readAllLines(pidFile()).stream()
+                    .findFirst()
+                    .map(String::strip)
+                    .filter(pid -> pid.matches("\\d+"))
+                    .map(Long::parseLong);
+        } catch (NoSuchFileException neverStartedOrStopped) {
+            return Optional.empty();
+        }
+    }
+
+    private Path pidFile() {
+        return cluster.resolve("postmaster.pid");
     }
 
     // after a restart of the machine the recorded id may belong to any other program
@@ -54,27 +75,31 @@ record LeftoverServer(Path cluster) {
                         .orElse(true);
     }
 
-    private void stop(Path program) throws IOException {
+    private void ask(Path program) throws IOException, InterruptedException {
         List<String> command = new ArrayList<>();
         // like the server itself, its control program refuses to run as root
         if (LinuxUtils.isUnshareAvailable()) {
             command.addAll(List.of("unshare", "-U"));
         }
         String control = program.getFileName().toString().replace("postgres", "pg_ctl");
-        command.addAll(List.of(program.resolveSibling(control).toString(), "stop", "-D", cluster.toString()));
-        command.addAll(List.of("-m", "fast", "-w", "-t", STOP_SECONDS));
-        Process process = new ProcessBuilder(command)
+        command.add(program.resolveSibling(control).toString());
+        command.addAll(List.of("stop", "-D", cluster.toString(), "-m", "fast", "--no-wait"));
+        new ProcessBuilder(command)
                 .redirectErrorStream(true)
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
-                .start();
-        try {
-            if (process.waitFor() != 0 && Files.exists(cluster.resolve("postmaster.pid"))) {
+                .start()
+                .waitFor();
+    }
+
+    // the control program would wait as well, but without end for a server that dies before its parent takes note
+    private void awaitEnd() throws IOException, InterruptedException {
+        long deadline = System.nanoTime() + LONGEST_STOP.toNanos();
+        while (running().isPresent()) {
+            if (System.nanoTime() > deadline) {
                 throw new DirectoryRefused(
                         "A server left running on " + cluster + " does not stop.", "End it and start Sunthread again.");
             }
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new IOException("Interrupted while a server left running on " + cluster + " stops", e);
+            Thread.sleep(PAUSE.toMillis());
         }
     }
 }

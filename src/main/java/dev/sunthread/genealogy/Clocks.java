@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /**
@@ -19,8 +20,8 @@ final class Clocks {
     private static final String REVISIONS = """
             SELECT station, (extract(epoch FROM effective_at) * 1000000)::bigint AS effective,
               (clock_uncertainty * 1000000)::bigint AS uncertainty
-            FROM catalog.station_revision WHERE %s ORDER BY effective_at, entry
-            """.formatted(Known.at("entry"));
+            FROM catalog.station_revision r WHERE %s ORDER BY effective_at, r.entry
+            """.formatted(Known.at("r.entry"));
 
     private final Map<Long, List<Revision>> revisions = new HashMap<>();
     private long leastExact;
@@ -28,7 +29,7 @@ final class Clocks {
     Clocks(JdbcClient jdbc, long cutoff) {
         for (Revision revision : jdbc.sql(REVISIONS)
                 .param("cutoff", cutoff)
-                .query(Revision.class)
+                .query(DataClassRowMapper.newInstance(Revision.class))
                 .list()) {
             revisions
                     .computeIfAbsent(revision.station(), any -> new ArrayList<>())

@@ -8,6 +8,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.DataClassRowMapper;
+import org.springframework.jdbc.core.RowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** Reads what the history of a position tells at a cut-off; each position once. */
@@ -45,6 +47,8 @@ final class PositionHistory {
             long instant,
             @Nullable Long item) {}
 
+    private static final RowMapper<Recorded> RECORDED = DataClassRowMapper.newInstance(Recorded.class);
+
     private record Span(long start, long end) {}
 
     private final JdbcClient jdbc;
@@ -63,28 +67,28 @@ final class PositionHistory {
     }
 
     private PositionTimeline read(StationPosition position) {
-        List<Charge> charges = facts(CHARGES, position, Recorded.class).stream()
+        List<Charge> charges = facts(CHARGES, position, RECORDED).stream()
                 .map(row -> new Charge(
                         TraceRef.lot(row.lot() == null ? 0 : row.lot()), row.item(), told(position, row), row.entry()))
                 .toList();
-        List<Discharge> discharges = facts(DISCHARGES, position, Recorded.class).stream()
+        List<Discharge> discharges = facts(DISCHARGES, position, RECORDED).stream()
                 .map(row -> new Discharge(
                         row.lot() == null ? null : TraceRef.lot(row.lot()), told(position, row), row.entry()))
                 .toList();
-        List<Moment> cleanPoints = facts(CLEAN_POINTS, position, Long.class).stream()
+        List<Moment> cleanPoints = facts(CLEAN_POINTS, position, (row, number) -> row.getLong(1)).stream()
                 .map(instant -> clocks.told(position.station(), instant))
                 .toList();
-        List<Moment> uses = facts(USES, position, Span.class).stream()
+        List<Moment> uses = facts(USES, position, (row, number) -> new Span(row.getLong(1), row.getLong(2))).stream()
                 .map(span -> clocks.told(position.station(), span.start(), span.end()))
                 .toList();
         return PositionTimeline.of(position.named(), charges, discharges, cleanPoints, uses);
     }
 
-    private <T> List<T> facts(String sql, StationPosition position, Class<T> type) {
+    private <T> List<T> facts(String sql, StationPosition position, RowMapper<T> row) {
         return jdbc.sql(sql)
                 .param("position", position.id())
                 .param("cutoff", cutoff)
-                .query(type)
+                .query(row)
                 .list();
     }
 

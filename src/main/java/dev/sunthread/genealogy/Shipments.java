@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** The shipments of the units of an answer, and what was inside them when they left. */
@@ -44,7 +45,7 @@ final class Shipments {
         List<Row> rows = jdbc.sql(OF_UNITS)
                 .param("cutoff", cutoff)
                 .param("ids", units.stream().map(TraceRef::id).toArray(Long[]::new))
-                .query(Row.class)
+                .query(DataClassRowMapper.newInstance(Row.class))
                 .list();
         List<Shipment> ordered = new ArrayList<>();
         for (Row row : rows) {

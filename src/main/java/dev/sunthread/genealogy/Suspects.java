@@ -42,15 +42,11 @@ class Suspects {
     }
 
     private List<TraceRef> behind(String supplierLot, long cutoff) {
-        List<TraceRef> found =
-                jdbc
-                        .sql(BEHIND_SUPPLIER_LOT)
-                        .param("text", supplierLot)
-                        .param("cutoff", cutoff)
-                        .query(Long.class)
-                        .stream()
-                        .map(TraceRef::lot)
-                        .toList();
+        List<TraceRef> found = jdbc.sql(BEHIND_SUPPLIER_LOT)
+                .param("text", supplierLot)
+                .param("cutoff", cutoff)
+                .query((row, number) -> TraceRef.lot(row.getLong(1)))
+                .list();
         if (found.isEmpty()) {
             throw unknown("Supplier lot " + supplierLot);
         }

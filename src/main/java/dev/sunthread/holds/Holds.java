@@ -4,6 +4,7 @@ import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Known;
 import java.util.List;
+import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -42,7 +43,7 @@ public class Holds {
                         """.formatted(Known.now("h.entry"), Known.now("r.entry")))
                 .param("kind", subject.kind().name())
                 .param("subject", subject.id())
-                .query(OpenHold.class)
+                .query(DataClassRowMapper.newInstance(OpenHold.class))
                 .list();
     }
 
@@ -51,7 +52,7 @@ public class Holds {
         return jdbc.sql("SELECT * FROM (" + KNOWN + ") open ORDER BY since DESC, entry, ordinal LIMIT :most")
                 .param("cutoff", cutoff)
                 .param("most", most)
-                .query(OpenHold.class)
+                .query(DataClassRowMapper.newInstance(OpenHold.class))
                 .list();
     }
 

@@ -5,6 +5,7 @@ import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Known;
 import java.util.Collection;
 import java.util.List;
+import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -36,7 +37,7 @@ public class Findings {
         return jdbc.sql(OPEN + " ORDER BY e.occurred_at DESC, f.entry DESC, f.ordinal LIMIT :most")
                 .param("cutoff", cutoff)
                 .param("most", most)
-                .query(OpenFinding.class)
+                .query(DataClassRowMapper.newInstance(OpenFinding.class))
                 .list();
     }
 
@@ -54,7 +55,7 @@ public class Findings {
                 .param("cutoff", cutoff)
                 .param("lots", ids(subjects, TraceKind.LOT))
                 .param("units", ids(subjects, TraceKind.UNIT))
-                .query(OpenFinding.class)
+                .query(DataClassRowMapper.newInstance(OpenFinding.class))
                 .list();
     }
 

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -93,7 +94,7 @@ public class Entries {
                         WHERE p.position > ? AND p.position <= ? ORDER BY p.position LIMIT ?
                         """)
                 .params(position, upTo, most)
-                .query(SealedEntry.class)
+                .query(DataClassRowMapper.newInstance(SealedEntry.class))
                 .list();
     }
 

@@ -8,8 +8,12 @@ public final class Known {
 
     private Known() {}
 
-    /** A condition on the column that holds the row's entry, such as {@code u.entry}. */
+    /** A condition on the column that holds the row's entry, with its table, such as {@code u.entry}. */
     public static String at(String entryColumn) {
+        if (!entryColumn.contains(".")) {
+            // a bare name would mean the column of the condition's own tables
+            throw new IllegalArgumentException(entryColumn + " names no table");
+        }
         return """
                 (EXISTS (SELECT FROM ledger.position kp WHERE kp.entry = %1$s AND kp.position <= :cutoff)
                  AND NOT EXISTS (SELECT FROM ledger.withdrawal kw JOIN ledger.position kwp ON kwp.entry = kw.entry

@@ -29,7 +29,7 @@ public class Charges {
                         SELECT format('charge of entry %s: state %s, history %s', entry, l.during, h.during)
                         FROM materials.loaded l FULL JOIN materials.loading h USING (entry)
                         WHERE l.during IS DISTINCT FROM h.during OR l.lot IS DISTINCT FROM h.lot ORDER BY 1
-                        """).query(String.class).list();
+                        """).query((row, number) -> row.getString(1)).list();
     }
 
     /** Writes the state anew from history. */

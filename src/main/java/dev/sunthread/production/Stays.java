@@ -110,7 +110,7 @@ public class Stays {
                         FROM production.stay s FULL JOIN production.staying h USING (entry)
                         WHERE (s.during, s.applied, s.parent_position) IS DISTINCT FROM (h.during, h.applied, h.parent_position)
                         ORDER BY 1
-                        """).query(String.class).list();
+                        """).query((row, number) -> row.getString(1)).list();
     }
 
     /** Writes the state anew from history. */

@@ -7,6 +7,7 @@ import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
+import org.jspecify.annotations.Nullable;
 
 /** Small random positions with few instants, and copies of a position that lack one record or have a worse clock. */
 final class Valves {
@@ -72,7 +73,7 @@ final class Valves {
         return Arbitraries.of(LOTS);
     }
 
-    private static Arbitrary<Long> items() {
+    private static Arbitrary<@Nullable Long> items() {
         return Arbitraries.of(Valve.ADHESIVE, Valve.ADHESIVE, Valve.ADHESIVE, Valve.PRIMER)
                 .injectNull(0.1);
     }

@@ -1,0 +1,74 @@
+package dev.sunthread.genealogy;
+
+import dev.sunthread.kernel.UnitId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+
+/** Asks traces and gives answers in a form that tests compare: what is reached, by name, with its class. */
+record Asked(Traces traces, @Nullable Long cutoff) {
+
+    Asked(Traces traces) {
+        this(traces, null);
+    }
+
+    Asked asKnownAt(long position) {
+        return new Asked(traces, position);
+    }
+
+    Seen lot(String number) {
+        return ask(Way.FORWARD, new Root.OfLot(number));
+    }
+
+    Seen supplierLot(String text) {
+        return ask(Way.FORWARD, new Root.OfSupplierLot(text));
+    }
+
+    Seen unit(String item, String serial) {
+        return ask(Way.BACKWARD, new Root.OfUnit(UnitId.of(null, item, serial)));
+    }
+
+    private Seen ask(Way way, Root root) {
+        AnswerHead head = traces.ask(new TraceQuestion(way, root, cutoff, null));
+        List<AnswerLine> lines = new ArrayList<>();
+        traces.each(head.id(), LineFilter.ALL, lines::add);
+        return new Seen(head, lines);
+    }
+
+    /** An answer with all its lines. */
+    record Seen(AnswerHead head, List<AnswerLine> lines) {
+
+        Map<String, Certainty> ever() {
+            return by(AnswerLine::ever);
+        }
+
+        Map<String, Certainty> now() {
+            return by(AnswerLine::now);
+        }
+
+        Map<String, Certainty> atShipment() {
+            return by(AnswerLine::atShipment);
+        }
+
+        AnswerLine line(String name) {
+            return lines.stream()
+                    .filter(line -> line.name().equals(name))
+                    .findFirst()
+                    .orElseThrow();
+        }
+
+        private Map<String, Certainty> by(Function<AnswerLine, @Nullable Certainty> time) {
+            Map<String, Certainty> classes = new TreeMap<>();
+            for (AnswerLine line : lines) {
+                Certainty certainty = time.apply(line);
+                if (certainty != null) {
+                    classes.put(line.name(), certainty);
+                }
+            }
+            return classes;
+        }
+    }
+}
