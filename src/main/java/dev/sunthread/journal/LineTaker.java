@@ -17,10 +17,8 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
-import org.springframework.transaction.PlatformTransactionManager;
-import org.springframework.transaction.TransactionDefinition;
-import org.springframework.transaction.support.TransactionTemplate;
 
 /** Takes one line within a transaction: accepts what it says, or keeps it in the inbox with the reason. */
 @Component
@@ -31,14 +29,13 @@ class LineTaker {
     private final Door door;
     private final Entries entries;
     private final Clock clock;
-    private final TransactionTemplate savepoint;
+    private final JdbcClient jdbc;
 
-    LineTaker(Door door, Entries entries, Clock clock, PlatformTransactionManager transactions) {
+    LineTaker(Door door, Entries entries, Clock clock, JdbcClient jdbc) {
         this.door = door;
         this.entries = entries;
         this.clock = clock;
-        this.savepoint = new TransactionTemplate(transactions);
-        this.savepoint.setPropagationBehavior(TransactionDefinition.PROPAGATION_NESTED);
+        this.jdbc = jdbc;
     }
 
     /** Takes a line; empty if it says nothing to record, as the first and last line do. */
@@ -47,12 +44,24 @@ class LineTaker {
             if (!(JournalLine.read(raw) instanceof JournalLine.Said said)) {
                 return Optional.empty();
             }
-            Acceptance accepted = savepoint.execute(status -> door.accept(said.envelope(), Manner.TOLD));
-            return Optional.of(outcome(raw, accepted));
+            return Optional.of(outcome(raw, acceptOrTakeBack(said.envelope())));
         } catch (Unreadable e) {
             return Optional.of(keep(raw, sender, e.problems()));
         } catch (Refused e) {
             return Optional.of(keep(raw, sender, List.of(new FieldProblem("line", e.reason(), e.remedy()))));
+        }
+    }
+
+    /** Accepts under a savepoint, so that a refused line takes nothing else of the batch back. */
+    private Acceptance acceptOrTakeBack(Envelope envelope) {
+        jdbc.sql("SAVEPOINT line").update();
+        try {
+            Acceptance accepted = door.acceptWithin(envelope, Manner.TOLD);
+            jdbc.sql("RELEASE SAVEPOINT line").update();
+            return accepted;
+        } catch (Refused e) {
+            jdbc.sql("ROLLBACK TO SAVEPOINT line").update();
+            throw e;
         }
     }
 

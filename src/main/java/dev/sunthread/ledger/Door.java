@@ -1,5 +1,6 @@
 package dev.sunthread.ledger;
 
+import dev.sunthread.kernel.Refused;
 import dev.sunthread.ledger.body.Shape;
 import dev.sunthread.ledger.body.Unreadable;
 import jakarta.persistence.EntityManager;
@@ -10,6 +11,7 @@ import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
 
 /**
@@ -37,10 +39,19 @@ public class Door {
      * Records an envelope, or says that it was recorded before.
      *
      * @throws Unreadable if its body can't be read or names something unknown
-     * @throws dev.sunthread.kernel.Refused if it asks for something that a rule forbids
+     * @throws Refused if it asks for something that a rule forbids
      */
     @Transactional
     public Acceptance accept(Envelope envelope, Manner manner) {
+        return accept(envelope, manner, OffsetDateTime.now(clock), null);
+    }
+
+    /**
+     * Records an envelope as part of the caller's transaction. A refusal doesn't end that transaction: the caller takes
+     * back what was written, by a savepoint.
+     */
+    @Transactional(propagation = Propagation.MANDATORY, noRollbackFor = Refused.class)
+    public Acceptance acceptWithin(Envelope envelope, Manner manner) {
         return accept(envelope, manner, OffsetDateTime.now(clock), null);
     }
 
