@@ -12,7 +12,6 @@ import dev.sunthread.ledger.EnvelopeHead;
 import dev.sunthread.ledger.Manner;
 import dev.sunthread.ledger.body.FieldProblem;
 import dev.sunthread.ledger.body.Unreadable;
-import jakarta.persistence.EntityManager;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -28,13 +27,11 @@ class LineTaker {
 
     private final Door door;
     private final Entries entries;
-    private final EntityManager entities;
     private final Clock clock;
 
-    LineTaker(Door door, Entries entries, EntityManager entityManager, Clock clock) {
+    LineTaker(Door door, Entries entries, Clock clock) {
         this.door = door;
         this.entries = entries;
-        this.entities = entityManager;
         this.clock = clock;
     }
 
@@ -44,13 +41,12 @@ class LineTaker {
             if (!(JournalLine.read(raw) instanceof JournalLine.Said said)) {
                 return Optional.empty();
             }
-            Acceptance accepted = door.accept(said.envelope(), Manner.TOLD);
+            Acceptance accepted = door.acceptWithin(said.envelope(), Manner.TOLD);
             return Optional.of(outcome(raw, accepted));
         } catch (Unreadable e) {
-            return Optional.of(keepAfterRollback(raw, sender, e.problems()));
+            return Optional.of(keep(raw, sender, e.problems()));
         } catch (Refused e) {
-            return Optional.of(
-                    keepAfterRollback(raw, sender, List.of(new FieldProblem("line", e.reason(), e.remedy()))));
+            return Optional.of(keep(raw, sender, List.of(new FieldProblem("line", e.reason(), e.remedy()))));
         }
     }
 
@@ -61,12 +57,6 @@ class LineTaker {
         List<FindingSeen> findings =
                 accepted.findings().stream().map(FindingSeen::of).toList();
         return new LineOutcome(raw.number(), outcome, accepted.id(), findings, List.of());
-    }
-
-    private LineOutcome keepAfterRollback(RawLine raw, Sender sender, List<FieldProblem> problems) {
-        // what was looked up since the savepoint may be gone with it
-        entities.clear();
-        return keep(raw, sender, problems);
     }
 
     private LineOutcome keep(RawLine raw, Sender sender, List<FieldProblem> problems) {

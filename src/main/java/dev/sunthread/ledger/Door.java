@@ -1,5 +1,6 @@
 package dev.sunthread.ledger;
 
+import dev.sunthread.kernel.Refused;
 import dev.sunthread.ledger.body.Shape;
 import dev.sunthread.ledger.body.Unreadable;
 import jakarta.persistence.EntityManager;
@@ -35,15 +36,34 @@ public class Door {
     }
 
     /**
-     * Records an envelope, or says that it was recorded before. Within a transaction of the caller, a refusal takes back
-     * no more than this envelope.
+     * Records an envelope, or says that it was recorded before.
      *
      * @throws Unreadable if its body can't be read or names something unknown
-     * @throws dev.sunthread.kernel.Refused if it asks for something that a rule forbids
+     * @throws Refused if it asks for something that a rule forbids
      */
-    @Transactional(propagation = Propagation.NESTED)
+    @Transactional
     public Acceptance accept(Envelope envelope, Manner manner) {
         return accept(envelope, manner, OffsetDateTime.now(clock), null);
+    }
+
+    /**
+     * Records an envelope as part of the caller's transaction; what it refuses takes back no more than this envelope.
+     *
+     * @throws Refused as {@link #accept} does, and the caller's transaction can go on
+     */
+    @Transactional(propagation = Propagation.MANDATORY, noRollbackFor = Refused.class)
+    public Acceptance acceptWithin(Envelope envelope, Manner manner) {
+        entries.mark();
+        try {
+            Acceptance accepted = accept(envelope, manner);
+            entries.unmark();
+            return accepted;
+        } catch (Refused e) {
+            entries.takeBackToMark();
+            // what was looked up since the mark may be gone with it
+            entities.clear();
+            throw e;
+        }
     }
 
     /** Records an envelope of another database's export, keeping when it was recorded and its position. */

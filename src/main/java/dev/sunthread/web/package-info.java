@@ -4,6 +4,7 @@
         allowedDependencies = {
             "kernel",
             "ledger",
+            "ledger::body",
             "inbox",
             "holds",
             "catalog",

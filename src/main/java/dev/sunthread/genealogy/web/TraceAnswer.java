@@ -1,0 +1,49 @@
+package dev.sunthread.genealogy.web;
+
+import dev.sunthread.genealogy.AnswerHead;
+import dev.sunthread.genealogy.AnswerLine;
+import dev.sunthread.genealogy.Count;
+import dev.sunthread.genealogy.LinePage;
+import java.time.OffsetDateTime;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * An answer as JSON: what it says of itself, and one page of its lines.
+ *
+ * @param cutoff the ledger position it counts records up to; asking with it again gives the same hash
+ * @param total how many lines the filter leaves in all
+ * @param page the page of lines, from 1
+ */
+public record TraceAnswer(
+        String id,
+        TraceRequest question,
+        List<String> suspects,
+        @Nullable Long cutoff,
+        @Nullable OffsetDateTime cutoffRecordedAt,
+        String hash,
+        List<Count> counts,
+        long openFindings,
+        long openLines,
+        List<AnswerLine> lines,
+        long total,
+        int page,
+        int size) {
+
+    static TraceAnswer of(AnswerHead head, TraceRequest question, LinePage lines) {
+        return new TraceAnswer(
+                head.id(),
+                question,
+                head.suspects(),
+                head.question().cutoff(),
+                head.cutoffRecordedAt(),
+                head.hash(),
+                head.counts(),
+                head.openFindings(),
+                head.openLines(),
+                lines.lines(),
+                lines.total(),
+                lines.page() + 1,
+                lines.size());
+    }
+}

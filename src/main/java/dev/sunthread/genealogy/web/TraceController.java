@@ -1,0 +1,61 @@
+package dev.sunthread.genealogy.web;
+
+import dev.sunthread.genealogy.AnswerHead;
+import dev.sunthread.genealogy.LinePage;
+import dev.sunthread.genealogy.Traces;
+import dev.sunthread.kernel.Refused;
+import dev.sunthread.ledger.body.Unreadable;
+import java.time.ZoneId;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.validation.BindingResult;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+
+/** The trace page: asks a question, shows the counts of its answer and a page of its lines. */
+@Controller
+class TraceController {
+
+    static final int LINES_A_PAGE = 50;
+
+    private final Traces traces;
+    private final ZoneId zone;
+
+    TraceController(Traces traces, ZoneId zone) {
+        this.traces = traces;
+        this.zone = zone;
+    }
+
+    @GetMapping("/trace")
+    String trace(
+            @ModelAttribute("asked") TraceRequest asked,
+            BindingResult askedProblems,
+            @ModelAttribute("choice") LineChoice choice,
+            BindingResult choiceProblems,
+            Model model) {
+        try {
+            refuse(askedProblems);
+            refuse(choiceProblems);
+            if (asked.isAsked()) {
+                answer(asked, choice, model);
+            }
+        } catch (Refused e) {
+            model.addAttribute("refused", e);
+        }
+        return model.containsAttribute("page") ? "genealogy/trace" : "genealogy/ask";
+    }
+
+    private void answer(TraceRequest asked, LineChoice choice, Model model) {
+        AnswerHead head = traces.ask(asked.question(zone));
+        LinePage lines = traces.lines(head.id(), choice.filter(), choice.index(), LINES_A_PAGE);
+        model.addAttribute("cutoff", head.question().cutoff());
+        model.addAttribute("page", TracePage.of(head, asked, choice, lines));
+    }
+
+    private static void refuse(BindingResult problems) {
+        problems.getFieldErrors().stream().findFirst().ifPresent(error -> {
+            throw Unreadable.at(
+                    error.getField(), "can not be \"" + error.getRejectedValue() + "\"", "Correct it or leave it out");
+        });
+    }
+}

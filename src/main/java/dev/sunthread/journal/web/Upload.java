@@ -1,0 +1,17 @@
+package dev.sunthread.journal.web;
+
+import org.jspecify.annotations.Nullable;
+import org.springframework.web.multipart.MultipartFile;
+
+/** A journal file sent from the page, and the mark of who sends it. */
+record Upload(@Nullable MultipartFile file, @Nullable String actor) {
+
+    boolean isEmpty() {
+        return file == null || file.isEmpty();
+    }
+
+    String name() {
+        String name = file == null ? null : file.getOriginalFilename();
+        return name == null || name.isBlank() ? "unnamed" : name;
+    }
+}

@@ -1,0 +1,55 @@
+package dev.sunthread.journal.web;
+
+import dev.sunthread.journal.ImportSummary;
+import dev.sunthread.journal.Imports;
+import dev.sunthread.journal.Restores;
+import dev.sunthread.journal.Sender;
+import dev.sunthread.kernel.Refused;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.zip.GZIPInputStream;
+import java.util.zip.ZipException;
+import org.springframework.stereotype.Service;
+import org.springframework.web.multipart.MultipartFile;
+
+/** Hands uploaded files on as streams, unpacked if their name ends in {@code .gz}. */
+@Service
+class Uploads {
+
+    private final Imports imports;
+    private final Restores restores;
+
+    Uploads(Imports imports, Restores restores) {
+        this.imports = imports;
+        this.restores = restores;
+    }
+
+    UploadReport takeIn(Upload upload) throws IOException {
+        String actor = upload.actor();
+        Sender sender = new Sender(actor == null || actor.isBlank() ? "import" : actor.strip(), upload.name());
+        UploadReport.Collecting collecting = new UploadReport.Collecting();
+        try (InputStream journal = open(upload)) {
+            ImportSummary summary = imports.run(journal, sender, collecting::take);
+            return collecting.report(upload.name(), summary);
+        }
+    }
+
+    long restore(Upload upload) throws IOException {
+        try (InputStream journal = open(upload)) {
+            return restores.run(journal, count -> {});
+        }
+    }
+
+    private static InputStream open(Upload upload) throws IOException {
+        MultipartFile file = upload.file();
+        if (file == null || file.isEmpty()) {
+            throw new Refused("No file was chosen, or it is empty", "Choose a journal file");
+        }
+        try {
+            return upload.name().endsWith(".gz") ? new GZIPInputStream(file.getInputStream()) : file.getInputStream();
+        } catch (ZipException e) {
+            throw new Refused(
+                    "The file is not packed as its name says", "Give it a name without .gz, or pack it again");
+        }
+    }
+}

@@ -1,0 +1,22 @@
+package dev.sunthread.web.inbox;
+
+import jakarta.validation.constraints.NotBlank;
+import jakarta.validation.constraints.Size;
+import org.jspecify.annotations.Nullable;
+
+/** A person's word on a finding: what was found out and done. */
+record FindingForm(
+        @NotBlank String entry,
+        int finding,
+        @NotBlank String id,
+
+        @NotBlank(message = "Say what was found out and done") @Size(max = 1000) @Nullable
+        String why,
+
+        @NotBlank(message = "Give your mark") @Size(max = 100) @Nullable
+        String actor) {
+
+    boolean isAbout(String otherEntry, int otherFinding) {
+        return entry.equals(otherEntry) && finding == otherFinding;
+    }
+}

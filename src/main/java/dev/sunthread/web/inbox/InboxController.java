@@ -1,0 +1,99 @@
+package dev.sunthread.web.inbox;
+
+import dev.sunthread.inbox.Lines;
+import dev.sunthread.inbox.OpenLine;
+import dev.sunthread.kernel.Refused;
+import dev.sunthread.ledger.Sealer;
+import jakarta.validation.Valid;
+import java.io.IOException;
+import java.util.UUID;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.validation.BindingResult;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.mvc.support.RedirectAttributes;
+
+/** The inbox: lines that could not be accepted, each mended and sent again or settled with a reason. */
+@Controller
+class InboxController {
+
+    private static final int MOST = 200;
+    private static final String BACK = "redirect:/inbox";
+
+    private final Sealer sealer;
+    private final Lines lines;
+    private final Mending mending;
+    private final Settlements settlements;
+
+    InboxController(Sealer sealer, Lines lines, Mending mending, Settlements settlements) {
+        this.sealer = sealer;
+        this.lines = lines;
+        this.mending = mending;
+        this.settlements = settlements;
+    }
+
+    @GetMapping("/inbox")
+    String inbox(Model model) {
+        long cutoff = sealer.seal();
+        model.addAttribute("cutoff", cutoff);
+        model.addAttribute("total", lines.count(cutoff));
+        model.addAttribute("lines", lines.open(cutoff, MOST));
+        return "web/inbox";
+    }
+
+    @GetMapping("/inbox/line")
+    String line(@RequestParam String id, Model model) {
+        OpenLine line = show(id, model);
+        model.addAttribute("mend", new MendForm(id, newId(), line.text(), null, null));
+        model.addAttribute("nothing", new NothingForm(id, newId(), null, null));
+        return "web/line";
+    }
+
+    @PostMapping("/inbox/line")
+    String mend(
+            @Valid @ModelAttribute("mend") MendForm form, BindingResult problems, Model model, RedirectAttributes told)
+            throws IOException {
+        if (!problems.hasErrors()) {
+            try {
+                told.addFlashAttribute("done", "The mended line is recorded as " + mending.mend(form));
+                return BACK;
+            } catch (Refused e) {
+                model.addAttribute("refused", e);
+            }
+        }
+        show(form.line(), model);
+        model.addAttribute("nothing", new NothingForm(form.line(), newId(), null, null));
+        return "web/line";
+    }
+
+    @PostMapping("/inbox/nothing")
+    String tellsNothing(
+            @Valid @ModelAttribute("nothing") NothingForm form,
+            BindingResult problems,
+            Model model,
+            RedirectAttributes told) {
+        OpenLine line = show(form.line(), model);
+        if (problems.hasErrors()) {
+            model.addAttribute("mend", new MendForm(form.line(), newId(), line.text(), null, null));
+            return "web/line";
+        }
+        settlements.settleLine(form.line(), null, form.id(), form.reason(), form.mark());
+        told.addFlashAttribute("done", "The line is settled: it tells nothing");
+        return BACK;
+    }
+
+    private OpenLine show(String id, Model model) {
+        long cutoff = sealer.seal();
+        OpenLine line = lines.open(id, cutoff);
+        model.addAttribute("cutoff", cutoff);
+        model.addAttribute("line", line);
+        return line;
+    }
+
+    private static String newId() {
+        return "settled-" + UUID.randomUUID();
+    }
+}

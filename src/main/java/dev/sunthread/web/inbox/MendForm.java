@@ -1,0 +1,24 @@
+package dev.sunthread.web.inbox;
+
+import jakarta.validation.constraints.NotBlank;
+import jakarta.validation.constraints.Size;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A kept line as a person mended it.
+ *
+ * @param line the id of the envelope that keeps the line
+ * @param id the id of the settlement, given by the page, so that sending twice settles once
+ */
+record MendForm(
+        @NotBlank String line,
+        @NotBlank String id,
+
+        @NotBlank(message = "Give the line's text") @Nullable
+        String text,
+
+        @NotBlank(message = "Say what was mended") @Size(max = 1000) @Nullable
+        String why,
+
+        @NotBlank(message = "Give your mark") @Size(max = 100) @Nullable
+        String actor) {}

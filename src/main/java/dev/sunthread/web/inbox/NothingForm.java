@@ -1,0 +1,16 @@
+package dev.sunthread.web.inbox;
+
+import jakarta.validation.constraints.NotBlank;
+import jakarta.validation.constraints.Size;
+import org.jspecify.annotations.Nullable;
+
+/** A person's word that a kept line tells nothing, with the reason. */
+record NothingForm(
+        @NotBlank String line,
+        @NotBlank String id,
+
+        @NotBlank(message = "Say why the line tells nothing") @Size(max = 1000) @Nullable
+        String reason,
+
+        @NotBlank(message = "Give your mark") @Size(max = 100) @Nullable
+        String mark) {}

@@ -1,0 +1,108 @@
+package dev.sunthread.web.lot;
+
+import dev.sunthread.ledger.Known;
+import java.time.OffsetDateTime;
+import java.util.Arrays;
+import java.util.List;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** Reads what history tells of a lot at a cut-off. */
+@Repository
+class LotReading {
+
+    private static final int MOST = 50;
+
+    private static final String USES = """
+            FROM production.step_use su JOIN production.step s USING (entry) JOIN production.step_unit sn USING (entry)
+            WHERE su.lot = :lot AND %s
+            """.formatted(Known.at("s.entry"));
+
+    private static final String PARTS =
+            "FROM production.installation n WHERE n.child_lot = :lot AND " + Known.at("n.entry");
+
+    private final JdbcClient jdbc;
+
+    LotReading(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    List<Received> receipts(long lot, long cutoff) {
+        return about(lot, cutoff, """
+                        SELECT r.received_at, i.number, r.quantity, r.unit_of_measure, r.supplier,
+                          ARRAY(SELECT s.supplier_lot FROM materials.receipt_supplier_lot s
+                                WHERE s.entry = r.entry ORDER BY 1),
+                          r.expires_at, e.id
+                        FROM materials.receipt r JOIN catalog.item i ON i.id = r.item JOIN ledger.entry e ON e.number = r.entry
+                        WHERE r.lot = :lot AND %s ORDER BY r.received_at, r.entry
+                        """.formatted(Known.at("r.entry")))
+                .query((rs, n) -> new Received(
+                        rs.getObject(1, OffsetDateTime.class),
+                        rs.getString(2),
+                        rs.getBigDecimal(3),
+                        rs.getString(4),
+                        rs.getString(5),
+                        Arrays.asList((String[]) rs.getArray(6).getArray()),
+                        rs.getObject(7, OffsetDateTime.class),
+                        rs.getString(8)))
+                .list();
+    }
+
+    List<Charged> charges(long lot, long cutoff) {
+        return about(lot, cutoff, """
+                        SELECT st.code AS station, p.code AS position, c.charged_at AS "from",
+                          least(
+                            (SELECT min(n.charged_at) FROM materials.charge n
+                             WHERE n.position = c.position AND (n.charged_at, n.entry) > (c.charged_at, c.entry) AND %s),
+                            (SELECT min(d.discharged_at) FROM materials.discharge d
+                             WHERE d.position = c.position AND d.discharged_at > c.charged_at AND %s)) AS until,
+                          e.id AS entry
+                        FROM materials.charge c JOIN catalog.position p ON p.id = c.position
+                        JOIN catalog.station st ON st.id = p.station JOIN ledger.entry e ON e.number = c.entry
+                        WHERE c.lot = :lot AND %s ORDER BY c.charged_at DESC, c.entry DESC
+                        """.formatted(Known.at("n.entry"), Known.at("d.entry"), Known.at("c.entry")))
+                .query(Charged.class)
+                .list();
+    }
+
+    long countUses(long lot, long cutoff) {
+        return about(lot, cutoff, "SELECT count(*) " + USES).query(Long.class).single();
+    }
+
+    List<UsedIn> latestUses(long lot, long cutoff) {
+        return about(lot, cutoff, """
+                        SELECT x.ended_at AS at, x.operation AS doing, st.code AS station, i.level, i.number AS item,
+                               u.serial, u.issuer, NULL::timestamptz AS until
+                        FROM (SELECT s.ended_at, s.operation, s.station, sn.unit %s ORDER BY s.ended_at DESC LIMIT %d) x
+                        JOIN catalog.station st ON st.id = x.station
+                        JOIN production.unit u ON u.id = x.unit JOIN catalog.item i ON i.id = u.item
+                        ORDER BY x.ended_at DESC, u.serial
+                        """.formatted(USES, MOST)).query(UsedIn.class).list();
+    }
+
+    long countParts(long lot, long cutoff) {
+        return about(lot, cutoff, "SELECT count(*) " + PARTS).query(Long.class).single();
+    }
+
+    List<UsedIn> latestParts(long lot, long cutoff) {
+        return about(lot, cutoff, """
+                        SELECT x.installed_at AS at, 'position ' || pp.position AS doing, st.code AS station, i.level,
+                          i.number AS item, u.serial, u.issuer,
+                          (SELECT min(r.removed_at) FROM production.removal r
+                           WHERE r.child_lot = :lot AND r.parent_position = x.parent_position
+                             AND (r.removed_at, r.entry) > (x.installed_at, x.entry) AND %s) AS until
+                        FROM (SELECT n.entry, n.installed_at, n.parent_position, n.station %s
+                              ORDER BY n.installed_at DESC LIMIT %d) x
+                        JOIN production.parent_position pp ON pp.id = x.parent_position
+                        JOIN production.unit u ON u.id = pp.parent JOIN catalog.item i ON i.id = u.item
+                        LEFT JOIN catalog.station st ON st.id = x.station
+                        ORDER BY x.installed_at DESC, u.serial
+                        """.formatted(Known.at("r.entry"), PARTS, MOST))
+                .query(UsedIn.class)
+                .list();
+    }
+
+    private JdbcClient.StatementSpec about(long lot, long cutoff, String sql) {
+        return jdbc.sql(sql).param("lot", lot).param("cutoff", cutoff);
+    }
+}

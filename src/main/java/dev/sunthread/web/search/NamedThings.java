@@ -1,0 +1,102 @@
+package dev.sunthread.web.search;
+
+import dev.sunthread.kernel.UnitId;
+import java.util.Collection;
+import java.util.List;
+import java.util.stream.Stream;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** Everything with a label: units by serial, lots by number, supplier lots by the supplier's text. */
+@Repository
+public class NamedThings {
+
+    private static final int MOST_NEAR = 30;
+    private static final String ANY_OF = "= ANY (:texts)";
+    private static final String BEGINS = "LIKE :prefix";
+
+    private final JdbcClient jdbc;
+
+    NamedThings(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    /** What is called exactly so, and, if nothing is, what is called nearly so. */
+    public SearchPage search(String text) {
+        List<Hit> exact = exactly(text);
+        return new SearchPage(text, exact, exact.isEmpty() ? near(text) : List.of());
+    }
+
+    private List<Hit> exactly(String text) {
+        return called(List.of(text), "is called exactly so").toList();
+    }
+
+    /** What is called nearly so: other case, nought for O, other leading zeros, or beginning so. */
+    public List<Hit> near(String text) {
+        return Stream.concat(called(Spellings.of(text), "is spelled nearly so"), beginning(text))
+                .filter(hit -> !hit.name().equals(text))
+                .collect(java.util.stream.Collectors.toMap(
+                        Hit::address, hit -> hit, (first, second) -> first, java.util.LinkedHashMap::new))
+                .values()
+                .stream()
+                .limit(MOST_NEAR)
+                .toList();
+    }
+
+    private Stream<Hit> called(Collection<String> texts, String why) {
+        return Stream.of(
+                        units(ANY_OF, texts, "", why),
+                        lots(ANY_OF, texts, "", why),
+                        supplierLots(ANY_OF, texts, "", why))
+                .flatMap(List::stream);
+    }
+
+    private Stream<Hit> beginning(String text) {
+        String prefix = text.replace("\\", "\\\\").replace("%", "\\%").replace("_", "\\_") + "%";
+        String why = "begins so";
+        return Stream.of(
+                        units(BEGINS, List.of(), prefix, why),
+                        lots(BEGINS, List.of(), prefix, why),
+                        supplierLots(BEGINS, List.of(), prefix, why))
+                .flatMap(List::stream);
+    }
+
+    private List<Hit> units(String condition, Collection<String> texts, String prefix, String why) {
+        return query("""
+                        SELECT i.level, i.number, u.serial, u.issuer
+                        FROM production.unit u JOIN catalog.item i ON i.id = u.item
+                        WHERE u.serial %s ORDER BY u.serial, i.number, u.issuer LIMIT :most
+                        """, condition, texts, prefix)
+                .query((rs, n) ->
+                        unit(rs.getString(1), UnitId.of(rs.getString(4), rs.getString(2), rs.getString(3)), why))
+                .list();
+    }
+
+    private static Hit unit(String level, UnitId id, String why) {
+        return new Hit(level, id.toString(), Addresses.unit(id), why);
+    }
+
+    private List<Hit> lots(String condition, Collection<String> texts, String prefix, String why) {
+        return query(
+                        "SELECT l.number FROM materials.lot l WHERE l.number %s ORDER BY 1 LIMIT :most",
+                        condition, texts, prefix)
+                .query((rs, n) -> new Hit("lot", rs.getString(1), Addresses.lot(rs.getString(1)), why))
+                .list();
+    }
+
+    private List<Hit> supplierLots(String condition, Collection<String> texts, String prefix, String why) {
+        return query("""
+                        SELECT DISTINCT s.supplier_lot FROM materials.receipt_supplier_lot s
+                        WHERE s.supplier_lot %s ORDER BY 1 LIMIT :most
+                        """, condition, texts, prefix)
+                .query((rs, n) -> new Hit("supplier lot", rs.getString(1), Addresses.supplierLot(rs.getString(1)), why))
+                .list();
+    }
+
+    private JdbcClient.StatementSpec query(String sql, String condition, Collection<String> texts, String prefix) {
+        return jdbc.sql(sql.formatted(condition))
+                .param("texts", texts.toArray(String[]::new))
+                .param("prefix", prefix)
+                .param("most", MOST_NEAR);
+    }
+}

@@ -1,0 +1,26 @@
+package dev.sunthread.web.unit;
+
+import dev.sunthread.holds.OpenHold;
+import dev.sunthread.inbox.OpenFinding;
+import dev.sunthread.kernel.UnitId;
+import java.util.List;
+
+/**
+ * Everything the page of a unit shows, at one cut-off.
+ *
+ * @param place where it is, in words
+ * @param parents the units it is inside now, the nearest first
+ * @param contents what is and was in its positions
+ */
+public record UnitPage(
+        UnitId id,
+        String level,
+        String itemName,
+        String place,
+        List<OpenHold> holds,
+        List<OpenFinding> findings,
+        List<Parent> parents,
+        List<Inside> contents,
+        List<UsedLot> uses,
+        List<Told> timeline,
+        List<Shipped> shipments) {}

@@ -1,0 +1,47 @@
+package dev.sunthread.web.unit;
+
+import dev.sunthread.holds.Holds;
+import dev.sunthread.inbox.Findings;
+import dev.sunthread.kernel.TraceRef;
+import dev.sunthread.kernel.UnitId;
+import java.util.List;
+import org.springframework.stereotype.Service;
+
+/** Gathers what several modules know of one unit at a cut-off. */
+@Service
+class UnitPages {
+
+    private final Holds holds;
+    private final Findings findings;
+    private final UnitReading reading;
+    private final Contents contents;
+    private final Timeline timeline;
+
+    UnitPages(Holds holds, Findings findings, UnitReading reading, Contents contents, Timeline timeline) {
+        this.holds = holds;
+        this.findings = findings;
+        this.reading = reading;
+        this.contents = contents;
+        this.timeline = timeline;
+    }
+
+    UnitPage read(long unit, UnitId id, long cutoff) {
+        TraceRef ref = TraceRef.unit(unit);
+        String[] item = reading.levelAndName(unit, cutoff);
+        List<Parent> parents = reading.parents(unit, cutoff);
+        long outermost =
+                parents.isEmpty() ? unit : parents.get(parents.size() - 1).unit();
+        return new UnitPage(
+                id,
+                item[0],
+                item[1],
+                reading.place(outermost, cutoff),
+                holds.on(ref),
+                findings.touching(List.of(ref), cutoff),
+                parents,
+                contents.of(unit, cutoff),
+                reading.uses(unit, cutoff),
+                timeline.of(unit, cutoff),
+                reading.shipments(unit, cutoff));
+    }
+}
