@@ -68,7 +68,7 @@ class ItemKind implements Definition<ItemKind.Body> {
     @Override
     public void record(Fact<Body> fact) {
         Body body = fact.body();
-        Item item = items.register(new Item(0, body.item(), body.tracking(), body.level(), body.unitOfMeasure()));
+        Item item = items.register(body);
         trackingStaysAsFirstReleased(item, body);
         revisions.revisionIsReleasedOnce("item_revision", "item", item.id(), body.revision());
         jdbc.sql("INSERT INTO catalog.item_revision (entry, item, revision, name) VALUES (?, ?, ?, ?)")

@@ -1,18 +1,22 @@
 package dev.sunthread.catalog;
 
 import dev.sunthread.ledger.body.Unreadable;
+import jakarta.persistence.EntityManager;
 import java.util.Optional;
-import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.stereotype.Repository;
+import org.hibernate.Session;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.annotation.Transactional;
 
-/** Released items, by number. */
-@Repository
+/** Released items, by number; looked up once per transaction. */
+@Service
 public class Items {
 
-    private final JdbcClient jdbc;
+    private final EntityManager entities;
+    private final ReleasedItems kept;
 
-    Items(JdbcClient jdbc) {
-        this.jdbc = jdbc;
+    Items(EntityManager entities, ReleasedItems kept) {
+        this.entities = entities;
+        this.kept = kept;
     }
 
     /** The item that a body names. @throws Unreadable if it was never released */
@@ -36,22 +40,19 @@ public class Items {
         return item;
     }
 
+    @Transactional(readOnly = true)
     public Optional<Item> find(String number) {
-        return jdbc.sql("SELECT id, number, tracking, level, unit_of_measure FROM catalog.item WHERE number = ?")
-                .param(number)
-                .query(Item.class)
-                .optional();
+        return entities.unwrap(Session.class)
+                .bySimpleNaturalId(ReleasedItem.class)
+                .loadOptional(number)
+                .map(ReleasedItem::item);
     }
 
-    Item register(Item item) {
-        jdbc.sql("""
-                        INSERT INTO catalog.item (number, tracking, level, unit_of_measure) VALUES (?, ?, ?, ?)
-                        ON CONFLICT (number) DO NOTHING
-                        """)
-                .params(item.number(), item.tracking().name())
-                .param(item.level())
-                .param(item.unitOfMeasure())
-                .update();
-        return find(item.number()).orElseThrow();
+    /** The item of that number, released now if it was not. */
+    Item register(ItemKind.Body body) {
+        return find(body.item())
+                .orElseGet(() -> kept.save(
+                                new ReleasedItem(body.item(), body.tracking(), body.level(), body.unitOfMeasure()))
+                        .item());
     }
 }

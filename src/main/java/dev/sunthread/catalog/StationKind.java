@@ -63,13 +63,13 @@ class StationKind implements Definition<StationKind.Body> {
     @Override
     public void record(Fact<Body> fact) {
         Body body = fact.body();
-        long station = stations.register(body.station());
-        revisions.revisionIsReleasedOnce("station_revision", "station", station, body.revision());
+        Station station = stations.register(body.station());
+        revisions.revisionIsReleasedOnce("station_revision", "station", station.id(), body.revision());
         jdbc.sql("""
                         INSERT INTO catalog.station_revision
                           (entry, station, revision, name, effective_at, clock_uncertainty) VALUES (?, ?, ?, ?, ?, ?)
                         """)
-                .params(fact.entry(), station, body.revision(), body.name())
+                .params(fact.entry(), station.id(), body.revision(), body.name())
                 .params(fact.occurredAt(), body.clockUncertainty())
                 .update();
         body.positions().forEach(position -> stations.registerPosition(station, position));

@@ -1,25 +1,28 @@
 package dev.sunthread.catalog;
 
 import dev.sunthread.ledger.body.Unreadable;
-import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.stereotype.Repository;
+import jakarta.persistence.EntityManager;
+import java.util.Optional;
+import org.hibernate.Session;
+import org.springframework.stereotype.Service;
 
-/** Released stations and their positions, by code. */
-@Repository
+/** Released stations and their positions, by code; looked up once per transaction. */
+@Service
 public class Stations {
 
-    private final JdbcClient jdbc;
+    private final EntityManager entities;
+    private final ReleasedStations stations;
+    private final ReleasedPositions positions;
 
-    Stations(JdbcClient jdbc) {
-        this.jdbc = jdbc;
+    Stations(EntityManager entities, ReleasedStations stations, ReleasedPositions positions) {
+        this.entities = entities;
+        this.stations = stations;
+        this.positions = positions;
     }
 
     /** The station that a body names. @throws Unreadable if it was never released */
     public Station named(String code, String field) {
-        return jdbc.sql("SELECT id, code FROM catalog.station WHERE code = ?")
-                .param(code)
-                .query(Station.class)
-                .optional()
+        return find(code)
                 .orElseThrow(() -> Unreadable.at(
                         field,
                         "names station \"" + code + "\", which is not released",
@@ -28,30 +31,43 @@ public class Stations {
 
     /** The position on a station. @throws Unreadable if the station never had it */
     public Position position(String station, String position, String field) {
-        return jdbc.sql("""
-                        SELECT p.id, p.station, s.code AS station_code, p.code
-                        FROM catalog.position p JOIN catalog.station s ON s.id = p.station
-                        WHERE s.code = ? AND p.code = ?
-                        """)
-                .params(station, position)
-                .query(Position.class)
-                .optional()
+        return find(station)
+                .flatMap(found -> find(found, position))
                 .orElseThrow(() -> Unreadable.at(
                         field,
                         "names position \"" + position + "\", which station \"" + station + "\" does not have",
                         "Release the station with this position or correct the name"));
     }
 
-    long register(String code) {
-        jdbc.sql("INSERT INTO catalog.station (code) VALUES (?) ON CONFLICT (code) DO NOTHING")
-                .param(code)
-                .update();
-        return named(code, "body.station").id();
+    private Optional<Station> find(String code) {
+        return session()
+                .bySimpleNaturalId(ReleasedStation.class)
+                .loadOptional(code)
+                .map(ReleasedStation::station);
     }
 
-    void registerPosition(long station, String code) {
-        jdbc.sql("INSERT INTO catalog.position (station, code) VALUES (?, ?) ON CONFLICT DO NOTHING")
-                .params(station, code)
-                .update();
+    private Optional<Position> find(Station station, String position) {
+        return session()
+                .byNaturalId(ReleasedPosition.class)
+                .using("stationId", station.id())
+                .using("code", position)
+                .loadOptional()
+                .map(found -> found.of(station));
+    }
+
+    private Session session() {
+        return entities.unwrap(Session.class);
+    }
+
+    /** The station of that code, released now if it was not. */
+    Station register(String code) {
+        return find(code)
+                .orElseGet(() -> stations.save(new ReleasedStation(code)).station());
+    }
+
+    void registerPosition(Station station, String position) {
+        if (find(station, position).isEmpty()) {
+            positions.save(new ReleasedPosition(station.id(), position));
+        }
     }
 }

@@ -17,7 +17,6 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
 /** Takes one line within a transaction: accepts what it says, or keeps it in the inbox with the reason. */
@@ -29,13 +28,11 @@ class LineTaker {
     private final Door door;
     private final Entries entries;
     private final Clock clock;
-    private final JdbcClient jdbc;
 
-    LineTaker(Door door, Entries entries, Clock clock, JdbcClient jdbc) {
+    LineTaker(Door door, Entries entries, Clock clock) {
         this.door = door;
         this.entries = entries;
         this.clock = clock;
-        this.jdbc = jdbc;
     }
 
     /** Takes a line; empty if it says nothing to record, as the first and last line do. */
@@ -44,24 +41,12 @@ class LineTaker {
             if (!(JournalLine.read(raw) instanceof JournalLine.Said said)) {
                 return Optional.empty();
             }
-            return Optional.of(outcome(raw, acceptOrTakeBack(said.envelope())));
+            Acceptance accepted = door.acceptWithin(said.envelope(), Manner.TOLD);
+            return Optional.of(outcome(raw, accepted));
         } catch (Unreadable e) {
             return Optional.of(keep(raw, sender, e.problems()));
         } catch (Refused e) {
             return Optional.of(keep(raw, sender, List.of(new FieldProblem("line", e.reason(), e.remedy()))));
-        }
-    }
-
-    /** Accepts under a savepoint, so that a refused line takes nothing else of the batch back. */
-    private Acceptance acceptOrTakeBack(Envelope envelope) {
-        jdbc.sql("SAVEPOINT line").update();
-        try {
-            Acceptance accepted = door.acceptWithin(envelope, Manner.TOLD);
-            jdbc.sql("RELEASE SAVEPOINT line").update();
-            return accepted;
-        } catch (Refused e) {
-            jdbc.sql("ROLLBACK TO SAVEPOINT line").update();
-            throw e;
         }
     }
 

@@ -47,12 +47,23 @@ public class Door {
     }
 
     /**
-     * Records an envelope as part of the caller's transaction. A refusal doesn't end that transaction: the caller takes
-     * back what was written, by a savepoint.
+     * Records an envelope as part of the caller's transaction; what it refuses takes back no more than this envelope.
+     *
+     * @throws Refused as {@link #accept} does, and the caller's transaction can go on
      */
     @Transactional(propagation = Propagation.MANDATORY, noRollbackFor = Refused.class)
     public Acceptance acceptWithin(Envelope envelope, Manner manner) {
-        return accept(envelope, manner, OffsetDateTime.now(clock), null);
+        entries.mark();
+        try {
+            Acceptance accepted = accept(envelope, manner);
+            entries.unmark();
+            return accepted;
+        } catch (Refused e) {
+            entries.takeBackToMark();
+            // what was looked up since the mark may be gone with it
+            entities.clear();
+            throw e;
+        }
     }
 
     /** Records an envelope of another database's export, keeping when it was recorded and its position. */

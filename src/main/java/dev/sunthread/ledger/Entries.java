@@ -50,6 +50,19 @@ public class Entries {
                 .single();
     }
 
+    /** Marks what is written so far, within a transaction. */
+    void mark() {
+        jdbc.sql("SAVEPOINT envelope").update();
+    }
+
+    void unmark() {
+        jdbc.sql("RELEASE SAVEPOINT envelope").update();
+    }
+
+    void takeBackToMark() {
+        jdbc.sql("ROLLBACK TO SAVEPOINT envelope").update();
+    }
+
     boolean holds(Envelope envelope) {
         return jdbc.sql("SELECT hash FROM ledger.entry WHERE id = ?")
                 .param(envelope.id())

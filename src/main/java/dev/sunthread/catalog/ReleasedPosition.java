@@ -1,0 +1,42 @@
+package dev.sunthread.catalog;
+
+import jakarta.persistence.Column;
+import jakarta.persistence.Entity;
+import jakarta.persistence.GeneratedValue;
+import jakarta.persistence.GenerationType;
+import jakarta.persistence.Id;
+import jakarta.persistence.Table;
+import org.hibernate.annotations.Immutable;
+import org.hibernate.annotations.NaturalId;
+import org.jspecify.annotations.Nullable;
+
+/** A position of a station as the database keeps it. */
+@Entity
+@Immutable
+@Table(schema = "catalog", name = "position")
+class ReleasedPosition {
+
+    @Id
+    @GeneratedValue(strategy = GenerationType.IDENTITY)
+    private @Nullable Long id;
+
+    @NaturalId
+    @Column(name = "station")
+    private long stationId;
+
+    @NaturalId
+    private String code;
+
+    /** For the database only. */
+    @SuppressWarnings("NullAway.Init")
+    protected ReleasedPosition() {}
+
+    ReleasedPosition(long stationId, String code) {
+        this.stationId = stationId;
+        this.code = code;
+    }
+
+    Position of(Station station) {
+        return new Position(id == null ? 0 : id, station.id(), station.code(), code);
+    }
+}
