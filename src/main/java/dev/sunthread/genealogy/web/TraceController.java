@@ -6,6 +6,7 @@ import dev.sunthread.genealogy.Traces;
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.ledger.body.Unreadable;
 import java.time.ZoneId;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -28,7 +29,7 @@ class TraceController {
 
     @GetMapping("/trace")
     String trace(
-            @ModelAttribute("asked") TraceRequest asked,
+            @ModelAttribute("asked") @Nullable TraceRequest asked,
             BindingResult askedProblems,
             @ModelAttribute("choice") LineChoice choice,
             BindingResult choiceProblems,
@@ -36,11 +37,12 @@ class TraceController {
         try {
             refuse(askedProblems);
             refuse(choiceProblems);
-            if (asked.isAsked()) {
+            if (asked != null && asked.isAsked()) {
                 answer(asked, choice, model);
             }
         } catch (Refused e) {
             model.addAttribute("refused", e);
+            model.addAttribute("asked", asked == null ? TraceRequest.NONE : asked);
         }
         return model.containsAttribute("page") ? "genealogy/trace" : "genealogy/ask";
     }

@@ -41,6 +41,8 @@ public record TraceRequest(
         @Nullable
         String at) {
 
+    static final TraceRequest NONE = new TraceRequest(null, null, null, null, null, null, null, null);
+
     /** Whether anything is said that a trace could start from. */
     boolean isAsked() {
         return given(lot) || given(supplierLot) || given(serial) || given(item);

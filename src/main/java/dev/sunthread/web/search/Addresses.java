@@ -1,41 +1,42 @@
 package dev.sunthread.web.search;
 
 import dev.sunthread.kernel.UnitId;
-import java.util.Map;
-import org.springframework.web.util.UriComponentsBuilder;
+import org.springframework.stereotype.Component;
+import org.springframework.web.util.UriUtils;
 
 /** The addresses of pages about one thing; labels may hold any characters, so they travel as encoded parameters. */
+@Component("addresses")
 public final class Addresses {
 
-    private Addresses() {}
-
     public static String unit(UnitId id) {
-        UriComponentsBuilder address = UriComponentsBuilder.fromPath("/unit")
-                .queryParam("item", "{item}")
-                .queryParam("serial", "{serial}");
-        if (!id.issuer().equals(UnitId.THIS_PLANT)) {
-            address.queryParam("issuer", "{issuer}");
-        }
-        return address.encode()
-                .buildAndExpand(Map.of("item", id.item(), "serial", id.serial(), "issuer", id.issuer()))
-                .toUriString();
+        return "/unit?" + parameters(id);
+    }
+
+    /** The trace of a unit, {@code forward} or {@code backward}. */
+    public static String trace(String way, UnitId id) {
+        return "/trace?way=" + way + "&" + parameters(id);
     }
 
     public static String lot(String number) {
-        return UriComponentsBuilder.fromPath("/lot")
-                .queryParam("number", "{number}")
-                .encode()
-                .buildAndExpand(number)
-                .toUriString();
+        return "/lot?number=" + encoded(number);
     }
 
     /** The forward trace of a supplier's lot. */
     public static String supplierLot(String text) {
-        return UriComponentsBuilder.fromPath("/trace")
-                .queryParam("way", "forward")
-                .queryParam("supplierLot", "{text}")
-                .encode()
-                .buildAndExpand(text)
-                .toUriString();
+        return "/trace?way=forward&supplierLot=" + encoded(text);
+    }
+
+    /** The page of a unit by the three parts of its identity; an absent issuer is this plant. */
+    public String unit(String item, String serial, @org.jspecify.annotations.Nullable String issuer) {
+        return unit(UnitId.of(issuer, item, serial));
+    }
+
+    private static String parameters(UnitId id) {
+        String own = "item=" + encoded(id.item()) + "&serial=" + encoded(id.serial());
+        return id.issuer().equals(UnitId.THIS_PLANT) ? own : own + "&issuer=" + encoded(id.issuer());
+    }
+
+    private static String encoded(String text) {
+        return UriUtils.encode(text, java.nio.charset.StandardCharsets.UTF_8);
     }
 }

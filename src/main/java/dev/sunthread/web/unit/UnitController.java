@@ -34,7 +34,7 @@ class UnitController {
             @RequestParam String serial,
             @RequestParam(required = false) @Nullable String issuer) {
         long cutoff = sealer.seal();
-        UnitId id = UnitId.of(issuer, item, serial);
+        UnitId id = UnitId.of(issuer == null || issuer.isBlank() ? null : issuer, item, serial);
         return units.find(id)
                 .map(unit ->
                         new ModelAndView("web/unit", Map.of("cutoff", cutoff, "page", pages.read(unit, id, cutoff))))
