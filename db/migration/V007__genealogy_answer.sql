@@ -18,6 +18,7 @@ CREATE TABLE genealogy.answer_line (
   answer text NOT NULL REFERENCES genealogy.answer ON DELETE CASCADE,
   kind text NOT NULL,
   level text NOT NULL,
+  depth integer NOT NULL,
   item text NOT NULL,
   name text NOT NULL,
   issuer text,
@@ -32,3 +33,4 @@ CREATE TABLE genealogy.answer_line (
   shipments text[] NOT NULL
 );
 CREATE UNIQUE INDEX ON genealogy.answer_line (answer, level, name, item, issuer);
+COMMENT ON COLUMN genealogy.answer_line.depth IS 'how many levels may lie inside its level: the order of levels';

@@ -1,11 +1,13 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.catalog.Levels;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.sql.Types;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.JdbcTemplate;
@@ -19,13 +21,15 @@ class AnswerStore {
 
     private static final String INSERT_LINE = """
             INSERT INTO genealogy.answer_line (answer, kind, level, item, name, issuer, ever, now, at_shipment, at,
-              reason, path, place, holds, shipments) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
+              reason, path, place, holds, shipments, depth) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
             """;
 
     private final JdbcTemplate jdbc;
+    private final Levels levels;
 
-    AnswerStore(JdbcTemplate jdbc) {
+    AnswerStore(JdbcTemplate jdbc, Levels levels) {
         this.jdbc = jdbc;
+        this.levels = levels;
     }
 
     void forgetBefore(OffsetDateTime time) {
@@ -49,7 +53,11 @@ class AnswerStore {
                 head.openLines(),
                 now);
         if (kept == 1) {
-            jdbc.batchUpdate(INSERT_LINE, lines, BATCH, (statement, line) -> fill(statement, head.id(), line));
+            Map<String, Integer> depths = levels.depths();
+            jdbc.batchUpdate(INSERT_LINE, lines, BATCH, (statement, line) -> {
+                fill(statement, head.id(), line);
+                statement.setInt(16, depths.getOrDefault(line.level(), 0));
+            });
         }
         return kept == 1;
     }
@@ -90,7 +98,7 @@ class AnswerStore {
                   count(*) FILTER (WHERE w.class = 'POSSIBLE'), count(*) FILTER (WHERE w.class = 'UNPROVEN')
                 FROM genealogy.answer_line, LATERAL (VALUES (0, 'EVER', ever), (1, 'NOW', now),
                   (2, 'AT_SHIPMENT', at_shipment), (3, 'AT', at)) AS w (ordinal, told, class)
-                WHERE answer = ? GROUP BY w.ordinal, w.told, level ORDER BY w.ordinal, level
+                WHERE answer = ? GROUP BY w.ordinal, w.told, depth, level ORDER BY w.ordinal, depth, level
                 """,
                 (row, number) -> new Count(
                         When.valueOf(row.getString(1)),

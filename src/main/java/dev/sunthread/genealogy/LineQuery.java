@@ -59,13 +59,13 @@ record LineQuery(LineFilter filter, long offset, long most) {
         String direction = filter.descending() ? " DESC" : "";
         String first =
                 switch (filter.sort()) {
-                    case LEVEL -> "level";
+                    case LEVEL -> "depth";
                     case NAME -> "name";
                     // the words happen to stand in the order of strength
                     case CERTAINTY -> column();
                     case PLACE -> "place";
                 };
-        return first + direction + ", level, name, item, issuer";
+        return first + direction + ", depth, level, name, item, issuer";
     }
 
     static AnswerLine line(ResultSet row) throws SQLException {

@@ -50,8 +50,15 @@ final class Wording {
             case "removed-without-installation" ->
                 capital(what) + " was taken out of " + into + at(said) + " " + time(said, "to")
                         + ", though no installation is recorded";
-            default -> capital(what) + " " + loaded(edge.reason().key(), said) + "; " + into + used(said);
+            default -> capital(what) + " " + loaded(told(edge), said) + "; " + into + used(said);
         };
+    }
+
+    /** A lot that was the one loaded is told as such only if nothing, such as another scan, speaks against it. */
+    private static String told(Edge edge) {
+        boolean doubted =
+                edge.certainty() != Certainty.CERTAIN && edge.reason().key().equals("inferred");
+        return doubted ? "may-be-loaded" : edge.reason().key();
     }
 
     private String loaded(String key, Map<String, String> said) {
