@@ -82,6 +82,7 @@ public class Lines {
                 .param(entries.toArray(Long[]::new))
                 .query((rs, n) -> Map.entry(
                         rs.getLong(1), new KeptLine.Problem(rs.getString(2), rs.getString(3), rs.getString(4))))
+                .list()
                 .stream()
                 .collect(Collectors.groupingBy(
                         Map.Entry::getKey, Collectors.mapping(Map.Entry::getValue, Collectors.toList())));

@@ -78,6 +78,7 @@ public class Entries {
                 .sql("SELECT id FROM ledger.entry WHERE id = ANY (?)")
                 .param(ids.toArray(String[]::new))
                 .query(String.class)
+                .list()
                 .stream()
                 .collect(Collectors.toSet());
     }

@@ -31,7 +31,8 @@ public final class SmallPlant {
         return plant;
     }
 
-    static Envelope birthOf(String item, String serial) {
+    /** A birth that no plant has said yet. */
+    public static Envelope birthOf(String item, String serial) {
         var head = new dev.sunthread.ledger.EnvelopeHead(
                 "birth-" + item + "-" + serial, "birth", 1, Plant.at("12:00"), "op-1", "test");
         return Envelope.of(head, (tools.jackson.databind.node.ObjectNode)

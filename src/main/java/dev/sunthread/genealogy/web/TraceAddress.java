@@ -1,10 +1,10 @@
 package dev.sunthread.genealogy.web;
 
-import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.StringJoiner;
 import org.jspecify.annotations.Nullable;
+import org.springframework.web.util.UriUtils;
 
 /** Addresses of one question's answer: the page, the JSON and the CSV, with a choice of lines. */
 final class TraceAddress {
@@ -53,7 +53,7 @@ final class TraceAddress {
 
     private static void add(StringJoiner all, String name, @Nullable Object value) {
         if (value != null && !value.toString().isEmpty()) {
-            all.add(name + "=" + URLEncoder.encode(value.toString(), StandardCharsets.UTF_8));
+            all.add(name + "=" + UriUtils.encode(value.toString(), StandardCharsets.UTF_8));
         }
     }
 }

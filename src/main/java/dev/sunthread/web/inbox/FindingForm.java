@@ -5,7 +5,7 @@ import jakarta.validation.constraints.Size;
 import org.jspecify.annotations.Nullable;
 
 /** A person's word on a finding: what was found out and done. */
-record FindingForm(
+public record FindingForm(
         @NotBlank String entry,
         int finding,
         @NotBlank String id,

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param line the id of the envelope that keeps the line
  * @param id the id of the settlement, given by the page, so that sending twice settles once
  */
-record MendForm(
+public record MendForm(
         @NotBlank String line,
         @NotBlank String id,
 

@@ -5,7 +5,7 @@ import jakarta.validation.constraints.Size;
 import org.jspecify.annotations.Nullable;
 
 /** A person's word that a kept line tells nothing, with the reason. */
-record NothingForm(
+public record NothingForm(
         @NotBlank String line,
         @NotBlank String id,
 

@@ -1,0 +1,136 @@
+package dev.sunthread.genealogy.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.hamcrest.Matchers.containsString;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.header;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.jsonPath;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
+
+import com.jayway.jsonpath.JsonPath;
+import dev.sunthread.ledger.Door;
+import dev.sunthread.testing.Plant;
+import dev.sunthread.testing.SunthreadTest;
+import dev.sunthread.web.SmallPlant;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.test.web.servlet.MockMvc;
+
+/** The trace as a page, as JSON and as CSV. */
+@SunthreadTest
+class TraceWebTests {
+
+    private static final String ALL = "/api/v1/traces?way=forward&lot=A-17";
+
+    @Autowired
+    Door door;
+
+    @Autowired
+    MockMvc pages;
+
+    Plant plant;
+
+    @BeforeEach
+    void built() {
+        plant = SmallPlant.built(door);
+    }
+
+    @Test
+    void showsEveryCountAsALinkToItsLines() throws Exception {
+        pages.perform(get("/trace").param("way", "forward").param("lot", "A-17"))
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString("As recorded up to ledger position")))
+                .andExpect(
+                        content()
+                                .string(
+                                        containsString(
+                                                "href=\"/trace?way=forward&amp;lot=A-17&amp;level=receiver&amp;when=now&amp;certainty=certain#lines\"")))
+                .andExpect(content().string(containsString("href=\"/unit?item=RCV&amp;serial=R0001\"")));
+    }
+
+    @Test
+    void showsTheLinesThatAFilterLeaves() throws Exception {
+        pages.perform(get("/trace")
+                        .param("way", "forward")
+                        .param("lot", "A-17")
+                        .param("level", "wall")
+                        .param("when", "at-shipment"))
+                .andExpect(content().string(containsString("1 to 1 of 1")))
+                .andExpect(content().string(containsString("serial=W%2F1")));
+    }
+
+    @Test
+    void givesTheSameAnswerToThePageAndToPrograms() throws Exception {
+        String json = pages.perform(get(ALL))
+                .andExpect(jsonPath("$.question.lot").value("A-17"))
+                .andExpect(jsonPath("$.page").value(1))
+                .andReturn()
+                .getResponse()
+                .getContentAsString();
+        String hash = JsonPath.read(json, "$.hash");
+        pages.perform(get("/trace").param("way", "forward").param("lot", "A-17"))
+                .andExpect(content().string(containsString("title=\"" + hash + "\"")));
+        pages.perform(get("/api/v1/traces.csv").param("lot", "A-17")).andExpect(header().string("Answer-Hash", hash));
+    }
+
+    @Test
+    void repeatsAnAnswerAtItsCutOff() throws Exception {
+        String first = pages.perform(get(ALL)).andReturn().getResponse().getContentAsString();
+        Integer cutoff = JsonPath.read(first, "$.cutoff");
+        plant.remove("12:00", "RCV R0001", "WALL W/1");
+        pages.perform(get(ALL).param("cutoff", cutoff.toString()))
+                .andExpect(jsonPath("$.hash").value(JsonPath.<String>read(first, "$.hash")));
+    }
+
+    @Test
+    void writesEveryLineAsCsv() throws Exception {
+        String csv = pages.perform(get("/api/v1/traces.csv").param("lot", "A-17"))
+                .andExpect(status().isOk())
+                .andReturn()
+                .getResponse()
+                .getContentAsString();
+        assertThat(csv).startsWith("kind,level,item,name,issuer,ever,now,at_shipment,at,reason,place,holds");
+        assertThat(csv.split("\r\n"))
+                .hasSizeGreaterThan(3)
+                .anyMatch(line -> line.startsWith("unit,wall,WALL,W/1,plant,"));
+    }
+
+    @Test
+    void letsNoSpreadsheetTakeACellForAFormula() {
+        assertThat(TraceCsv.cell("=2+3")).isEqualTo("'=2+3");
+        assertThat(TraceCsv.cell("@x,\"y\"")).isEqualTo("\"'@x,\"\"y\"\"\"");
+        assertThat(TraceCsv.cell("a-1")).isEqualTo("a-1");
+    }
+
+    @Test
+    void saysWhatIsWrongWithAQuestionBesideTheForm() throws Exception {
+        pages.perform(get("/trace").param("lot", "NOPE"))
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString("Lot NOPE is not recorded")))
+                .andExpect(content().string(containsString("href=\"/search?q=NOPE\"")));
+        pages.perform(get("/trace").param("lot", "A-17").param("cutoff", "soon"))
+                .andExpect(content().string(containsString("can not be &quot;soon&quot;")));
+        pages.perform(get("/trace").param("lot", "A-17").param("at", "yesterday"))
+                .andExpect(content().string(containsString("is not a date and time")));
+    }
+
+    @Test
+    void refusesAProgramsQuestionAsAProblem() throws Exception {
+        pages.perform(get("/api/v1/traces").param("lot", "NOPE"))
+                .andExpect(status().isConflict())
+                .andExpect(jsonPath("$.remedy").exists());
+        pages.perform(get("/api/v1/traces").param("item", "RCV"))
+                .andExpect(status().isUnprocessableContent())
+                .andExpect(jsonPath("$.problems[0].field").value("lot"));
+    }
+
+    @Test
+    void describesItselfForPrograms() throws Exception {
+        pages.perform(get("/v3/api-docs"))
+                .andExpect(jsonPath("$.paths['/api/v1/traces'].get.parameters[*].name")
+                        .isArray())
+                .andExpect(content().string(containsString("supplierLot")));
+    }
+}

@@ -1,0 +1,58 @@
+package dev.sunthread.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+
+import dev.sunthread.ledger.Door;
+import dev.sunthread.testing.SunthreadTest;
+import java.net.URI;
+import java.util.ArrayDeque;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.mock.web.MockHttpServletResponse;
+import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.web.util.HtmlUtils;
+
+/** Follows the links of every page, from the start page on. */
+@SunthreadTest
+class EveryLinkTests {
+
+    private static final Pattern LINK = Pattern.compile("(?:href|src)=\"(/[^\"#]*)");
+    /** Each page of lines links to every order and filter of them; one step away from the plain answer is enough. */
+    private static final Pattern BEYOND = Pattern.compile(".*(sort=.*level=|level=.*sort=|descending=true).*");
+
+    @Autowired
+    Door door;
+
+    @Autowired
+    MockMvc pages;
+
+    @Test
+    void everyLinkOnEveryPageLeadsSomewhere() throws Exception {
+        SmallPlant.built(door).bondWithLot("12:00", "R0002", "A-99");
+        Set<String> seen = new HashSet<>(Set.of("/"));
+        ArrayDeque<String> waiting = new ArrayDeque<>(seen);
+        while (!waiting.isEmpty()) {
+            String address = waiting.poll();
+            MockHttpServletResponse page =
+                    pages.perform(get(URI.create(address))).andReturn().getResponse();
+            assertThat(page.getStatus()).as(address).isEqualTo(200);
+            links(page).stream().filter(seen::add).forEach(waiting::add);
+        }
+        assertThat(seen).hasSizeGreaterThan(60).contains("/unit?item=WALL&serial=W%2F1", "/lot?number=A-99");
+    }
+
+    private static List<String> links(MockHttpServletResponse page) throws Exception {
+        return String.valueOf(page.getContentType()).startsWith("text/html")
+                ? LINK.matcher(page.getContentAsString())
+                        .results()
+                        .map(link -> HtmlUtils.htmlUnescape(link.group(1)))
+                        .filter(link -> !BEYOND.matcher(link).matches())
+                        .toList()
+                : List.of();
+    }
+}
