@@ -28,9 +28,9 @@ final class HistoryEdges implements EdgeSource {
                 ? Stream.empty()
                 : Stream.concat(uses.outOf(lots), installations.outOfLots(lots).stream());
         Stream<Edge> ofUnits = units.isEmpty() ? Stream.empty() : installations.outOfUnits(units).stream();
-        Set<TraceRef> asked = Set.copyOf(nodes);
-        return Stream.concat(ofLots, ofUnits)
-                .filter(edge -> asked.contains(edge.from()))
+        return Stream.concat(
+                        ofLots.filter(edge -> isOneOf(lots, TraceKind.LOT, edge.from())),
+                        ofUnits.filter(edge -> isOneOf(units, TraceKind.UNIT, edge.from())))
                 .toList();
     }
 
@@ -43,6 +43,10 @@ final class HistoryEdges implements EdgeSource {
         return Stream.concat(uses.into(units), installations.intoUnits(units).stream())
                 .filter(edge -> units.contains(edge.to().id()))
                 .toList();
+    }
+
+    private static boolean isOneOf(Set<Long> asked, TraceKind kind, TraceRef node) {
+        return node.kind() == kind && asked.contains(node.id());
     }
 
     private static Set<Long> ids(Collection<TraceRef> nodes, TraceKind kind) {

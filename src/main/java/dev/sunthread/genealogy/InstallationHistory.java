@@ -17,44 +17,43 @@ final class InstallationHistory {
 
     private static final String TOUCHED = """
             WITH asked AS (
-              SELECT i.child_unit, i.child_lot, i.parent_position FROM production.installation i WHERE i.%1$s = ANY (:ids)
-              UNION ALL
-              SELECT r.child_unit, r.child_lot, r.parent_position FROM production.removal r WHERE r.%1$s = ANY (:ids)),
+              SELECT i.child_unit, i.parent_position FROM production.installation i WHERE i.%1$s = ANY (:ids)
+              UNION
+              SELECT r.child_unit, r.parent_position FROM production.removal r WHERE r.%1$s = ANY (:ids)),
             """;
 
     private static final String PARENT_TOUCHED = """
             WITH asked AS (
-              SELECT i.child_unit, i.child_lot, i.parent_position FROM production.installation i
+              SELECT i.child_unit, i.parent_position FROM production.installation i
               JOIN production.parent_position p ON p.id = i.parent_position WHERE p.parent = ANY (:ids)
-              UNION ALL
-              SELECT r.child_unit, r.child_lot, r.parent_position FROM production.removal r WHERE r.parent = ANY (:ids)),
-            """;
-
-    private static final String INSTALLATIONS = """
-            beside AS (
-              SELECT i.entry FROM production.installation i JOIN asked a ON a.child_unit = i.child_unit
-              UNION SELECT i.entry FROM production.installation i JOIN asked a ON a.child_lot = i.child_lot
-              UNION SELECT i.entry FROM production.installation i JOIN asked a ON a.parent_position = i.parent_position)
-            """;
-
-    private static final String FACTS = """
-            , facts AS (
-              SELECT i.entry, i.child_unit, i.child_lot, p.parent, p.position, i.station, i.installed_at AS told_at, true AS put_in
-              FROM beside JOIN production.installation i USING (entry)
-              JOIN production.parent_position p ON p.id = i.parent_position)
-            SELECT entry, child_unit, child_lot, parent, position, station,
-              (extract(epoch FROM told_at) * 1000000)::bigint, put_in
-            FROM (
-              SELECT * FROM facts
               UNION
+              SELECT r.child_unit, r.parent_position FROM production.removal r WHERE r.parent = ANY (:ids)),
+            """;
+
+    /** What is recorded of a position, and all that is recorded of any unit that is recorded there. */
+    private static final String BESIDE = """
+            place AS (
+              SELECT DISTINCT p.id, p.parent FROM asked a JOIN production.parent_position p ON p.id = a.parent_position),
+            put_in AS (SELECT i.entry, i.child_unit FROM place p JOIN production.installation i ON i.parent_position = p.id),
+            taken_out AS (
+              SELECT r.entry, r.child_unit FROM place p
+              JOIN production.removal r ON r.parent = p.parent AND r.parent_position = p.id),
+            beside AS (
+              SELECT child_unit FROM asked UNION SELECT child_unit FROM put_in UNION SELECT child_unit FROM taken_out)
+            SELECT entry, child_unit, child_lot, parent, position, station,
+              (extract(epoch FROM told_at) * 1000000)::bigint, is_in
+            FROM (
+              SELECT i.entry, i.child_unit, i.child_lot, p.parent, p.position, i.station, i.installed_at AS told_at, true AS is_in
+              FROM (SELECT entry FROM put_in
+                    UNION SELECT i.entry FROM asked a JOIN production.installation i ON i.child_unit = a.child_unit) found
+              JOIN production.installation i USING (entry)
+              JOIN production.parent_position p ON p.id = i.parent_position
+              UNION ALL
               SELECT r.entry, r.child_unit, r.child_lot, r.parent, p.position, r.station, r.removed_at, false
-              FROM production.removal r LEFT JOIN production.parent_position p ON p.id = r.parent_position
-              WHERE r.entry IN (
-                SELECT u.entry FROM production.removal u
-                JOIN (SELECT child_unit FROM facts UNION SELECT child_unit FROM asked) c ON c.child_unit = u.child_unit
-                UNION ALL
-                SELECT l.entry FROM production.removal l
-                JOIN (SELECT child_lot FROM facts UNION SELECT child_lot FROM asked) c ON c.child_lot = l.child_lot)) told
+              FROM (SELECT entry FROM taken_out
+                    UNION SELECT r.entry FROM beside b JOIN production.removal r ON r.child_unit = b.child_unit) found
+              JOIN production.removal r USING (entry)
+              LEFT JOIN production.parent_position p ON p.id = r.parent_position) told
             WHERE %s
             """.formatted(Known.at("told.entry"));
 
@@ -89,7 +88,7 @@ final class InstallationHistory {
     }
 
     private List<Edge> edges(String asked, Collection<Long> ids) {
-        List<Told> told = jdbc.sql(asked + INSTALLATIONS + FACTS)
+        List<Told> told = jdbc.sql(asked + BESIDE)
                 .param("ids", ids.toArray(Long[]::new))
                 .param("cutoff", cutoff)
                 .query((row, number) -> told(row))

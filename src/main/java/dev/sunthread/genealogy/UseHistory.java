@@ -39,7 +39,7 @@ final class UseHistory {
                     """, Known.at("u.entry"));
 
     private static final String OF_UNITS = USES.formatted("""
-                    SELECT su.entry, x.ordinal FROM production.step_unit su JOIN production.step_use x USING (entry)
+                    SELECT DISTINCT su.entry, x.ordinal FROM production.step_unit su JOIN production.step_use x USING (entry)
                     WHERE su.unit = ANY (:ids)
                     """, Known.at("u.entry"));
 

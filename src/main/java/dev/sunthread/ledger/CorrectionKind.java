@@ -4,6 +4,7 @@ import dev.sunthread.ledger.body.Field;
 import dev.sunthread.ledger.body.Shape;
 import dev.sunthread.ledger.body.TextForm;
 import java.time.OffsetDateTime;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.ObjectProvider;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -29,10 +30,12 @@ class CorrectionKind implements Kind<CorrectionKind.Body> {
 
     private final Withdrawal withdrawal;
     private final ObjectProvider<Kinds> kinds;
+    private final Entries entries;
     private final JdbcClient jdbc;
 
-    CorrectionKind(Withdrawal withdrawal, ObjectProvider<Kinds> kinds, JdbcClient jdbc) {
+    CorrectionKind(Withdrawal withdrawal, ObjectProvider<Kinds> kinds, Entries entries, JdbcClient jdbc) {
         this.withdrawal = withdrawal;
+        this.entries = entries;
         this.kinds = kinds;
         this.jdbc = jdbc;
     }
@@ -65,6 +68,25 @@ class CorrectionKind implements Kind<CorrectionKind.Body> {
     private <B> void tell(Kind<B> kind, Fact<Body> fact, NamedEntry original) {
         OffsetDateTime stated = fact.body().occurredAt();
         B body = Shape.of(kind.body()).read(fact.body().body(), "body.body");
-        kind.record(fact.retold(stated == null ? original.occurredAt() : stated, body));
+        kind.record(fact.retold(stated == null ? happened(original) : stated, body));
+    }
+
+    /** When the happening of an entry occurred; an entry that is a correction itself occurred later than that. */
+    private OffsetDateTime happened(NamedEntry entry) {
+        return earlierCorrection(entry)
+                .map(earlier -> earlier.occurredAt() == null
+                        ? happened(entries.named(earlier.entry()).orElseThrow())
+                        : earlier.occurredAt())
+                .orElse(entry.occurredAt());
+    }
+
+    private Optional<Body> earlierCorrection(NamedEntry entry) {
+        return jdbc.sql("SELECT e.envelope FROM ledger.correction c JOIN ledger.entry e ON e.number = c.entry"
+                        + " WHERE c.entry = ?")
+                .param(entry.number())
+                .query(String.class)
+                .optional()
+                .map(text -> Shape.of(Body.class)
+                        .read(EnvelopeReader.read(EnvelopeReader.parse(text)).body(), "body"));
     }
 }

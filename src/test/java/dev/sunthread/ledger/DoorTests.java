@@ -89,6 +89,18 @@ class DoorTests {
     }
 
     @Test
+    void aCorrectionOfACorrectionKeepsTheTimeOfTheHappening() {
+        plant.receipt("07:00", "A-1", "ADH");
+        plant.charge("08:00", "A-1", "V1");
+        plant.correct("09:00", plant.lastId(), Map.of("lot", "A-1", "station", "BOND", "position", "V2"));
+        plant.correct("10:00", plant.lastId(), Map.of("lot", "A-1", "station", "BOND", "position", "V1"));
+        assertThat(jdbc.sql("SELECT lower(during) FROM materials.loaded")
+                        .query(java.time.OffsetDateTime.class)
+                        .single())
+                .isEqualTo(Plant.at("08:00"));
+    }
+
+    @Test
     void nothingWritesHistoryBesideTheDoor() {
         List<String> history =
                 jdbc.sql("""
