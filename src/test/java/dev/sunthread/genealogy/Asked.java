@@ -32,7 +32,11 @@ record Asked(Traces traces, @Nullable Long cutoff) {
     }
 
     private Seen ask(Way way, Root root) {
-        AnswerHead head = traces.ask(new TraceQuestion(way, root, cutoff, null));
+        return ask(new TraceQuestion(way, root, cutoff, null));
+    }
+
+    Seen ask(TraceQuestion question) {
+        AnswerHead head = traces.ask(question);
         List<AnswerLine> lines = new ArrayList<>();
         traces.each(head.id(), LineFilter.ALL, lines::add);
         return new Seen(head, lines);

@@ -7,18 +7,23 @@ import org.springframework.test.context.TestContext;
 import org.springframework.test.context.TestExecutionListener;
 
 /** Renews the database of a context before each test that follows another on it. */
-class DatabaseRenewal implements TestExecutionListener {
+public class DatabaseRenewal implements TestExecutionListener {
 
     @Override
     public void beforeTestMethod(TestContext test) {
         ApplicationContext context = test.getApplicationContext();
         TestDatabase database = context.getBean(TestDatabase.class);
         if (database.isUsed()) {
-            ((HikariDataSource) context.getBean(DataSource.class))
-                    .getHikariPoolMXBean()
-                    .softEvictConnections();
-            database.renew();
+            renew(context);
         }
         database.use();
+    }
+
+    /** Gives the context an empty database in the place of the one it has, for a test that needs a second one. */
+    public static void renew(ApplicationContext context) {
+        ((HikariDataSource) context.getBean(DataSource.class))
+                .getHikariPoolMXBean()
+                .softEvictConnections();
+        context.getBean(TestDatabase.class).renew();
     }
 }

@@ -1,0 +1,150 @@
+package dev.sunthread.genealogy;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.sunthread.genealogy.AnswersByHand.Classes;
+import dev.sunthread.journal.StateCheck;
+import dev.sunthread.ledger.Door;
+import dev.sunthread.ledger.Manner;
+import dev.sunthread.ledger.Sealer;
+import dev.sunthread.testing.Plant;
+import dev.sunthread.testing.SunthreadTest;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.transaction.PlatformTransactionManager;
+import org.springframework.transaction.support.TransactionTemplate;
+
+/**
+ * Random small plants, told through the door in any order: every answer is the one found by reading the facts by hand
+ * and writing down every path. {@code -Dsunthread.plants=5000} runs that many of them, {@code -Dsunthread.seed=7} others.
+ */
+@SunthreadTest
+class PlantAgreementTests {
+
+    private static final int PLANTS = Integer.getInteger("sunthread.plants", 200);
+    private static final long SEED = Long.getLong("sunthread.seed", 0) * 1_000_000;
+    private static final List<Integer> WORST_CLOCKS = List.of(0, 30, 60, 120);
+
+    @Autowired
+    Door door;
+
+    @Autowired
+    Sealer sealer;
+
+    @Autowired
+    Traces traces;
+
+    @Autowired
+    StateCheck state;
+
+    @Autowired
+    JdbcClient jdbc;
+
+    @Autowired
+    PlatformTransactionManager transactions;
+
+    @Test
+    void everyAnswerIsTheOneFoundByHandInWhateverOrderFactsAreTold() {
+        Plants.releaseItems(new Plant(door));
+        for (int worst : WORST_CLOCKS) {
+            // what names no station may have been told by the worst clock of all, so that one is told first
+            new Plant(door, "clock-" + worst).station("CLOCK-" + worst, String.valueOf(worst));
+            for (int i = 0; i < PLANTS / WORST_CLOCKS.size(); i++) {
+                assertAgreement(SEED + i, worst);
+            }
+        }
+        assertThat(state.differences()).isEmpty();
+        state.rebuild(done -> {});
+        assertThat(state.differences()).isEmpty();
+    }
+
+    private void assertAgreement(long seed, int worst) {
+        String name = "p" + seed + "w" + worst;
+        Random random = new Random(seed);
+        TracedPlant plant = told(name, RandomPlant.of(seed, name, worst), worst);
+        AnswersByHand byHand = plant.byHand();
+        plant.assertSameWalks(byHand, questions(byHand, random));
+        plant.assertSameEdges(
+                new HistoryEdges(jdbc, sealer.last()), plant.said().size());
+        assertSameEdgesAsKnownBefore(plant, random);
+        // whole answers cost most, and add lines and shipments only
+        if (seed % 3 == 0) {
+            OffsetDateTime at = new Draw(random, name).moment();
+            var answers = assertSameAnswers(plant, byHand, at);
+            String twin = name + "t";
+            List<Said> otherwise = RandomPlant.toldInOrder(RandomPlant.of(seed, twin, worst), random);
+            assertThat(answers(told(twin, otherwise, worst), at)).as(name).isEqualTo(answers);
+        }
+    }
+
+    private TracedPlant told(String name, List<Said> said, int worst) {
+        new TransactionTemplate(transactions)
+                .executeWithoutResult(status -> said.forEach(one -> door.accept(one.envelope(), Manner.TOLD)));
+        sealer.seal();
+        return new TracedPlant(name, said, worst * 1_000_000L, jdbc);
+    }
+
+    private static List<Question> questions(AnswersByHand byHand, Random random) {
+        Draw draw = new Draw(random, "any");
+        Stream<Question> moments =
+                Stream.generate(() -> Question.at(Said.micros(draw.moment()))).limit(4);
+        Stream<Question> shipments = byHand.shipments().stream().map(shipped -> Question.at(shipped.instant()));
+        return Stream.of(Stream.of(Question.EVER, Question.NOW), moments, shipments)
+                .flatMap(questions -> questions)
+                .toList();
+    }
+
+    private void assertSameEdgesAsKnownBefore(TracedPlant plant, Random random) {
+        int told = 1 + random.nextInt(plant.said().size());
+        long cutoff = jdbc.sql(
+                        "SELECT p.position FROM ledger.position p JOIN ledger.entry e ON e.number = p.entry WHERE e.id = ?")
+                .param(plant.said().get(told - 1).id())
+                .query(Long.class)
+                .single();
+        plant.assertSameEdges(new HistoryEdges(jdbc, cutoff), told);
+    }
+
+    private Map<String, Map<String, Classes>> assertSameAnswers(
+            TracedPlant plant, AnswersByHand byHand, OffsetDateTime at) {
+        Map<String, Map<String, Classes>> expected = new TreeMap<>();
+        plant.roots().forEach(root -> expected.put(local(plant, root), plant.expected(root, byHand, at)));
+        assertThat(answers(plant, at)).as(plant.name()).isEqualTo(expected);
+        expected.values().forEach(lines -> lines.values().forEach(PlantAgreementTests::assertPartOfEver));
+        return expected;
+    }
+
+    private static void assertPartOfEver(Classes line) {
+        List<Certainty> others = new ArrayList<>();
+        Stream.of(line.now(), line.atShipment(), line.at())
+                .filter(java.util.Objects::nonNull)
+                .forEach(others::add);
+        assertThat(others).allMatch(line.ever()::isAtLeast);
+    }
+
+    private Map<String, Map<String, Classes>> answers(TracedPlant plant, OffsetDateTime at) {
+        Map<String, Map<String, Classes>> answers = new TreeMap<>();
+        for (Root root : plant.roots()) {
+            Map<String, Classes> lines = new TreeMap<>();
+            new Asked(traces)
+                    .ask(new TraceQuestion(TracedPlant.way(root), root, null, at))
+                    .lines()
+                    .forEach(line -> lines.put(
+                            line.name().substring(plant.name().length()),
+                            new Classes(line.ever(), line.now(), line.atShipment(), line.at())));
+            answers.put(local(plant, root), lines);
+        }
+        return answers;
+    }
+
+    private static String local(TracedPlant plant, Root root) {
+        return root.toString().replace(plant.name() + "-", "");
+    }
+}
