@@ -3,6 +3,7 @@ package dev.sunthread.ledger;
 import dev.sunthread.ledger.body.Field;
 import dev.sunthread.ledger.body.Shape;
 import dev.sunthread.ledger.body.TextForm;
+import dev.sunthread.ledger.body.Unreadable;
 import java.time.OffsetDateTime;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.ObjectProvider;
@@ -65,6 +66,10 @@ class CorrectionKind implements Kind<CorrectionKind.Body> {
     private <B> void tell(Kind<B> kind, Fact<Body> fact, NamedEntry original) {
         OffsetDateTime stated = fact.body().occurredAt();
         B body = Shape.of(kind.body()).read(fact.body().body(), "body.body");
-        kind.record(fact.retold(stated == null ? original.occurredAt() : stated, body));
+        try {
+            kind.record(fact.retold(stated == null ? original.occurredAt() : stated, body));
+        } catch (Unreadable e) {
+            throw e.within("body");
+        }
     }
 }

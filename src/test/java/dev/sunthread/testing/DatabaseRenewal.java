@@ -14,11 +14,15 @@ class DatabaseRenewal implements TestExecutionListener {
         ApplicationContext context = test.getApplicationContext();
         TestDatabase database = context.getBean(TestDatabase.class);
         if (database.isUsed()) {
-            ((HikariDataSource) context.getBean(DataSource.class))
-                    .getHikariPoolMXBean()
-                    .softEvictConnections();
-            database.renew();
+            renew(context);
         }
         database.use();
+    }
+
+    static void renew(ApplicationContext context) {
+        ((HikariDataSource) context.getBean(DataSource.class))
+                .getHikariPoolMXBean()
+                .softEvictConnections();
+        context.getBean(TestDatabase.class).renew();
     }
 }

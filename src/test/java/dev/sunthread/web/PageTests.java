@@ -51,8 +51,7 @@ class PageTests {
     @Test
     void leadsStraightToTheOneThingThatIsCalledSo() throws Exception {
         SmallPlant.built(door);
-        pages.perform(get("/search").param("q", " R0001 "))
-                .andExpect(redirectedUrl("/unit?item=RCV&serial=R0001"));
+        pages.perform(get("/search").param("q", " R0001 ")).andExpect(redirectedUrl("/unit?item=RCV&serial=R0001"));
         pages.perform(get("/search").param("q", "A-17")).andExpect(redirectedUrl("/lot?number=A-17"));
         pages.perform(get("/search").param("q", "FAR/9 1"))
                 .andExpect(redirectedUrl("/trace?way=forward&supplierLot=FAR%2F9%201"));
