@@ -1,9 +1,11 @@
 package dev.sunthread.inbox;
 
+import dev.sunthread.ledger.body.Contradiction;
 import dev.sunthread.ledger.body.Field;
 import dev.sunthread.ledger.body.FieldProblem;
 import dev.sunthread.ledger.body.TextForm;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** A line that could not be accepted, with what is wrong with it and what it names as far as it could be read. */
 public record KeptLine(
@@ -24,6 +26,17 @@ public record KeptLine(
         @Field(value = "What is wrong with it", atLeast = 1) List<Problem> problems,
         @Field("What it names, as far as it could be read") List<Name> names) {
 
+    private static final Pattern SHA256 = Pattern.compile("[0-9a-f]{64}");
+
+    public KeptLine {
+        if (length < 0) {
+            throw new Contradiction("length", "is less than nought", "Give the number of bytes");
+        }
+        if (!SHA256.matcher(sha256).matches()) {
+            throw new Contradiction("sha256", "is no SHA-256", "Give 64 digits 0-9 and a-f");
+        }
+    }
+
     /** One thing that is wrong with a line. */
     public record Problem(
             @Field(value = "The field", text = TextForm.RAW) String field,
@@ -35,15 +48,7 @@ public record KeptLine(
             String remedy) {
 
         public static Problem of(FieldProblem problem) {
-            return new Problem(whole(problem.field()), whole(problem.reason()), whole(problem.remedy()));
-        }
-
-        /** Text without halves of character pairs, which no database keeps. */
-        private static String whole(String text) {
-            return text.codePoints()
-                    .map(c -> Character.getType(c) == Character.SURROGATE ? '\uFFFD' : c)
-                    .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
-                    .toString();
+            return new Problem(problem.field(), problem.reason(), problem.remedy());
         }
     }
 

@@ -9,6 +9,7 @@ import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
+import java.security.DigestOutputStream;
 import java.security.MessageDigest;
 import java.time.format.DateTimeFormatter;
 import java.util.HexFormat;
@@ -32,18 +33,19 @@ public class Exports {
     /** Writes all that is committed now; gives the number of entries. */
     public long write(OutputStream out) throws IOException {
         long last = sealer.seal();
-        Writer writer = new BufferedWriter(new OutputStreamWriter(out, StandardCharsets.UTF_8));
+        MessageDigest digest = RawLine.sha256Digest();
+        OutputStream digested = new DigestOutputStream(out, digest);
+        Writer writer = new BufferedWriter(new OutputStreamWriter(digested, StandardCharsets.UTF_8));
         writer.write("{\"journal\":" + JournalLine.VERSION + "}\n");
-        MessageDigest digest = LineSplitter.sha256();
         long position = 0;
         while (position < last) {
             List<SealedEntry> page = entries.after(position, last, PAGE);
             for (SealedEntry entry : page) {
-                digest.update(entry.hash());
                 writer.write(line(entry));
             }
             position = page.get(page.size() - 1).position();
         }
+        writer.flush();
         writer.write("{\"end\":1,\"entries\":" + last + ",\"digest\":\""
                 + HexFormat.of().formatHex(digest.digest()) + "\"}\n");
         writer.flush();

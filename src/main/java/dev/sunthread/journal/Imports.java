@@ -9,9 +9,10 @@ import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import org.springframework.dao.DataAccessException;
+import org.springframework.dao.TransientDataAccessException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.PlatformTransactionManager;
+import org.springframework.transaction.UnexpectedRollbackException;
 import org.springframework.transaction.support.TransactionTemplate;
 
 /**
@@ -23,6 +24,7 @@ public class Imports {
 
     private static final Logger LOG = LoggerFactory.getLogger(Imports.class);
     private static final int BATCH = 200;
+    private static final int MOST_ATTEMPTS = 10;
     private static final int BATCH_BYTES = 16 * 1024 * 1024;
 
     private final LineTaker taker;
@@ -71,21 +73,26 @@ public class Imports {
 
     private List<LineOutcome> take(List<RawLine> batch, Sender sender) {
         try {
-            return transaction.execute(status -> takeEach(batch, sender));
-        } catch (DataAccessException e) {
+            return transaction.execute(status -> taker.take(batch, sender));
+        } catch (TransientDataAccessException | UnexpectedRollbackException e) {
             // another writer stood in the way of the batch; alone, each line needs few locks and for a short time
             LOG.info(
                     "Taking lines {} and following one by one: {}", batch.get(0).number(), e.getMessage());
             List<LineOutcome> outcomes = new ArrayList<>();
-            batch.forEach(line -> outcomes.addAll(transaction.execute(status -> takeEach(List.of(line), sender))));
+            batch.forEach(line -> outcomes.addAll(takeAlone(line, sender)));
             return outcomes;
         }
     }
 
-    private List<LineOutcome> takeEach(List<RawLine> batch, Sender sender) {
-        return batch.stream()
-                .map(line -> taker.take(line, sender))
-                .flatMap(Optional::stream)
-                .toList();
+    private List<LineOutcome> takeAlone(RawLine line, Sender sender) {
+        for (int attempt = 1; ; attempt++) {
+            try {
+                return transaction.execute(status -> taker.take(List.of(line), sender));
+            } catch (TransientDataAccessException | UnexpectedRollbackException e) {
+                if (attempt == MOST_ATTEMPTS) {
+                    throw e;
+                }
+            }
+        }
     }
 }

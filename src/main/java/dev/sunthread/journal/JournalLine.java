@@ -4,7 +4,6 @@ import dev.sunthread.ledger.Envelope;
 import dev.sunthread.ledger.EnvelopeReader;
 import dev.sunthread.ledger.body.Unreadable;
 import java.time.OffsetDateTime;
-import java.util.HexFormat;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
@@ -21,27 +20,21 @@ sealed interface JournalLine {
     /** The first line. */
     record Start() implements JournalLine {}
 
-    /** The last line: how many entries stand before it, and the hash over all their hashes. */
+    /** The last line: how many entries stand before it, and the hash over all lines before it. */
     record End(long entries, String digest) implements JournalLine {}
 
-    /** An envelope; the other three are there if another database exported it. */
+    /** An envelope; the other two are there if another database exported it. */
     record Said(
             Envelope envelope,
             @Nullable OffsetDateTime recordedAt,
-            @Nullable Long position,
-            @Nullable String hash) implements JournalLine {
+            @Nullable Long position) implements JournalLine {}
 
-        boolean hashIsRight() {
-            return HexFormat.of().formatHex(envelope.hash()).equals(hash);
-        }
-    }
-
-    /** Reads a line. @throws Unreadable if it is none of the three */
+    /** Reads a line. @throws Unreadable if it is none of the three, or its hash does not fit it */
     static JournalLine read(RawLine raw) {
         if (raw.isCut()) {
             throw Unreadable.at(
                     "line",
-                    "is " + raw.length() + " bytes long, more than " + LineSplitter.LONGEST,
+                    "is " + raw.length() + " bytes long, more than " + RawLine.LONGEST,
                     "Split it into envelopes of their own lines");
         }
         String text = raw.text()
@@ -51,39 +44,34 @@ sealed interface JournalLine {
     }
 
     private static JournalLine read(JsonNode json) {
-        if (json.has("journal")) {
-            return start(json);
+        if (!(json instanceof ObjectNode whole) || whole.has("body")) {
+            return said(json);
         }
-        if (json.has("end")) {
-            return new End(json.path("entries").asLong(-1), json.path("digest").asString(""));
+        // an envelope that lacks its body is not taken for one of these because of a field too many
+        if (whole.has("journal") && whole.size() == 1) {
+            return start(whole.get("journal"));
         }
-        if (!(json instanceof ObjectNode whole)) {
-            return new Said(EnvelopeReader.read(json), null, null, null);
+        if (whole.has("end") && whole.has("entries") && whole.has("digest") && whole.size() == 3) {
+            return new End(whole.get("entries").asLong(-1), whole.get("digest").asString(""));
         }
-        ObjectNode envelope = whole.deepCopy();
-        JsonNode recordedAt = envelope.remove("recordedAt");
-        JsonNode position = envelope.remove("position");
-        JsonNode hash = envelope.remove("hash");
-        return new Said(
-                EnvelopeReader.read(envelope),
-                moment(recordedAt),
-                position == null ? null : position.asLong(),
-                hash == null ? null : hash.asString());
+        return said(json);
     }
 
-    private static Start start(JsonNode json) {
-        if (json.path("journal").asInt(0) != VERSION) {
+    private static Start start(JsonNode version) {
+        if (!version.isIntegralNumber() || version.asLong(0) != VERSION) {
             throw Unreadable.at(
                     "journal", "is not version " + VERSION, "Export it again with a program of this version");
         }
         return new Start();
     }
 
-    private static @Nullable OffsetDateTime moment(@Nullable JsonNode json) {
-        try {
-            return json == null ? null : OffsetDateTime.parse(json.asString());
-        } catch (java.time.DateTimeException e) {
-            throw Unreadable.at("recordedAt", "is not a date and time with offset", "Export the journal again");
+    private static Said said(JsonNode json) {
+        if (!(json instanceof ObjectNode whole)) {
+            return new Said(EnvelopeReader.read(json), null, null);
         }
+        ExportedFields exported = ExportedFields.takenOutOf(EnvelopeReader.shallowCopy(whole));
+        Envelope envelope = EnvelopeReader.read(exported.rest());
+        exported.hashFits(envelope);
+        return new Said(envelope, exported.recordedAt(), exported.position());
     }
 }

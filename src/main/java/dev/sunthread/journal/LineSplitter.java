@@ -1,59 +1,69 @@
 package dev.sunthread.journal;
 
-import java.io.BufferedInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
-import java.util.HexFormat;
+import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 
-/** Splits a stream of bytes into lines in constant memory, however long a line is. */
+/**
+ * Splits a stream of bytes into lines in constant memory, however long a line is. A line ends with a line feed, before
+ * which a carriage return may stand; a byte order mark before the first line is passed over.
+ */
 final class LineSplitter {
 
-    /** A longer line can't be an envelope; its hash and length are still told. */
-    static final int LONGEST = 8 * 1024 * 1024;
-
-    private static final int KEPT_OF_LONGER = 64 * 1024;
+    private static final byte[] BYTE_ORDER_MARK = {(byte) 0xEF, (byte) 0xBB, (byte) 0xBF};
 
     private final InputStream in;
+    private final byte[] buffer = new byte[64 * 1024];
+    private int next;
+    private int end;
     private int number;
 
     LineSplitter(InputStream in) {
-        this.in = new BufferedInputStream(in, 64 * 1024);
+        this.in = in;
     }
 
     /** The next line, or nothing at the end of the stream. */
     @Nullable
     RawLine next() throws IOException {
-        int first = in.read();
-        if (first < 0) {
+        if (number == 0) {
+            passOverByteOrderMark();
+        }
+        if (!fill()) {
             return null;
         }
-        ByteArrayOutputStream kept = new ByteArrayOutputStream(512);
-        MessageDigest digest = sha256();
-        long length = 0;
-        for (int b = first; b >= 0 && b != '\n'; b = in.read()) {
-            length++;
-            digest.update((byte) b);
-            if (kept.size() < LONGEST) {
-                kept.write(b);
-            }
+        LineBytes line = new LineBytes();
+        while (!takeUpToLineFeed(line) && fill()) {
+            // a long line goes on in the next filling
         }
-        return line(kept.toByteArray(), digest, length);
+        return line.toRaw(++number);
     }
 
-    private RawLine line(byte[] bytes, MessageDigest digest, long length) {
-        byte[] kept = length > LONGEST ? java.util.Arrays.copyOf(bytes, KEPT_OF_LONGER) : bytes;
-        return new RawLine(++number, length, HexFormat.of().formatHex(digest.digest()), kept);
+    private void passOverByteOrderMark() throws IOException {
+        end = in.readNBytes(buffer, 0, BYTE_ORDER_MARK.length);
+        if (Arrays.equals(buffer, 0, end, BYTE_ORDER_MARK, 0, BYTE_ORDER_MARK.length)) {
+            next = end;
+        }
     }
 
-    static MessageDigest sha256() {
-        try {
-            return MessageDigest.getInstance("SHA-256");
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException(e);
+    /** Whether there is something left to read. */
+    private boolean fill() throws IOException {
+        if (next == end) {
+            next = 0;
+            end = Math.max(in.read(buffer), 0);
         }
+        return next < end;
+    }
+
+    /** Whether a line feed was met. */
+    private boolean takeUpToLineFeed(LineBytes line) {
+        int stop = next;
+        while (stop < end && buffer[stop] != '\n') {
+            stop++;
+        }
+        line.add(buffer, next, stop - next);
+        boolean met = stop < end;
+        next = met ? stop + 1 : stop;
+        return met;
     }
 }

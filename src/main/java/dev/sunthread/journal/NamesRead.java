@@ -2,33 +2,55 @@ package dev.sunthread.journal;
 
 import dev.sunthread.inbox.KeptLine.Name;
 import dev.sunthread.inbox.KeptLine.NameKind;
+import dev.sunthread.ledger.EnvelopeReader;
 import dev.sunthread.ledger.body.TextForm;
+import dev.sunthread.ledger.body.Unreadable;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import tools.jackson.databind.JsonNode;
 
 /** Finds the units, lots and positions that a line names, even if the line is no JSON. */
 final class NamesRead {
 
     private static final int MOST = 200;
 
-    private static final Map<String, NameKind> FIELDS =
-            Map.of("serial", NameKind.UNIT, "lot", NameKind.LOT, "lots", NameKind.LOT, "position", NameKind.POSITION);
+    private static final Map<String, NameKind> FIELDS = new TreeMap<>(
+            Map.of("serial", NameKind.UNIT, "lot", NameKind.LOT, "lots", NameKind.LOT, "position", NameKind.POSITION));
 
     private static final Pattern NAMED =
-            Pattern.compile("\"(serial|lots?|position)\"\\s*:\\s*\\[?\\s*\"([^\"\\\\]{1,64})\"");
+            Pattern.compile("\"(serial|lots?|position)\"\\s*+:\\s*+(?:\\[\\s*+)?+\"([^\"\\\\]{1,64})\"");
 
     private NamesRead() {}
 
     static List<Name> in(String text) {
-        return NAMED.matcher(text)
-                .results()
-                .map(NamesRead::name)
+        return readable(text)
+                .map(NamesRead::named)
+                .orElseGet(() -> NAMED.matcher(text).results().map(NamesRead::name))
                 .filter(name -> TextForm.CODE.fits(name.name()))
                 .distinct()
                 .limit(MOST)
                 .toList();
+    }
+
+    private static Optional<JsonNode> readable(String text) {
+        try {
+            return Optional.of(EnvelopeReader.parse(text));
+        } catch (Unreadable e) {
+            return Optional.empty();
+        }
+    }
+
+    private static Stream<Name> named(JsonNode json) {
+        return FIELDS.entrySet().stream()
+                .flatMap(field -> json.findValues(field.getKey()).stream()
+                        .flatMap(value -> value.isArray() ? value.valueStream() : Stream.of(value))
+                        .filter(JsonNode::isString)
+                        .map(value -> new Name(field.getValue(), value.stringValue())));
     }
 
     private static Name name(MatchResult found) {

@@ -1,13 +1,14 @@
 package dev.sunthread.journal;
 
+import dev.sunthread.journal.JournalLine.Said;
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.ledger.Door;
 import dev.sunthread.ledger.Entries;
 import java.io.IOException;
 import java.io.InputStream;
-import java.security.MessageDigest;
-import java.util.HexFormat;
+import java.util.Objects;
 import java.util.function.LongConsumer;
+import org.springframework.dao.NonTransientDataAccessException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
 
@@ -17,8 +18,6 @@ import org.springframework.transaction.annotation.Transactional;
  */
 @Service
 public class Restores {
-
-    private static final String REMEDY = "Take a whole, unchanged export; nothing was restored";
 
     private final Door door;
     private final Entries entries;
@@ -40,50 +39,24 @@ public class Restores {
             throw new Refused(
                     "The database holds records already", "Restore into an empty database, or import instead");
         }
-        LineSplitter lines = new LineSplitter(journal);
-        MessageDigest digest = LineSplitter.sha256();
-        long restored = 0;
-        for (RawLine raw = lines.next(); raw != null; raw = lines.next()) {
-            JournalLine line = raw.isBlank() ? new JournalLine.Start() : read(raw);
-            if (line instanceof JournalLine.End end) {
-                everythingIsThere(end, raw, restored, digest);
-                return restored;
-            }
-            if (line instanceof JournalLine.Said said) {
-                restore(said, raw, ++restored, digest);
-                reportNowAndThen(restored, progress);
-            }
+        WholeExport export = new WholeExport(journal);
+        for (Said said = export.next(); said != null; said = export.next()) {
+            restore(said, export);
+            reportNowAndThen(export.entries(), progress);
         }
-        throw new Refused("The journal has no last line: it is cut", REMEDY);
+        return export.entries();
     }
 
-    private static JournalLine read(RawLine raw) {
+    private void restore(Said said, WholeExport export) {
         try {
-            return JournalLine.read(raw);
+            door.restore(
+                    said.envelope(),
+                    Objects.requireNonNull(said.recordedAt()),
+                    Objects.requireNonNull(said.position()));
         } catch (Refused e) {
-            throw atLine(raw, e.reason());
-        }
-    }
-
-    private static void everythingIsThere(JournalLine.End end, RawLine raw, long restored, MessageDigest digest) {
-        if (end.entries() != restored
-                || !HexFormat.of().formatHex(digest.digest()).equals(end.digest())) {
-            throw atLine(raw, "the count or hash over all entries differs");
-        }
-    }
-
-    private void restore(JournalLine.Said said, RawLine raw, long position, MessageDigest digest) {
-        if (said.recordedAt() == null || said.position() == null || said.position() != position) {
-            throw atLine(raw, "when it was recorded or position " + position + " is missing");
-        }
-        if (!said.hashIsRight()) {
-            throw atLine(raw, "the hash does not fit the envelope");
-        }
-        digest.update(said.envelope().hash());
-        try {
-            door.restore(said.envelope(), said.recordedAt(), position);
-        } catch (Refused e) {
-            throw atLine(raw, e.reason());
+            throw export.refused(e.reason());
+        } catch (NonTransientDataAccessException e) {
+            throw export.refused("is not stored: " + e.getMostSpecificCause().getMessage());
         }
     }
 
@@ -91,9 +64,5 @@ public class Restores {
         if (restored % 1000 == 0) {
             progress.accept(restored);
         }
-    }
-
-    private static Refused atLine(RawLine raw, String reason) {
-        return new Refused("Line " + raw.number() + ": " + reason, REMEDY);
     }
 }

@@ -1,9 +1,33 @@
 package dev.sunthread.journal;
 
+import dev.sunthread.kernel.Refused;
+import dev.sunthread.ledger.body.TextForm;
+
 /**
  * Who hands lines in.
  *
  * @param actor the mark of the person or machine
- * @param file the file or address the lines come from
+ * @param file the file or address the lines come from, as far as it can be kept
  */
-public record Sender(String actor, String file) {}
+public record Sender(String actor, String file) {
+
+    private static final int LONGEST_FILE = 200;
+
+    public Sender {
+        if (!TextForm.CODE.fits(actor)) {
+            throw new Refused(
+                    "The actor is not text of " + TextForm.CODE.described(), "Give the mark of the person or machine");
+        }
+        file = kept(file);
+    }
+
+    private static String kept(String file) {
+        String visible = file.codePoints()
+                .map(c -> TextForm.CODE.fits(Character.toString(c)) || c == ' ' ? c : '_')
+                .limit(LONGEST_FILE / 2)
+                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                .toString()
+                .strip();
+        return visible.isEmpty() ? "unnamed" : visible;
+    }
+}

@@ -3,6 +3,7 @@ package dev.sunthread.ledger;
 import dev.sunthread.ledger.body.Field;
 import dev.sunthread.ledger.body.Shape;
 import dev.sunthread.ledger.body.TextForm;
+import dev.sunthread.ledger.body.Unreadable;
 import java.time.OffsetDateTime;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -68,7 +69,11 @@ class CorrectionKind implements Kind<CorrectionKind.Body> {
     private <B> void tell(Kind<B> kind, Fact<Body> fact, NamedEntry original) {
         OffsetDateTime stated = fact.body().occurredAt();
         B body = Shape.of(kind.body()).read(fact.body().body(), "body.body");
-        kind.record(fact.retold(stated == null ? happened(original) : stated, body));
+        try {
+            kind.record(fact.retold(stated == null ? happened(original) : stated, body));
+        } catch (Unreadable e) {
+            throw e.within("body");
+        }
     }
 
     /** When the happening of an entry occurred; an entry that is a correction itself occurred later than that. */

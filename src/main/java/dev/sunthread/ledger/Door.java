@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
+import org.springframework.dao.NonTransientDataAccessException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Propagation;
 import org.springframework.transaction.annotation.Transactional;
@@ -20,6 +21,10 @@ import org.springframework.transaction.annotation.Transactional;
  */
 @Service
 public class Door {
+
+    /** What an entry gets besides its content; a position only if it had one before. */
+    private record Stamp(
+            OffsetDateTime recordedAt, @Nullable Long position) {}
 
     private final Kinds kinds;
     private final Entries entries;
@@ -51,14 +56,16 @@ public class Door {
      *
      * @throws Refused as {@link #accept} does, and the caller's transaction can go on
      */
-    @Transactional(propagation = Propagation.MANDATORY, noRollbackFor = Refused.class)
+    @Transactional(
+            propagation = Propagation.MANDATORY,
+            noRollbackFor = {Refused.class, NonTransientDataAccessException.class})
     public Acceptance acceptWithin(Envelope envelope, Manner manner) {
         entries.mark();
         try {
             Acceptance accepted = accept(envelope, manner);
             entries.unmark();
             return accepted;
-        } catch (Refused e) {
+        } catch (Refused | NonTransientDataAccessException e) {
             entries.takeBackToMark();
             // what was looked up since the mark may be gone with it
             entities.clear();
@@ -74,22 +81,26 @@ public class Door {
 
     private Acceptance accept(Envelope envelope, Manner manner, OffsetDateTime recordedAt, @Nullable Long position) {
         Kind<?> kind = kinds.get(envelope.head().kind(), envelope.head().version());
-        Optional<Long> entry = entries.open(envelope, recordedAt);
+        return accept(kind, envelope, manner, new Stamp(recordedAt, position));
+    }
+
+    private <B> Acceptance accept(Kind<B> kind, Envelope envelope, Manner manner, Stamp stamp) {
+        B body = Shape.of(kind.body()).read(envelope.body(), "body");
+        Optional<Long> entry = entries.open(envelope, stamp.recordedAt());
         if (entry.isEmpty()) {
             return knownBefore(envelope);
         }
-        List<RaisedFinding> findings = record(kind, entry.get(), envelope, manner);
-        entries.close(entry.get(), position);
+        List<RaisedFinding> findings =
+                record(kind, new Fact<>(entry.get(), envelope.head(), envelope.occurredAt(), body, manner));
+        entries.close(entry.get(), stamp.position());
         return new Acceptance(envelope.id(), true, findings);
     }
 
-    private <B> List<RaisedFinding> record(Kind<B> kind, long entry, Envelope envelope, Manner manner) {
-        B body = Shape.of(kind.body()).read(envelope.body(), "body");
-        Fact<B> fact = new Fact<>(entry, envelope.head(), envelope.occurredAt(), body, manner);
+    private <B> List<RaisedFinding> record(Kind<B> kind, Fact<B> fact) {
         kind.record(fact);
         entities.flush();
         if (!fact.findings().isEmpty()) {
-            events.publishEvent(new EntryAccepted(entry, fact.findings()));
+            events.publishEvent(new EntryAccepted(fact.entry(), fact.findings()));
         }
         return fact.findings();
     }

@@ -2,12 +2,15 @@ package dev.sunthread.ledger;
 
 import java.time.OffsetDateTime;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.DataClassRowMapper;
+import org.springframework.jdbc.core.RowCallbackHandler;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -81,6 +84,15 @@ public class Entries {
                 .list()
                 .stream()
                 .collect(Collectors.toSet());
+    }
+
+    /** The hashes of what is recorded under any of these ids. */
+    public Map<String, byte[]> hashes(Collection<String> ids) {
+        Map<String, byte[]> hashes = new HashMap<>();
+        jdbc.sql("SELECT id, hash FROM ledger.entry WHERE id = ANY (?)")
+                .param(ids.toArray(String[]::new))
+                .query((RowCallbackHandler) row -> hashes.put(row.getString(1), row.getBytes(2)));
+        return hashes;
     }
 
     /** The entry with this id, as far as voids, corrections and settlements need it. */

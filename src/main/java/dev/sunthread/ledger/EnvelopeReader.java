@@ -3,7 +3,6 @@ package dev.sunthread.ledger;
 import dev.sunthread.ledger.body.FieldProblem;
 import dev.sunthread.ledger.body.Shape;
 import dev.sunthread.ledger.body.Unreadable;
-import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
@@ -11,6 +10,7 @@ import tools.jackson.core.StreamReadFeature;
 import tools.jackson.databind.DeserializationFeature;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Reads one line of JSON into an envelope, naming every problem of its head. */
@@ -33,17 +33,22 @@ public final class EnvelopeReader {
         if (!(json instanceof ObjectNode whole)) {
             throw Unreadable.at("line", "is not a JSON object", "Give one envelope as a JSON object on one line");
         }
-        List<FieldProblem> problems = new ArrayList<>();
-        ObjectNode headOnly = whole.deepCopy();
+        List<FieldProblem> problems = Expressible.problems(whole);
+        ObjectNode headOnly = shallowCopy(whole);
         JsonNode body = headOnly.remove("body");
         EnvelopeHead head = readHead(headOnly, problems);
         if (!(body instanceof ObjectNode)) {
             problems.add(new FieldProblem("body", body == null ? "is missing" : "is not an object", "Give an object"));
         }
-        if (head == null || !(body instanceof ObjectNode object)) {
+        if (head == null || !problems.isEmpty() || !(body instanceof ObjectNode object)) {
             throw new Unreadable(problems);
         }
         return new Envelope(head, object, CanonicalJson.of(whole));
+    }
+
+    /** The same fields in an object of their own. */
+    public static ObjectNode shallowCopy(ObjectNode json) {
+        return JsonNodeFactory.instance.objectNode().setAll(json);
     }
 
     private static @Nullable EnvelopeHead readHead(ObjectNode json, List<FieldProblem> problems) {

@@ -22,6 +22,7 @@ class Withdrawal {
     /** Withdraws the entry with this id and gives it. */
     NamedEntry withdraw(Fact<?> fact, String id, String why) {
         NamedEntry target = entries.named(id)
+                .filter(entry -> entry.number() != fact.entry())
                 .orElseThrow(() -> Unreadable.at(
                         "body.entry",
                         "\"" + id + "\" is no entry of this ledger",

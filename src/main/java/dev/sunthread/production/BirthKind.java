@@ -6,6 +6,7 @@ import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Kind;
 import dev.sunthread.ledger.body.Field;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -50,23 +51,19 @@ class BirthKind implements Kind<BirthKind.Body> {
         String code = fact.body().station();
         Long station =
                 code == null ? null : stations.named(code, "body.station").id();
-        List<UnitName> names = fact.body().units();
-        for (int i = 0; i < names.size(); i++) {
-            long unit = units.known(names.get(i), "body.units[" + i + "]");
-            serialIsGivenOnce(fact, names.get(i), unit);
-            jdbc.sql("""
-                            INSERT INTO production.birth (entry, unit, station, born_at) VALUES (?, ?, ?, ?)
-                            ON CONFLICT DO NOTHING
-                            """)
+        Map<Long, UnitName> born = units.knownOnce(fact.body().units(), "body.units");
+        units.lock(born.keySet());
+        born.forEach((unit, name) -> {
+            serialIsGivenOnce(fact, name, unit);
+            jdbc.sql("INSERT INTO production.birth (entry, unit, station, born_at) VALUES (?, ?, ?, ?)")
                     .params(fact.entry(), unit)
                     .param(station)
                     .param(fact.occurredAt())
                     .update();
-        }
+        });
     }
 
     private void serialIsGivenOnce(Fact<Body> fact, UnitName name, long unit) {
-        units.lock(List.of(unit));
         if (units.isBorn(unit)) {
             fact.breaks(
                     "serial-is-given-once",

@@ -5,6 +5,7 @@ import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Kind;
 import dev.sunthread.ledger.body.Field;
 import java.util.List;
+import java.util.Map;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
@@ -52,15 +53,14 @@ class ShipmentKind implements Kind<ShipmentKind.Body> {
         jdbc.sql("INSERT INTO production.shipment (entry, number, consignee, shipped_at) VALUES (?, ?, ?, ?)")
                 .params(fact.entry(), body.shipment(), body.consignee(), fact.occurredAt())
                 .update();
-        List<UnitName> names = body.units().stream().distinct().toList();
-        List<Long> shipped = units.known(names, "body.units");
-        units.lock(shipped);
-        for (int i = 0; i < names.size(); i++) {
-            unitMayBeShipped(fact, names.get(i), shipped.get(i));
+        Map<Long, UnitName> shipped = units.knownOnce(body.units(), "body.units");
+        units.lock(shipped.keySet());
+        shipped.forEach((unit, name) -> {
+            unitMayBeShipped(fact, name, unit);
             jdbc.sql("INSERT INTO production.shipment_unit (entry, unit) VALUES (?, ?)")
-                    .params(fact.entry(), shipped.get(i))
+                    .params(fact.entry(), unit)
                     .update();
-        }
+        });
     }
 
     private void unitMayBeShipped(Fact<Body> fact, UnitName name, long unit) {

@@ -3,9 +3,10 @@ package dev.sunthread.production;
 import dev.sunthread.catalog.Item;
 import dev.sunthread.catalog.Items;
 import dev.sunthread.kernel.UnitId;
-import java.util.ArrayList;
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -36,11 +37,16 @@ public class Units {
     }
 
     List<Long> known(List<UnitName> names, String field) {
-        List<Long> units = new ArrayList<>();
+        return List.copyOf(knownOnce(names, field).keySet());
+    }
+
+    /** Each unit once, by its internal number, with the first name it was given. */
+    Map<Long, UnitName> knownOnce(List<UnitName> names, String field) {
+        Map<Long, UnitName> units = new LinkedHashMap<>();
         for (int i = 0; i < names.size(); i++) {
-            units.add(known(names.get(i), field + "[" + i + "]"));
+            units.putIfAbsent(known(names.get(i), field + "[" + i + "]"), names.get(i));
         }
-        return units.stream().distinct().toList();
+        return units;
     }
 
     /** The internal number of the unit with this identity, if it was ever named. */

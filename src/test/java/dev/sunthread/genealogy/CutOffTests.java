@@ -7,9 +7,9 @@ import dev.sunthread.journal.Restores;
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.ledger.Door;
 import dev.sunthread.ledger.Manner;
-import dev.sunthread.testing.DatabaseRenewal;
 import dev.sunthread.testing.Plant;
 import dev.sunthread.testing.SunthreadTest;
+import dev.sunthread.testing.TestDatabase;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -72,7 +72,7 @@ class CutOffTests {
     void aRestoredDatabaseGivesEveryAnswerAgain() throws IOException {
         ByteArrayOutputStream journal = new ByteArrayOutputStream();
         exports.write(journal);
-        DatabaseRenewal.renew(context);
+        TestDatabase.beginAgain(context);
         restores.run(new ByteArrayInputStream(journal.toByteArray()), count -> {});
         assertAnsweredAsBefore();
     }

@@ -7,7 +7,7 @@ import org.springframework.test.context.TestContext;
 import org.springframework.test.context.TestExecutionListener;
 
 /** Renews the database of a context before each test that follows another on it. */
-public class DatabaseRenewal implements TestExecutionListener {
+class DatabaseRenewal implements TestExecutionListener {
 
     @Override
     public void beforeTestMethod(TestContext test) {
@@ -19,8 +19,7 @@ public class DatabaseRenewal implements TestExecutionListener {
         database.use();
     }
 
-    /** Gives the context an empty database in the place of the one it has, for a test that needs a second one. */
-    public static void renew(ApplicationContext context) {
+    static void renew(ApplicationContext context) {
         ((HikariDataSource) context.getBean(DataSource.class))
                 .getHikariPoolMXBean()
                 .softEvictConnections();

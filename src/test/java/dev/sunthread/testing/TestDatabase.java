@@ -6,6 +6,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.postgresql.ds.PGSimpleDataSource;
+import org.springframework.context.ApplicationContext;
 
 /**
  * A database of its own on the test server, with every migration applied and no rows but theirs. It is copied from a
@@ -27,6 +28,11 @@ public final class TestDatabase {
     /** Makes a migrated database that no other test sees; each connection taken from the source is a new one. */
     public static DataSource fresh() {
         return create().source();
+    }
+
+    /** Empties the database of a context in the middle of a test, as if another plant began on it. */
+    public static void beginAgain(ApplicationContext context) {
+        DatabaseRenewal.renew(context);
     }
 
     static TestDatabase create() {

@@ -20,6 +20,13 @@ public class Unreadable extends Refused {
         return new Unreadable(List.of(new FieldProblem(field, reason, remedy)));
     }
 
+    /** The same problems of a body that stands in another one. */
+    public Unreadable within(String path) {
+        return new Unreadable(problems.stream()
+                .map(problem -> new FieldProblem(path + "." + problem.field(), problem.reason(), problem.remedy()))
+                .toList());
+    }
+
     /** All problems found, in the order of the fields. */
     public List<FieldProblem> problems() {
         return problems;

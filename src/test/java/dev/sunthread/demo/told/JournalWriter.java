@@ -20,15 +20,13 @@ public final class JournalWriter {
 
     /** The journal as text; lines end in a line feed. */
     public static String text(List<Notebook.Line> lines) {
-        MessageDigest all = sha256();
         StringBuilder text = new StringBuilder("{\"journal\":1}\n");
         long position = 0;
         for (Notebook.Line line : lines) {
-            byte[] hash = line.envelope().hash();
-            all.update(hash);
-            text.append(entry(line, ++position, hash)).append('\n');
+            text.append(entry(line, ++position, line.envelope().hash())).append('\n');
         }
-        return text.append("{\"end\":1,\"entries\":%d,\"digest\":\"%s\"}\n".formatted(position, hex(all.digest())))
+        String digest = sha256Of(text.toString());
+        return text.append("{\"end\":1,\"entries\":%d,\"digest\":\"%s\"}\n".formatted(position, digest))
                 .toString();
     }
 

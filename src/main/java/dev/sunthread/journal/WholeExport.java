@@ -1,0 +1,101 @@
+package dev.sunthread.journal;
+
+import dev.sunthread.journal.JournalLine.End;
+import dev.sunthread.journal.JournalLine.Said;
+import dev.sunthread.journal.JournalLine.Start;
+import dev.sunthread.kernel.Refused;
+import java.io.IOException;
+import java.io.InputStream;
+import java.security.MessageDigest;
+import java.util.HexFormat;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Reads an export from its first line to its last and refuses, with the line's number, whatever is not as it was
+ * exported. What it gives before it came to the end is not proven yet.
+ */
+final class WholeExport {
+
+    private static final String REMEDY = "Take a whole, unchanged export; nothing was restored";
+
+    private final LineSplitter lines;
+    private final MessageDigest digest = RawLine.sha256Digest();
+    private int line = 1;
+    private long entries;
+
+    /** @throws Refused if the first line is not that of a journal */
+    WholeExport(InputStream journal) throws IOException {
+        this.lines = new LineSplitter(journal);
+        if (!(readNext() instanceof Start)) {
+            throw refused("is not the first line of a journal");
+        }
+    }
+
+    /** The next entry, or nothing once the last line has proven that all are there. */
+    @Nullable
+    Said next() throws IOException {
+        JournalLine next = readNext();
+        if (next instanceof End end) {
+            everythingIsThere(end);
+            nothingFollows();
+            return null;
+        }
+        if (!(next instanceof Said said) || said.recordedAt() == null || said.position() == null) {
+            throw refused("is no exported entry");
+        }
+        positionIsTheNext(said.position());
+        return said;
+    }
+
+    /** How many entries were given so far. */
+    long entries() {
+        return entries;
+    }
+
+    /** Says what is wrong with the line that was read last. */
+    Refused refused(String reason) {
+        return new Refused("Line " + line + ": " + reason, REMEDY);
+    }
+
+    private JournalLine readNext() throws IOException {
+        RawLine raw = lines.next();
+        if (raw == null) {
+            throw new Refused("The journal has no last line: it is cut", REMEDY);
+        }
+        line = raw.number();
+        try {
+            JournalLine read = JournalLine.read(raw);
+            if (!(read instanceof End)) {
+                digest.update(raw.kept());
+                digest.update((byte) '\n');
+            }
+            return read;
+        } catch (Refused e) {
+            throw refused(e.reason());
+        }
+    }
+
+    private void positionIsTheNext(long position) {
+        if (position != ++entries) {
+            throw refused("is position " + position + " where " + entries + " belongs");
+        }
+    }
+
+    private void everythingIsThere(End end) {
+        if (end.entries() != entries) {
+            throw refused("says " + end.entries() + " entries where there are " + entries);
+        }
+        if (!end.digest().equals(HexFormat.of().formatHex(digest.digest()))) {
+            throw refused("its hash does not fit the lines before it: one of them was changed");
+        }
+    }
+
+    private void nothingFollows() throws IOException {
+        for (RawLine raw = lines.next(); raw != null; raw = lines.next()) {
+            if (!raw.isBlank()) {
+                line = raw.number();
+                throw refused("stands behind the last line");
+            }
+        }
+    }
+}

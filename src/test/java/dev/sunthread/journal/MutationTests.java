@@ -1,0 +1,173 @@
+package dev.sunthread.journal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.sunthread.journal.LineOutcome.Outcome;
+import dev.sunthread.ledger.Door;
+import dev.sunthread.ledger.EnvelopeHead;
+import dev.sunthread.ledger.EnvelopeReader;
+import dev.sunthread.ledger.Kind;
+import dev.sunthread.ledger.Kinds;
+import dev.sunthread.ledger.Manner;
+import dev.sunthread.ledger.body.FieldProblem;
+import dev.sunthread.ledger.body.Shape;
+import dev.sunthread.testing.SunthreadTest;
+import dev.sunthread.testing.Tables;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.transaction.support.TransactionTemplate;
+import tools.jackson.databind.node.ObjectNode;
+
+/** No wrong line is taken, lost or half-applied, and none harms its neighbours. */
+@SunthreadTest
+class MutationTests {
+
+    private static final Sender SENDER = new Sender("import", "changed.ndjson");
+
+    /** What may be left out of some lines but not of this one, because of what else it says. */
+    private static final Set<String> NEEDED_HERE = Set.of(
+            "item body.level",
+            "step body.uses[0].quantity",
+            "step body.uses[0].unitOfMeasure",
+            "installation body.child.unit",
+            "installation body.child.lot",
+            "installation body.child.quantity",
+            "installation body.child.unitOfMeasure",
+            "removal body.child.unit");
+
+    @Autowired
+    Kinds kinds;
+
+    @Autowired
+    Door door;
+
+    @Autowired
+    Imports imports;
+
+    @Autowired
+    StateCheck check;
+
+    @Autowired
+    JdbcClient jdbc;
+
+    @Autowired
+    TransactionTemplate transaction;
+
+    private int neighbours;
+
+    @Test
+    void keepsEveryWrongLineWithItsReasonAndTakesItsNeighbours() throws IOException {
+        Set<String> changed = new HashSet<>();
+        imports.takeLine(neighbour(), SENDER);
+        for (String line : EveryKind.lines()) {
+            String kind = EveryKind.kind(line);
+            if (kind.equals("birth")) {
+                importBetweenNeighbours(mutationsOfHead(line).wrong());
+            }
+            if (line.equals(EveryKind.examples().get(kind))) {
+                changed.add(kind);
+                changedLinesAreKept(kind, line);
+            }
+            imports.takeLine(line, SENDER);
+        }
+        assertThat(changed).hasSameSizeAs(kinds.all());
+        assertThat(check.differences()).isEmpty();
+    }
+
+    private void changedLinesAreKept(String kind, String line) throws IOException {
+        Mutations mutations = mutationsOfBody(kind, line);
+        importBetweenNeighbours(mutations.wrong());
+        for (Mutation without : mutations.leftOut()) {
+            if (!NEEDED_HERE.contains(kind + " " + without.field())) {
+                transaction.executeWithoutResult(status -> {
+                    assertThat(door.accept(EnvelopeReader.read(without.line()), Manner.TOLD)
+                                    .isNew())
+                            .as(without.toString())
+                            .isTrue();
+                    status.setRollbackOnly();
+                });
+            }
+        }
+    }
+
+    private void importBetweenNeighbours(List<Mutation> mutations) throws IOException {
+        StringBuilder journal = new StringBuilder();
+        for (Mutation mutation : mutations) {
+            journal.append(neighbour()).append('\n').append(mutation.line()).append('\n');
+        }
+        journal.append(neighbour()).append('\n');
+        Map<String, Long> before = Tables.countsOfWhatIsTold(jdbc);
+        List<LineOutcome> outcomes = new ArrayList<>();
+        imports.run(
+                new ByteArrayInputStream(journal.toString().getBytes(StandardCharsets.UTF_8)), SENDER, outcomes::add);
+        assertThat(outcomes).hasSize(2 * mutations.size() + 1);
+        for (int i = 0; i < outcomes.size(); i++) {
+            assertThat(outcomes.get(i).line()).isEqualTo(i + 1);
+            if (i % 2 == 0) {
+                assertThat(outcomes.get(i).outcome()).isEqualTo(Outcome.ACCEPTED);
+            } else {
+                isKept(mutations.get(i / 2), outcomes.get(i));
+            }
+        }
+        before.merge("holds.hold", (long) mutations.size() + 1, Long::sum);
+        assertThat(Tables.countsOfWhatIsTold(jdbc)).isEqualTo(before);
+    }
+
+    private void isKept(Mutation mutation, LineOutcome outcome) {
+        assertThat(outcome.outcome()).as(mutation.toString()).isEqualTo(Outcome.KEPT_IN_INBOX);
+        assertThat(outcome.problems())
+                .as(mutation.toString())
+                .allMatch(problem ->
+                        !problem.reason().isBlank() && !problem.remedy().isBlank())
+                .anyMatch(problem -> names(problem, mutation));
+        assertThat(jdbc.sql("SELECT l.text FROM inbox.line l JOIN ledger.entry e ON e.number = l.entry WHERE e.id = ?")
+                        .param(outcome.id())
+                        .query(String.class)
+                        .single())
+                .isEqualTo(
+                        mutation.line().length() <= 1_000_000
+                                ? mutation.line()
+                                : mutation.line().substring(0, 1_000_000));
+    }
+
+    private static boolean names(FieldProblem problem, Mutation mutation) {
+        String name = mutation.field().substring(mutation.field().lastIndexOf('.') + 1);
+        return problem.field().equals(mutation.field())
+                || mutation.what().equals("twice") && problem.reason().contains("\"" + name + "\"")
+                || mutation.what().contains("list of lists") && problem.field().startsWith(mutation.field());
+    }
+
+    /** A hold of a unit that is known by then: it changes one table by one row. */
+    private String neighbour() {
+        return """
+                {"id":"neighbour-%d","kind":"hold","version":1,"occurredAt":"2026-03-01T08:00:00Z","actor":"qe-01",\
+                "source":"desk","body":{"lots":["L-NEIGHBOUR"],"reason":"to be seen"}}""".formatted(++neighbours);
+    }
+
+    private static Mutations mutationsOfHead(String line) {
+        ObjectNode whole = EveryKind.parsed(line);
+        return Mutations.of(whole, whole, Shape.of(EnvelopeHead.class), "envelope");
+    }
+
+    private Mutations mutationsOfBody(String kind, String line) {
+        ObjectNode whole = EveryKind.parsed(line);
+        ObjectNode body = (ObjectNode) whole.get("body");
+        return Mutations.of(whole, body, Shape.of(named(kind).body()), "body");
+    }
+
+    private Kind<?> named(String name) {
+        return kinds.all().stream()
+                .filter(kind -> kind.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+}

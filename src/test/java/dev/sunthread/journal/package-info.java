@@ -1,0 +1,5 @@
+/** Journals in and out: every kind, every mutation, hostile files, restores. */
+@NullMarked
+package dev.sunthread.journal;
+
+import org.jspecify.annotations.NullMarked;
