@@ -16,7 +16,8 @@ public record FindingForm(
         @NotBlank(message = "Give your mark") @Size(max = 100) @Nullable
         String actor) {
 
-    boolean isAbout(String otherEntry, int otherFinding) {
+    /** Whether it is about this finding of this entry. */
+    public boolean isAbout(String otherEntry, int otherFinding) {
         return entry.equals(otherEntry) && finding == otherFinding;
     }
 }
