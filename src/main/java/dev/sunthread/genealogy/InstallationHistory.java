@@ -24,36 +24,42 @@ final class InstallationHistory {
 
     private static final String PARENT_TOUCHED = """
             WITH asked AS (
-              SELECT i.child_unit, i.parent_position FROM production.installation i
-              JOIN production.parent_position p ON p.id = i.parent_position WHERE p.parent = ANY (:ids)
+              SELECT i.child_unit, i.parent_position FROM production.parent_position p CROSS JOIN LATERAL (
+                SELECT child_unit, parent_position FROM production.installation WHERE parent_position = p.id OFFSET 0) i
+              WHERE p.parent = ANY (:ids)
               UNION
               SELECT r.child_unit, r.parent_position FROM production.removal r WHERE r.parent = ANY (:ids)),
             """;
 
-    /** What is recorded of a position, and all that is recorded of any unit that is recorded there. */
+    /**
+     * What is recorded of a position, and all that is recorded of any unit that is recorded there. Each OFFSET makes the
+     * planner look row by row through an index; it overrates how many rows there are and would read whole tables.
+     */
     private static final String BESIDE = """
-            place AS (
-              SELECT DISTINCT p.id, p.parent FROM asked a JOIN production.parent_position p ON p.id = a.parent_position),
-            put_in AS (SELECT i.entry, i.child_unit FROM place p JOIN production.installation i ON i.parent_position = p.id),
+            put_in AS (
+              SELECT i.* FROM (SELECT DISTINCT parent_position FROM asked) a CROSS JOIN LATERAL (
+                SELECT * FROM production.installation WHERE parent_position = a.parent_position OFFSET 0) i),
             taken_out AS (
-              SELECT r.entry, r.child_unit FROM place p
-              JOIN production.removal r ON r.parent = p.parent AND r.parent_position = p.id),
+              SELECT r.* FROM (SELECT DISTINCT parent_position FROM asked) a CROSS JOIN LATERAL (
+                SELECT parent FROM production.parent_position WHERE id = a.parent_position OFFSET 0) p CROSS JOIN LATERAL (
+                SELECT * FROM production.removal
+                WHERE parent = p.parent AND parent_position = a.parent_position OFFSET 0) r),
             beside AS (
-              SELECT child_unit FROM asked UNION SELECT child_unit FROM put_in UNION SELECT child_unit FROM taken_out)
-            SELECT entry, child_unit, child_lot, parent, position, station,
-              (extract(epoch FROM told_at) * 1000000)::bigint, is_in
-            FROM (
-              SELECT i.entry, i.child_unit, i.child_lot, p.parent, p.position, i.station, i.installed_at AS told_at, true AS is_in
-              FROM (SELECT entry FROM put_in
-                    UNION SELECT i.entry FROM asked a JOIN production.installation i ON i.child_unit = a.child_unit) found
-              JOIN production.installation i USING (entry)
-              JOIN production.parent_position p ON p.id = i.parent_position
-              UNION ALL
-              SELECT r.entry, r.child_unit, r.child_lot, r.parent, p.position, r.station, r.removed_at, false
-              FROM (SELECT entry FROM taken_out
-                    UNION SELECT r.entry FROM beside b JOIN production.removal r ON r.child_unit = b.child_unit) found
-              JOIN production.removal r USING (entry)
-              LEFT JOIN production.parent_position p ON p.id = r.parent_position) told
+              SELECT child_unit FROM asked UNION SELECT child_unit FROM put_in UNION SELECT child_unit FROM taken_out),
+            told AS (
+              SELECT entry, child_unit, child_lot, NULL::bigint AS parent, parent_position, station, installed_at AS told_at FROM put_in
+              UNION
+              SELECT i.entry, i.child_unit, i.child_lot, NULL, i.parent_position, i.station, i.installed_at FROM asked a
+              CROSS JOIN LATERAL (SELECT * FROM production.installation WHERE child_unit = a.child_unit OFFSET 0) i
+              UNION
+              SELECT entry, child_unit, child_lot, parent, parent_position, station, removed_at FROM taken_out
+              UNION
+              SELECT r.entry, r.child_unit, r.child_lot, r.parent, r.parent_position, r.station, r.removed_at FROM beside b
+              CROSS JOIN LATERAL (SELECT * FROM production.removal WHERE child_unit = b.child_unit OFFSET 0) r)
+            SELECT entry, child_unit, child_lot, coalesce(told.parent, p.parent), p.position, station,
+              (extract(epoch FROM told_at) * 1000000)::bigint, told.parent IS NULL
+            FROM told LEFT JOIN LATERAL (
+              SELECT parent, position FROM production.parent_position WHERE id = told.parent_position OFFSET 0) p ON true
             WHERE %s
             """.formatted(Known.at("told.entry"));
 

@@ -34,6 +34,7 @@ final class Lines {
         List<Arrival> reached = answer.reached();
         List<TraceRef> nodes = reached.stream().map(Arrival::node).toList();
         names.learn(nodes);
+        holds.learn(nodes);
         places.learn(
                 nodes.stream().filter(node -> node.kind() == TraceKind.UNIT).toList());
         List<AnswerLine> lines = new ArrayList<>(reached.size());

@@ -22,8 +22,10 @@ public class Findings {
             """.formatted(Known.at("f.entry"), Known.at("s.entry"));
 
     private static final String TOUCHING = """
-             AND EXISTS (SELECT FROM inbox.finding_subject fs WHERE fs.entry = f.entry AND fs.ordinal = f.ordinal
-               AND (fs.kind = 'LOT' AND fs.subject = ANY (:lots) OR fs.kind = 'UNIT' AND fs.subject = ANY (:units)))
+             AND (f.entry, f.ordinal) IN (
+               SELECT fs.entry, fs.ordinal FROM inbox.finding_subject fs WHERE fs.kind = 'LOT' AND fs.subject = ANY (:lots)
+               UNION
+               SELECT fs.entry, fs.ordinal FROM inbox.finding_subject fs WHERE fs.kind = 'UNIT' AND fs.subject = ANY (:units))
             """;
 
     private final JdbcClient jdbc;

@@ -14,10 +14,12 @@ public final class Known {
             // a bare name would mean the column of the condition's own tables
             throw new IllegalArgumentException(entryColumn + " names no table");
         }
+        // written as EXISTS, the planner may join them, and then reads the whole ledger up to the cut-off for a few
+        // rows
         return """
-                (EXISTS (SELECT FROM ledger.position kp WHERE kp.entry = %1$s AND kp.position <= :cutoff)
-                 AND NOT EXISTS (SELECT FROM ledger.withdrawal kw JOIN ledger.position kwp ON kwp.entry = kw.entry
-                                 WHERE kw.target = %1$s AND kwp.position <= :cutoff))
+                (coalesce((SELECT kp.position FROM ledger.position kp WHERE kp.entry = %1$s) <= :cutoff, false)
+                 AND NOT coalesce((SELECT min(kwp.position) FROM ledger.withdrawal kw
+                                   JOIN ledger.position kwp ON kwp.entry = kw.entry WHERE kw.target = %1$s) <= :cutoff, false))
                 """.formatted(entryColumn);
     }
 
