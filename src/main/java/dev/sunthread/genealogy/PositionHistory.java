@@ -49,12 +49,11 @@ final class PositionHistory {
 
     private static final RowMapper<Recorded> RECORDED = DataClassRowMapper.newInstance(Recorded.class);
 
-    private record Span(long start, long end) {}
-
     private final JdbcClient jdbc;
     private final long cutoff;
     private final Clocks clocks;
-    private final Map<Long, PositionTimeline> read = new HashMap<>();
+    private final Map<Long, Changes> changes = new HashMap<>();
+    private final Map<Long, PositionTimeline> timelines = new HashMap<>();
 
     PositionHistory(JdbcClient jdbc, long cutoff, Clocks clocks) {
         this.jdbc = jdbc;
@@ -62,26 +61,41 @@ final class PositionHistory {
         this.clocks = clocks;
     }
 
+    /** What was loaded and taken off; read without the uses, which are many. */
+    Changes changes(StationPosition position) {
+        return changes.computeIfAbsent(position.id(), any -> new Changes(charges(position), discharges(position)));
+    }
+
     PositionTimeline timeline(StationPosition position) {
-        return read.computeIfAbsent(position.id(), any -> read(position));
+        return timelines.computeIfAbsent(position.id(), any -> read(position));
     }
 
     private PositionTimeline read(StationPosition position) {
-        List<Charge> charges = facts(CHARGES, position, RECORDED).stream()
+        Changes known = changes(position);
+        return PositionTimeline.of(
+                position.named(), known.charges(), known.discharges(), cleanPoints(position), uses(position));
+    }
+
+    private List<Charge> charges(StationPosition position) {
+        return facts(CHARGES, position, RECORDED).stream()
                 .map(row -> new Charge(
                         TraceRef.lot(row.lot() == null ? 0 : row.lot()), row.item(), told(position, row), row.entry()))
                 .toList();
-        List<Discharge> discharges = facts(DISCHARGES, position, RECORDED).stream()
+    }
+
+    private List<Discharge> discharges(StationPosition position) {
+        return facts(DISCHARGES, position, RECORDED).stream()
                 .map(row -> new Discharge(
                         row.lot() == null ? null : TraceRef.lot(row.lot()), told(position, row), row.entry()))
                 .toList();
-        List<Moment> cleanPoints = facts(CLEAN_POINTS, position, (row, number) -> row.getLong(1)).stream()
-                .map(instant -> clocks.told(position.station(), instant))
-                .toList();
-        List<Moment> uses = facts(USES, position, (row, number) -> new Span(row.getLong(1), row.getLong(2))).stream()
-                .map(span -> clocks.told(position.station(), span.start(), span.end()))
-                .toList();
-        return PositionTimeline.of(position.named(), charges, discharges, cleanPoints, uses);
+    }
+
+    private List<Moment> cleanPoints(StationPosition position) {
+        return facts(CLEAN_POINTS, position, (row, number) -> clocks.told(position.station(), row.getLong(1)));
+    }
+
+    private List<Moment> uses(StationPosition position) {
+        return facts(USES, position, (row, number) -> clocks.told(position.station(), row.getLong(1), row.getLong(2)));
     }
 
     private <T> List<T> facts(String sql, StationPosition position, RowMapper<T> row) {

@@ -2,7 +2,10 @@ package dev.sunthread.genealogy;
 
 import dev.sunthread.kernel.TraceRef;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** Edges from lots to the units they went into, from the uses that history tells. */
@@ -19,7 +22,8 @@ final class UseEdges {
     }
 
     Stream<Edge> outOf(Collection<Long> lots) {
-        return uses.thatMayHaveTaken(lots).stream()
+        List<StationPosition> held = uses.positionsThatHeld(lots);
+        return uses.thatMayHaveTaken(lots, held, itemsHeldAt(held)).stream()
                 .flatMap(this::edges)
                 .filter(edge -> lots.contains(edge.from().id()));
     }
@@ -28,6 +32,19 @@ final class UseEdges {
         return uses.thatWentInto(units).stream()
                 .flatMap(this::edges)
                 .filter(edge -> units.contains(edge.to().id()));
+    }
+
+    // a use that names no position can only have drawn from one that held its item
+    private Optional<Set<Long>> itemsHeldAt(List<StationPosition> held) {
+        Set<Long> items = new HashSet<>();
+        for (StationPosition position : held) {
+            Optional<Set<Long>> there = positions.changes(position).items();
+            if (there.isEmpty()) {
+                return Optional.empty();
+            }
+            items.addAll(there.get());
+        }
+        return Optional.of(items);
     }
 
     private Stream<Edge> edges(RecordedUse use) {
@@ -46,8 +63,10 @@ final class UseEdges {
         List<StationPosition> station = uses.positions(use.station());
         Long named = use.position();
         if (named == null) {
-            List<PositionTimeline> timelines =
-                    station.stream().map(positions::timeline).toList();
+            List<PositionTimeline> timelines = station.stream()
+                    .filter(position -> positions.changes(position).mayHaveHeld(use.item()))
+                    .map(positions::timeline)
+                    .toList();
             return new UseSources(timelines).candidates(use.at(moment));
         }
         return station.stream()
