@@ -43,7 +43,7 @@ class Answering {
         List<TraceRef> roots = suspects.of(question.root(), cutoff);
         EdgeSource edges = new RememberedEdges(new HistoryEdges(jdbc, cutoff));
         Births births = new Births(jdbc, cutoff, new Clocks(jdbc, cutoff));
-        Answer answer = new Answer(question.way(), new Walk(edges, births::startOf), roots, micros(question.at()))
+        Answer answer = new Answer(question.way(), new Walk(edges, births), roots, micros(question.at()))
                 .withShipments(new Shipments(jdbc, cutoff, edges), edges);
         Lines lines = new Lines(jdbc, cutoff, edges, zone);
         List<TraceRef> reached = answer.reached().stream().map(Arrival::node).toList();

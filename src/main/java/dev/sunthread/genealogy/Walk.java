@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
-import java.util.function.ToLongFunction;
+import java.util.stream.IntStream;
 
 /**
  * The walk through the genealogy, both ways, under the path rule: a path counts if no edge begins later than any edge
@@ -23,7 +23,7 @@ final class Walk {
 
     private final Graph forward;
     private final Graph backward;
-    private final ToLongFunction<TraceRef> starts;
+    private final Starts starts;
 
     /** A walk in which every suspect counts since ever. */
     Walk(EdgeSource source) {
@@ -31,16 +31,21 @@ final class Walk {
     }
 
     /** A walk in which {@code starts} tells since when a node counts as a suspect; since ever for lots. */
-    Walk(EdgeSource source, ToLongFunction<TraceRef> starts) {
+    Walk(EdgeSource source, Starts starts) {
         this.forward = new Graph(source, Direction.FORWARD);
         this.backward = new Graph(source, Direction.BACKWARD);
         this.starts = starts;
     }
 
+    /** A walk over other edges in which nodes count as suspects since the same instants. */
+    Walk over(EdgeSource source) {
+        return new Walk(source, starts);
+    }
+
     /** Everything that a suspect reaches, each suspect counting since its start. */
     SortedMap<TraceRef, Arrival> forward(Collection<TraceRef> suspects, Question question) {
         SortedMap<TraceRef, Long> from = new TreeMap<>();
-        suspects.forEach(suspect -> from.put(suspect, starts.applyAsLong(suspect)));
+        suspects.forEach(suspect -> from.put(suspect, starts.of(suspect)));
         return forward(from, question);
     }
 
@@ -69,6 +74,7 @@ final class Walk {
 
     private List<Arrival> arrivals(Graph graph, Search search, Certainty certainty) {
         List<Arrival> arrivals = new ArrayList<>();
+        learnStarts(graph, search);
         for (int number = 0; number < graph.size(); number++) {
             Label label = search.label(number);
             if (label != null && counts(graph.node(number), graph.direction(), search.instant(label))) {
@@ -79,7 +85,16 @@ final class Walk {
         return arrivals;
     }
 
+    private void learnStarts(Graph graph, Search search) {
+        if (graph.direction() == Direction.BACKWARD) {
+            starts.learn(IntStream.range(0, graph.size())
+                    .filter(number -> search.label(number) != null)
+                    .mapToObj(graph::node)
+                    .toList());
+        }
+    }
+
     private boolean counts(TraceRef node, Direction direction, long instant) {
-        return direction == Direction.FORWARD || starts.applyAsLong(node) <= instant;
+        return direction == Direction.FORWARD || starts.of(node) <= instant;
     }
 }

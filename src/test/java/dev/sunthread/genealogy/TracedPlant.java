@@ -11,6 +11,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -54,9 +55,13 @@ final class TracedPlant {
 
     /** Whether the database gives, both ways, exactly the edges that follow from the first facts. */
     void assertSameEdges(EdgeSource history, int told) {
-        SameEdges same = new SameEdges(
-                name + " after " + told + " facts", edgesByHand(told).all());
-        same.assertGivenBy(history, nodes.values());
+        new SameEdges(name + " after " + told + " facts", edgesByHand(told).all())
+                .assertGivenBy(history, nodes.values());
+    }
+
+    /** The same, asked for each node alone. */
+    void assertSameEdgesOfEachNode(EdgeSource history) {
+        SameEdges same = new SameEdges(name, edgesByHand(said.size()).all());
         nodes.values().forEach(node -> same.assertGivenBy(history, List.of(node)));
     }
 
@@ -69,7 +74,8 @@ final class TracedPlant {
         EdgesByHand read = edgesByHand(said.size());
         Map<TraceRef, Long> starts = new HashMap<>();
         nodes.forEach((serial, node) -> starts.put(node, AnswersByHand.start(read, serial, node)));
-        Walk walk = new Walk(History.of(byHand.edges().toArray(Edge[]::new)), starts::get);
+        Walk walk = new Walk(
+                History.of(byHand.edges().toArray(Edge[]::new)), node -> Objects.requireNonNull(starts.get(node)));
         for (Question question : questions) {
             for (TraceRef node : nodes.values()) {
                 List<TraceRef> only = List.of(node);
