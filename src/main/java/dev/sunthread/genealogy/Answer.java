@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -43,17 +44,32 @@ final class Answer {
 
     /** Adds the classes at shipment; {@code edges} tell what was inside what. */
     Answer withShipments(Shipments shipments, EdgeSource edges) {
-        for (Shipment shipment : shipments.of(way == Way.FORWARD ? units() : holders(edges))) {
-            SortedMap<TraceRef, Arrival> then = search(Question.at(shipment.shippedAt()));
-            boolean asked = way == Way.BACKWARD && roots.stream().anyMatch(root -> shipments.carried(shipment, root));
-            then.values().stream()
-                    .filter(arrival -> way == Way.BACKWARD
-                            ? asked
-                            : arrival.node().kind() == TraceKind.UNIT && shipments.carried(shipment, arrival.node()))
-                    .forEach(arrival -> shipped.computeIfAbsent(arrival.node(), any -> new ArrayList<>())
-                            .add(new Shipped(shipment, arrival.certainty())));
+        if (way == Way.BACKWARD) {
+            shipments.of(holders(edges)).stream()
+                    .filter(shipment -> roots.stream().anyMatch(root -> shipments.carried(shipment, root)))
+                    .forEach(shipment -> keep(shipment, search(Question.at(shipment.shippedAt())), any -> true));
+        } else {
+            GivenEdges reached = new GivenEdges(edges.outOf(ever.keySet()));
+            shipments.of(units()).forEach(shipment -> searchInside(shipment, reached));
         }
         return this;
+    }
+
+    // only what a shipment carried can be affected in it: searching all for each would take nodes times shipments
+    private void searchInside(Shipment shipment, GivenEdges reached) {
+        Question then = Question.at(shipment.shippedAt());
+        Set<TraceRef> behind = reached.behind(shipment.units(), then::possiblyCovers);
+        Set<TraceRef> carried = reached.behind(
+                shipment.units(), edge -> edge.from().kind() == TraceKind.UNIT && then.possiblyCovers(edge));
+        Walk inside = walk.over(new GivenEdges(reached.into(behind)));
+        keep(shipment, inside.forward(roots, then), carried::contains);
+    }
+
+    private void keep(Shipment shipment, SortedMap<TraceRef, Arrival> then, Predicate<TraceRef> counts) {
+        then.values().stream()
+                .filter(arrival -> counts.test(arrival.node()))
+                .forEach(arrival -> shipped.computeIfAbsent(arrival.node(), any -> new ArrayList<>())
+                        .add(new Shipped(shipment, arrival.certainty())));
     }
 
     private SortedMap<TraceRef, Arrival> search(Question question) {
