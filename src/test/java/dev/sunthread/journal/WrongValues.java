@@ -3,6 +3,7 @@ package dev.sunthread.journal;
 import dev.sunthread.ledger.body.Field;
 import dev.sunthread.ledger.body.FieldShape;
 import dev.sunthread.ledger.body.TextForm;
+import java.lang.reflect.ParameterizedType;
 import java.math.BigDecimal;
 import java.time.OffsetDateTime;
 import java.util.Map;
@@ -16,7 +17,8 @@ final class WrongValues {
     private WrongValues() {}
 
     /** Wrong values of a field that does not repeat, or of one member of a list. */
-    static Map<String, String> of(FieldShape field, Class<?> type) {
+    static Map<String, String> of(FieldShape field) {
+        Class<?> type = type(field);
         Map<String, String> values = new TreeMap<>(Map.of("null", "null", "list of lists", "[[]]", "true", "true"));
         if (type == String.class) {
             values.putAll(texts(field.described()));
@@ -32,6 +34,12 @@ final class WrongValues {
             values.putAll(Map.of("text", "\"x\"", "number", "7"));
         }
         return values;
+    }
+
+    private static Class<?> type(FieldShape field) {
+        return field.list()
+                ? (Class<?>) ((ParameterizedType) field.component().getGenericType()).getActualTypeArguments()[0]
+                : field.component().getType();
     }
 
     private static Map<String, String> texts(Field described) {
@@ -85,7 +93,7 @@ final class WrongValues {
                 "number", "1772438400",
                 "no offset", "\"2026-03-02T06:15:30\"",
                 "no such day", "\"2026-02-30T06:15:30Z\"",
-                "no such offset", "\"2026-03-02T06:15:30+19:00\"",
+                "no such offset", "\"2026-03-02T06:15:30+14:15\"",
                 "another century", "\"1999-03-02T06:15:30Z\"",
                 "nanoseconds", "\"2026-03-02T06:15:30.1234567Z\"",
                 "word", "\"yesterday\"");
