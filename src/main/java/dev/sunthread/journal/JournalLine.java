@@ -52,17 +52,25 @@ sealed interface JournalLine {
             return start(whole.get("journal"));
         }
         if (whole.has("end") && whole.has("entries") && whole.has("digest") && whole.size() == 3) {
-            return new End(whole.get("entries").asLong(-1), whole.get("digest").asString(""));
+            return end(whole);
         }
         return said(json);
     }
 
     private static Start start(JsonNode version) {
-        if (!version.isIntegralNumber() || version.asLong(0) != VERSION) {
-            throw Unreadable.at(
-                    "journal", "is not version " + VERSION, "Export it again with a program of this version");
-        }
+        versionIsThis(version, "journal");
         return new Start();
+    }
+
+    private static End end(ObjectNode json) {
+        versionIsThis(json.get("end"), "end");
+        return new End(json.get("entries").asLong(-1), json.get("digest").asString(""));
+    }
+
+    private static void versionIsThis(JsonNode version, String field) {
+        if (!version.isIntegralNumber() || version.asLong(0) != VERSION) {
+            throw Unreadable.at(field, "is not version " + VERSION, "Export it again with a program of this version");
+        }
     }
 
     private static Said said(JsonNode json) {

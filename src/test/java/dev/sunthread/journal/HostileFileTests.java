@@ -16,7 +16,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -71,7 +70,7 @@ class HostileFileTests {
 
     @Test
     void keepsStrangeLinesAndTakesTheValidOnesBetweenThem() throws IOException {
-        Map<String, String> strange = strangeLines();
+        Map<String, String> strange = StrangeLines.byWhatIsStrange(valid("x"));
         StringBuilder file = new StringBuilder(valid());
         strange.values()
                 .forEach(line -> file.append('\n').append(line).append('\n').append(valid()));
@@ -82,47 +81,6 @@ class HostileFileTests {
                     .as(List.copyOf(strange.keySet()).get(Math.min(i / 2, strange.size() - 1)))
                     .isEqualTo(i % 2 == 0 ? Outcome.ACCEPTED : Outcome.KEPT_IN_INBOX);
         }
-    }
-
-    private static Map<String, String> strangeLines() {
-        Map<String, String> lines = new TreeMap<>();
-        lines.put("no JSON", "hello");
-        lines.put("two objects", "{} {}");
-        lines.put("a list", "[1,2]");
-        lines.put("null", "null");
-        lines.put("an open text", "{\"id\":\"");
-        lines.put("deep lists", "[".repeat(10_000) + "]".repeat(10_000));
-        lines.put("deep objects", "{\"a\":".repeat(10_000) + "1" + "}".repeat(10_000));
-        lines.put("deep body", body("[".repeat(400) + "]".repeat(400)));
-        lines.put("long number", body("1".repeat(10_000)));
-        lines.put("number without end", body("1e999999999"));
-        lines.put("small number", body("1e-999999999"));
-        lines.put("many fields", body(manyFields()));
-        lines.put("long field name", body("{\"" + "n".repeat(60_000) + "\":1}"));
-        lines.put("spaces behind a name", "{\"lot\":" + " ".repeat(1_000_000) + "x");
-        lines.put("names without end", "{\"lot\":[".repeat(100_000));
-        lines.put("control characters", "{\"lot\":\"\u0000\u0001\u001f\"}");
-        lines.put("escaped halves", "{\"\\ud800\":\"\\udc00\"}");
-        lines.put("a first line of another version", "{\"journal\":2}");
-        lines.put("an envelope that says journal", valid("x").replace("{\"id\"", "{\"journal\":1,\"id\""));
-        lines.put("an envelope that says end", valid("x").replace("{\"id\"", "{\"end\":1,\"id\""));
-        lines.put("a position that is none", valid("x").replace("{\"id\"", "{\"position\":{},\"id\""));
-        lines.put("a time that is none", valid("x").replace("{\"id\"", "{\"recordedAt\":[1],\"id\""));
-        lines.put("a hash that is none", valid("x").replace("{\"id\"", "{\"hash\":{\"a\":1},\"id\""));
-        lines.put("another hash", valid("x").replace("{\"id\"", "{\"hash\":\"00\",\"id\""));
-        return lines;
-    }
-
-    private static String body(String value) {
-        return valid("y").replace("\"to be seen\"", value);
-    }
-
-    private static String manyFields() {
-        StringBuilder fields = new StringBuilder("{\"f\":1");
-        for (int i = 0; i < 20_000; i++) {
-            fields.append(",\"f").append(i).append("\":[{}]");
-        }
-        return fields.append('}').toString();
     }
 
     @Test
@@ -144,10 +102,11 @@ class HostileFileTests {
     @Test
     void takesAMillionLinesThatAreMostlyKnownOrBlank() throws IOException {
         List<String> known = new ArrayList<>();
-        for (int i = 0; i < 100; i++) {
+        for (int i = 0; i < 20; i++) {
             known.add(valid());
         }
-        String block = String.join("\n\n\n\n\n\n\n\n\n\n", known) + "\n\n\n\n\n\n\n\n\n\n";
+        String end = "\n".repeat(50);
+        String block = String.join(end, known) + end;
         outcomes(Bytes.of(block));
         InputStream[] files = new InputStream[1001];
         for (int i = 0; i < 1000; i++) {
@@ -155,7 +114,7 @@ class HostileFileTests {
         }
         files[1000] = Bytes.of(valid());
         ImportSummary summary = imports.run(Bytes.joined(files), SENDER, line -> {});
-        assertThat(summary).isEqualTo(new ImportSummary(1, 0, 100_000, 0));
+        assertThat(summary).isEqualTo(new ImportSummary(1, 0, 20_000, 0));
     }
 
     @Test

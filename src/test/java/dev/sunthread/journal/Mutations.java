@@ -1,8 +1,8 @@
 package dev.sunthread.journal;
 
+import dev.sunthread.ledger.EnvelopeHead;
 import dev.sunthread.ledger.body.FieldShape;
 import dev.sunthread.ledger.body.Shape;
-import java.lang.reflect.ParameterizedType;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -19,14 +19,31 @@ final class Mutations {
 
     private final ObjectNode line;
     private final List<Mutation> wrong = new ArrayList<>();
+    private final List<Mutation> odd = new ArrayList<>();
     private final List<Mutation> leftOut = new ArrayList<>();
 
     private Mutations(ObjectNode line) {
         this.line = line;
     }
 
-    /** Changes of the fields that a shape describes; they stand in the object of the line, whose path is given. */
-    static Mutations of(ObjectNode line, ObjectNode object, Shape<?> shape, String path) {
+    /** Changes of the fields that stand before the body. */
+    static Mutations ofHead(String line) {
+        ObjectNode whole = EveryKind.parsed(line);
+        return of(whole, whole, Shape.of(EnvelopeHead.class), "envelope");
+    }
+
+    static Mutations ofBody(String line, Shape<?> shape) {
+        ObjectNode whole = EveryKind.parsed(line);
+        return of(whole, (ObjectNode) whole.get("body"), shape, "body");
+    }
+
+    /** Changes of the body that a correction's body holds. */
+    static Mutations ofBodyInside(String line, Shape<?> shape) {
+        ObjectNode whole = EveryKind.parsed(line);
+        return of(whole, (ObjectNode) whole.get("body").get("body"), shape, "body.body");
+    }
+
+    private static Mutations of(ObjectNode line, ObjectNode object, Shape<?> shape, String path) {
         Mutations mutations = new Mutations(line);
         mutations.object(object, shape, path);
         return mutations;
@@ -34,6 +51,11 @@ final class Mutations {
 
     List<Mutation> wrong() {
         return wrong;
+    }
+
+    /** The line with values that are well formed and perhaps make no sense. */
+    List<Mutation> odd() {
+        return odd;
     }
 
     /** The line without one optional field, for each. */
@@ -79,8 +101,9 @@ final class Mutations {
             lists(object, field, at);
             return;
         }
-        WrongValues.of(field, type(field))
+        WrongValues.of(field)
                 .forEach((what, value) -> replaced(object, field.name(), value, text -> add(wrong, what, at, text)));
+        OddValues.of(field).forEach(value -> replaced(object, field.name(), value, text -> add(odd, value, at, text)));
     }
 
     private void lists(ObjectNode object, FieldShape field, String at) {
@@ -98,7 +121,7 @@ final class Mutations {
             }
             replaced(object, field.name(), many.toString(), text -> add(wrong, "too many", at, text));
         }
-        WrongValues.of(field, type(field))
+        WrongValues.of(field)
                 .forEach((what, value) -> replaced(
                         object,
                         field.name(),
@@ -119,12 +142,6 @@ final class Mutations {
             JsonNode first = field.list() ? value.get(0) : value;
             object((ObjectNode) first, shape, field.list() ? at + "[0]" : at);
         }
-    }
-
-    private static Class<?> type(FieldShape field) {
-        return field.list()
-                ? (Class<?>) ((ParameterizedType) field.component().getGenericType()).getActualTypeArguments()[0]
-                : field.component().getType();
     }
 
     private static void add(List<Mutation> mutations, String what, String field, String line) {

@@ -3,6 +3,7 @@ package dev.sunthread.journal;
 import dev.sunthread.ledger.body.Field;
 import dev.sunthread.ledger.body.FieldShape;
 import dev.sunthread.ledger.body.TextForm;
+import java.lang.reflect.ParameterizedType;
 import java.math.BigDecimal;
 import java.time.OffsetDateTime;
 import java.util.Map;
@@ -16,7 +17,8 @@ final class WrongValues {
     private WrongValues() {}
 
     /** Wrong values of a field that does not repeat, or of one member of a list. */
-    static Map<String, String> of(FieldShape field, Class<?> type) {
+    static Map<String, String> of(FieldShape field) {
+        Class<?> type = type(field);
         Map<String, String> values = new TreeMap<>(Map.of("null", "null", "list of lists", "[[]]", "true", "true"));
         if (type == String.class) {
             values.putAll(texts(field.described()));
@@ -34,6 +36,12 @@ final class WrongValues {
         return values;
     }
 
+    private static Class<?> type(FieldShape field) {
+        return field.list()
+                ? (Class<?>) ((ParameterizedType) field.component().getGenericType()).getActualTypeArguments()[0]
+                : field.component().getType();
+    }
+
     private static Map<String, String> texts(Field described) {
         TextForm form = described.text();
         Map<String, String> texts = new TreeMap<>(
@@ -48,11 +56,15 @@ final class WrongValues {
     }
 
     private static String tooLong(TextForm form) {
-        int length = 1;
-        while (form.fits("A".repeat(length))) {
-            length *= 2;
-        }
-        return "\"" + "A".repeat(length) + "\"";
+        int longest =
+                switch (form) {
+                    case CODE -> 64;
+                    case ID -> 100;
+                    case NAME -> 200;
+                    case NOTE -> 2000;
+                    case RAW -> 1_048_576;
+                };
+        return "\"" + "A".repeat(longest + 1) + "\"";
     }
 
     private static Map<String, String> decimals(Field described) {
@@ -85,7 +97,7 @@ final class WrongValues {
                 "number", "1772438400",
                 "no offset", "\"2026-03-02T06:15:30\"",
                 "no such day", "\"2026-02-30T06:15:30Z\"",
-                "no such offset", "\"2026-03-02T06:15:30+19:00\"",
+                "no such offset", "\"2026-03-02T06:15:30+14:15\"",
                 "another century", "\"1999-03-02T06:15:30Z\"",
                 "nanoseconds", "\"2026-03-02T06:15:30.1234567Z\"",
                 "word", "\"yesterday\"");

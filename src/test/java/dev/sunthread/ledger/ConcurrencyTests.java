@@ -5,23 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.testing.Plant;
 import dev.sunthread.testing.SunthreadTest;
+import dev.sunthread.testing.Together;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CyclicBarrier;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
-import tools.jackson.databind.json.JsonMapper;
-import tools.jackson.databind.node.ObjectNode;
 
 /** What the ledger promises while several write and seal at once. */
 @SunthreadTest
@@ -36,23 +29,16 @@ class ConcurrencyTests {
     @Autowired
     JdbcClient jdbc;
 
-    private final ExecutorService threads = Executors.newCachedThreadPool();
-
     @BeforeEach
     void released() {
         Plant.released(door);
     }
 
-    @AfterEach
-    void stopped() {
-        threads.shutdownNow();
-    }
-
     @Test
     void oneIdSentTwiceAtOnceIsRecordedOnceAndKnownToTheOther() throws Exception {
         for (int i = 0; i < 10; i++) {
-            Envelope birth = birth("R" + i);
-            List<Boolean> isNew = atOnce(List.of(
+            Envelope birth = Said.birth("R" + i);
+            List<Boolean> isNew = Together.atOnce(List.of(
                     () -> door.accept(birth, Manner.TOLD).isNew(),
                     () -> door.accept(birth, Manner.TOLD).isNew(),
                     () -> door.accept(birth, Manner.TOLD).isNew()));
@@ -66,10 +52,10 @@ class ConcurrencyTests {
         List<Callable<Boolean>> work = new ArrayList<>();
         for (int writer = 0; writer < 3; writer++) {
             String mark = "W" + writer + "-";
-            work.add(repeated(20, i -> door.accept(birth(mark + i), Manner.TOLD)));
+            work.add(repeated(20, i -> door.accept(Said.birth(mark + i), Manner.TOLD)));
             work.add(repeated(20, i -> sealer.seal()));
         }
-        atOnce(work);
+        Together.atOnce(work);
         long last = sealer.seal();
         assertThat(last).isEqualTo(count("ledger.entry"));
         assertThat(jdbc.sql("SELECT position FROM ledger.position ORDER BY position")
@@ -84,11 +70,11 @@ class ConcurrencyTests {
     @Test
     void nothingIsSealedBeforeWhatItDependsOn() throws Exception {
         int units = 20;
-        atOnce(List.of(
-                repeated(units, i -> door.accept(birth("R" + i), Manner.TOLD)),
-                repeated(units, i -> doOnceItIsAllowed(step("R" + i))),
-                repeated(units, i -> doOnceItIsAllowed(installation("R" + i, "W" + i))),
-                repeated(units, i -> door.accept(birth("WALL", "W" + i), Manner.TOLD)),
+        Together.atOnce(List.of(
+                repeated(units, i -> door.accept(Said.birth("R" + i), Manner.TOLD)),
+                repeated(units, i -> doOnceItIsAllowed(Said.step("R" + i))),
+                repeated(units, i -> doOnceItIsAllowed(Said.installation("R" + i, "W" + i))),
+                repeated(units, i -> door.accept(Said.birth("WALL", "W" + i), Manner.TOLD)),
                 repeated(units, i -> sealer.seal())));
         sealer.seal();
         assertThat(jdbc.sql("""
@@ -104,13 +90,13 @@ class ConcurrencyTests {
 
     @Test
     void oneOfTwoInstallationsOfAUnitAskedAtOnceIsRefused() throws Exception {
-        door.accept(birth("WALL", "W1", "W2"), Manner.TOLD);
+        door.accept(Said.birth("WALL", "W1", "W2"), Manner.TOLD);
         for (int i = 0; i < 10; i++) {
             String unit = "R" + i;
-            door.accept(birth(unit), Manner.TOLD);
-            Callable<Boolean> one = () -> isDone(installation(unit, "W1"));
-            Callable<Boolean> other = () -> isDone(installation(unit, "W2"));
-            assertThat(atOnce(List.of(one, other))).containsExactlyInAnyOrder(true, false);
+            door.accept(Said.birth(unit), Manner.TOLD);
+            Callable<Boolean> one = () -> isDone(Said.installation(unit, "W1"));
+            Callable<Boolean> other = () -> isDone(Said.installation(unit, "W2"));
+            assertThat(Together.atOnce(List.of(one, other))).containsExactlyInAnyOrder(true, false);
         }
         assertThat(count("production.installation")).isEqualTo(10);
     }
@@ -132,56 +118,6 @@ class ConcurrencyTests {
 
     private static Callable<Boolean> repeated(int times, IntFunction<Object> work) {
         return () -> IntStream.range(0, times).allMatch(i -> work.apply(i) != null);
-    }
-
-    /** Does all of it in threads that begin together. */
-    private <T> List<T> atOnce(List<Callable<T>> work) throws Exception {
-        CyclicBarrier begin = new CyclicBarrier(work.size());
-        List<Future<T>> running = new ArrayList<>();
-        for (Callable<T> part : work) {
-            running.add(threads.submit(() -> {
-                begin.await();
-                return part.call();
-            }));
-        }
-        List<T> results = new ArrayList<>();
-        for (Future<T> part : running) {
-            results.add(part.get());
-        }
-        return results;
-    }
-
-    private static Envelope birth(String serial) {
-        return birth("RCV", serial);
-    }
-
-    private static Envelope birth(String item, String... serials) {
-        List<Map<String, String>> units = new ArrayList<>();
-        for (String serial : serials) {
-            units.add(Map.of("item", item, "serial", serial));
-        }
-        return envelope("birth-" + item + serials[0], "birth", Map.of("units", units));
-    }
-
-    private static Envelope step(String serial) {
-        var unit = Map.of("item", "RCV", "serial", serial);
-        return envelope(
-                "step-" + serial, "step", Map.of("operation", "look", "station", "BOND", "units", List.of(unit)));
-    }
-
-    private static Envelope installation(String serial, String wall) {
-        return envelope(
-                "put-" + serial + wall,
-                "installation",
-                Map.of(
-                        "child", Map.of("unit", Map.of("item", "RCV", "serial", serial)),
-                        "parent", Map.of("item", "WALL", "serial", wall),
-                        "position", serial));
-    }
-
-    private static Envelope envelope(String id, String kind, Map<String, Object> body) {
-        return Envelope.of(new EnvelopeHead(id, kind, 1, Plant.at("08:00"), "op-1", "test"), (ObjectNode)
-                JsonMapper.shared().valueToTree(body));
     }
 
     private long count(String table) {

@@ -17,6 +17,9 @@ record MomentValue() implements ValueShape {
     private static final Pattern WRITTEN = Pattern.compile(
             "20[0-9]{2}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}:[0-9]{2}(\\.[0-9]{1,6})?(Z|[+-][0-9]{2}:[0-9]{2})");
 
+    /** In seconds, and as far as clocks on earth are apart; the database takes no more than two hours beyond. */
+    private static final int LARGEST_OFFSET = 14 * 3600;
+
     private static final DateTimeFormatter FORM = new DateTimeFormatterBuilder()
             .appendPattern("uuuu-MM-dd'T'HH:mm:ss")
             .appendFraction(ChronoField.MICRO_OF_SECOND, 0, 6, true)
@@ -27,11 +30,15 @@ record MomentValue() implements ValueShape {
     public @Nullable Object read(JsonNode json, String path, List<FieldProblem> problems) {
         if (json.isString() && WRITTEN.matcher(json.stringValue()).matches()) {
             try {
-                return OffsetDateTime.parse(json.stringValue());
+                OffsetDateTime moment = OffsetDateTime.parse(json.stringValue());
+                if (Math.abs(moment.getOffset().getTotalSeconds()) <= LARGEST_OFFSET) {
+                    return moment;
+                }
+                problems.add(new FieldProblem(path, "has an offset of more than 14 hours", "Give " + expected()));
             } catch (DateTimeException e) {
                 problems.add(new FieldProblem(path, "names a day or time that does not exist", "Give " + expected()));
-                return null;
             }
+            return null;
         }
         problems.add(new FieldProblem(path, "is not " + expected(), "Give " + expected()));
         return null;

@@ -111,9 +111,9 @@ final class BodyArbitraries {
     }
 
     private static Arbitrary<String> offsets() {
-        List<String> offsets = new ArrayList<>(List.of("Z", "+18:00", "-18:00"));
+        List<String> offsets = new ArrayList<>(List.of("Z", "+14:00", "-14:00"));
         Stream.of("+", "-").forEach(sign -> {
-            for (int quarter = 1; quarter < 72; quarter++) {
+            for (int quarter = 1; quarter < 56; quarter++) {
                 offsets.add("%s%02d:%02d".formatted(sign, quarter / 4, quarter % 4 * 15));
             }
         });
