@@ -3,6 +3,7 @@ package dev.sunthread.web;
 import dev.sunthread.holds.Holds;
 import dev.sunthread.ledger.Sealer;
 import java.util.List;
+import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -41,7 +42,7 @@ class HoldController {
                         """.formatted(Holds.KNOWN))
                 .param("cutoff", cutoff)
                 .param("most", MOST)
-                .query(HeldThing.class)
+                .query(DataClassRowMapper.newInstance(HeldThing.class))
                 .list();
     }
 }

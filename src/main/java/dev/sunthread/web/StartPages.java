@@ -4,6 +4,7 @@ import dev.sunthread.holds.Holds;
 import dev.sunthread.inbox.Findings;
 import dev.sunthread.inbox.Lines;
 import java.util.List;
+import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -42,7 +43,7 @@ class StartPages {
                         """)
                 .param("cutoff", cutoff)
                 .param("most", LATEST)
-                .query(Happening.class)
+                .query(DataClassRowMapper.newInstance(Happening.class))
                 .list();
     }
 }

@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -53,7 +54,7 @@ class RestoreTests {
 
     @Test
     void givesTheSameLedgerAndTheSameExportAgain() throws IOException {
-        List<Map<String, Object>> ledger = ledger();
+        List<Map<String, @Nullable Object>> ledger = ledger();
         Map<String, Long> counts = Tables.counts(jdbc);
         TestDatabase.beginAgain(context);
         assertThat(restore(export)).isEqualTo(ledger.size());
@@ -117,7 +118,7 @@ class RestoreTests {
         return new ExportLines(out.toString(StandardCharsets.UTF_8).lines().toList());
     }
 
-    private List<Map<String, Object>> ledger() {
+    private List<Map<String, @Nullable Object>> ledger() {
         return jdbc.sql("""
                         SELECT p.position, e.id, e.actor, e.recorded_at, encode(e.hash, 'hex') AS hash, e.envelope
                         FROM ledger.entry e JOIN ledger.position p ON p.entry = e.number ORDER BY p.position

@@ -4,6 +4,7 @@ import dev.sunthread.ledger.Known;
 import java.time.OffsetDateTime;
 import java.util.Arrays;
 import java.util.List;
+import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -61,7 +62,7 @@ class LotReading {
                         JOIN catalog.station st ON st.id = p.station JOIN ledger.entry e ON e.number = c.entry
                         WHERE c.lot = :lot AND %s ORDER BY c.charged_at DESC, c.entry DESC
                         """.formatted(Known.at("n.entry"), Known.at("d.entry"), Known.at("c.entry")))
-                .query(Charged.class)
+                .query(DataClassRowMapper.newInstance(Charged.class))
                 .list();
     }
 
@@ -77,7 +78,9 @@ class LotReading {
                         JOIN catalog.station st ON st.id = x.station
                         JOIN production.unit u ON u.id = x.unit JOIN catalog.item i ON i.id = u.item
                         ORDER BY x.ended_at DESC, u.serial
-                        """.formatted(USES, MOST)).query(UsedIn.class).list();
+                        """.formatted(USES, MOST))
+                .query(DataClassRowMapper.newInstance(UsedIn.class))
+                .list();
     }
 
     long countParts(long lot, long cutoff) {
@@ -98,7 +101,7 @@ class LotReading {
                         LEFT JOIN catalog.station st ON st.id = x.station
                         ORDER BY x.installed_at DESC, u.serial
                         """.formatted(Known.at("r.entry"), PARTS, MOST))
-                .query(UsedIn.class)
+                .query(DataClassRowMapper.newInstance(UsedIn.class))
                 .list();
     }
 

@@ -1,6 +1,7 @@
 package dev.sunthread.web.unit;
 
 import java.util.List;
+import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -79,7 +80,7 @@ class Timeline {
                 .param("unit", unit)
                 .param("cutoff", cutoff)
                 .param("most", MOST)
-                .query(Told.class)
+                .query(DataClassRowMapper.newInstance(Told.class))
                 .list();
     }
 }

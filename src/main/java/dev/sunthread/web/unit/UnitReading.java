@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -112,7 +113,7 @@ class UnitReading {
                         """.formatted(KnownStays.SQL, Known.at("sh.entry")))
                 .param("unit", unit)
                 .param("cutoff", cutoff)
-                .query(Shipped.class)
+                .query(DataClassRowMapper.newInstance(Shipped.class))
                 .list();
     }
 

@@ -1,0 +1,68 @@
+ALTER TABLE production.step_use ADD COLUMN container bigint REFERENCES materials.container;
+CREATE INDEX ON production.step_use (container) WHERE container IS NOT NULL;
+
+CREATE TABLE production.recovery (
+  entry bigint PRIMARY KEY REFERENCES ledger.entry,
+  unit bigint NOT NULL REFERENCES production.unit,
+  lot bigint NOT NULL REFERENCES materials.lot,
+  quantity numeric CHECK (quantity > 0),
+  unit_of_measure text,
+  station bigint REFERENCES catalog.station,
+  recovered_at timestamptz NOT NULL,
+  CHECK ((quantity IS NULL) = (unit_of_measure IS NULL))
+);
+CREATE INDEX ON production.recovery (unit);
+CREATE INDEX ON production.recovery (lot);
+CALL ledger.keep_as_history('production.recovery');
+
+CREATE TABLE production.scrapping (
+  entry bigint NOT NULL REFERENCES ledger.entry,
+  unit bigint NOT NULL REFERENCES production.unit,
+  station bigint REFERENCES catalog.station,
+  why text NOT NULL,
+  scrapped_at timestamptz NOT NULL,
+  PRIMARY KEY (entry, unit)
+);
+CREATE INDEX ON production.scrapping (unit);
+CALL ledger.keep_as_history('production.scrapping');
+
+CREATE TABLE production.carrier (
+  id bigint GENERATED ALWAYS AS IDENTITY PRIMARY KEY,
+  code text NOT NULL UNIQUE
+);
+COMMENT ON TABLE production.carrier IS 'every tray, pallet or rack ever named';
+
+CREATE TABLE production.carrier_load (
+  entry bigint NOT NULL REFERENCES ledger.entry,
+  ordinal integer NOT NULL,
+  carrier bigint NOT NULL REFERENCES production.carrier,
+  unit bigint REFERENCES production.unit,
+  inner_carrier bigint REFERENCES production.carrier,
+  position text,
+  station bigint REFERENCES catalog.station,
+  loaded_at timestamptz NOT NULL,
+  PRIMARY KEY (entry, ordinal),
+  CHECK ((unit IS NULL) <> (inner_carrier IS NULL)),
+  CHECK (carrier IS DISTINCT FROM inner_carrier)
+);
+CREATE INDEX ON production.carrier_load (carrier);
+CREATE INDEX ON production.carrier_load (unit) WHERE unit IS NOT NULL;
+CREATE INDEX ON production.carrier_load (inner_carrier) WHERE inner_carrier IS NOT NULL;
+CALL ledger.keep_as_history('production.carrier_load');
+
+CREATE TABLE production.carrier_unload (
+  entry bigint NOT NULL REFERENCES ledger.entry,
+  ordinal integer NOT NULL,
+  carrier bigint NOT NULL REFERENCES production.carrier,
+  unit bigint REFERENCES production.unit,
+  inner_carrier bigint REFERENCES production.carrier,
+  station bigint REFERENCES catalog.station,
+  unloaded_at timestamptz NOT NULL,
+  PRIMARY KEY (entry, ordinal),
+  CHECK (unit IS NULL OR inner_carrier IS NULL)
+);
+COMMENT ON TABLE production.carrier_unload IS 'a row that names neither unit nor carrier took everything off';
+CREATE INDEX ON production.carrier_unload (carrier);
+CREATE INDEX ON production.carrier_unload (unit) WHERE unit IS NOT NULL;
+CREATE INDEX ON production.carrier_unload (inner_carrier) WHERE inner_carrier IS NOT NULL;
+CALL ledger.keep_as_history('production.carrier_unload');
