@@ -87,7 +87,7 @@ final class Builders {
         }
         List<Unit> ready = units.loose()
                 .filter(unit -> unit.item.equals(item) && unit.isReady())
-                .filter(unit -> units.empty(unit).isEmpty() || chance.of(0.1))
+                .filter(unit -> units.empty(unit).isEmpty() || chance.of(0.05))
                 .toList();
         if (!ready.isEmpty()) {
             Unit child = chance.any(ready);

@@ -2,10 +2,9 @@ package dev.sunthread.simulator;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.List;
 import java.util.Random;
-import java.util.Set;
-import java.util.TreeSet;
 
 /** Draws at random; the same seed draws the same. */
 public final class Chance {
@@ -32,16 +31,12 @@ public final class Chance {
     /** At most so many of them, in any order. */
     public <T> List<T> some(Collection<T> things, int most) {
         List<T> shuffled = new ArrayList<>(things);
-        java.util.Collections.shuffle(shuffled, random);
+        Collections.shuffle(shuffled, random);
         return List.copyOf(shuffled.subList(0, Math.min(most, shuffled.size())));
     }
 
     /** Each with this probability. */
     public <T> List<T> each(Collection<T> things, double probability) {
         return things.stream().filter(any -> of(probability)).toList();
-    }
-
-    Set<String> sorted(Collection<String> things) {
-        return new TreeSet<>(things);
     }
 }

@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 /** Some days of a small plant: units are built in the order of their routes while other things happen in between. */
 final class Days {
 
-    private static final int MOST = 85;
+    private static final int MOST = 110;
 
     private record Job(double weight, Runnable work) {}
 
@@ -38,7 +38,7 @@ final class Days {
     }
 
     private void beginWith(double doubled) {
-        units.bear("RCV", floor.chance.between(5, 8), doubled);
+        units.bear("RCV", floor.chance.between(4, 6), doubled);
         units.bear("WALL", floor.chance.between(2, 3), doubled);
         units.bear("MOD", floor.chance.between(1, 2), doubled);
         units.bear("PANEL", 1, doubled);
@@ -72,7 +72,7 @@ final class Days {
     private boolean isDue(Unit unit) {
         Operation next = unit.next();
         boolean loose = floor.world.parentOf(unit.name) == null;
-        boolean full = units.empty(unit).isEmpty() || floor.chance.of(0.03);
+        boolean full = units.empty(unit).isEmpty() || floor.chance.of(0.004);
         return next != null && (loose || next.alone()) && full;
     }
 

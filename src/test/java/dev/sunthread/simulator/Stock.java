@@ -70,7 +70,11 @@ final class Stock {
         }
         long at = floor.next();
         List<String> supplierLots = chance.each(List.of("X", "Y"), 0.6);
-        floor.happens(new Supply.Receipt(at, add(item), item, supplierLots.isEmpty() ? List.of("Z") : supplierLots));
+        String lot = add(item);
+        floor.happens(new Supply.Receipt(at, lot, item, supplierLots.isEmpty() ? List.of("Z") : supplierLots));
+        if (item.startsWith("AD") && chance.of(0.4)) {
+            fill(Objects.requireNonNull(lots.get(lot)));
+        }
     }
 
     private void mix() {

@@ -22,10 +22,10 @@ final class Body {
 
     private final Matter own;
 
-    Body(String name, String serial) {
+    Body(String name, String serial, Register register) {
         this.name = name;
         this.identity = Thing.unit(serial);
-        this.own = Matter.of(identity);
+        this.own = register.matter(identity);
     }
 
     /** Everything in it at present and everything that ever touched it. */

@@ -74,7 +74,7 @@ public final class Layout {
         return switch (item) {
             case "WALL" -> Map.of("R1", "RCV", "R2", "RCV");
             case "MOD" -> Map.of("W1", "WALL", "L1", "LENS");
-            case "PANEL" -> Map.of("M1", "MOD", "M2", "MOD");
+            case "PANEL" -> Map.of("M1", "MOD");
             case "MIX" -> Map.of("B", "BASE", "H", "HARD");
             default -> Map.of();
         };

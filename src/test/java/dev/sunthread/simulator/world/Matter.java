@@ -1,7 +1,6 @@
 package dev.sunthread.simulator.world;
 
-import java.util.Set;
-import java.util.TreeSet;
+import java.util.BitSet;
 
 /**
  * What a body of matter consists of: all that is in it at present, and all that ever touched it or what is in it. What
@@ -9,13 +8,13 @@ import java.util.TreeSet;
  */
 final class Matter {
 
-    private final Set<Thing> present = new TreeSet<>();
-    private final Set<Thing> touched = new TreeSet<>();
+    private final BitSet present = new BitSet();
+    private final BitSet touched = new BitSet();
 
-    static Matter of(Thing thing) {
+    static Matter of(int thing) {
         Matter matter = new Matter();
-        matter.present.add(thing);
-        matter.touched.add(thing);
+        matter.present.set(thing);
+        matter.touched.set(thing);
         return matter;
     }
 
@@ -26,19 +25,19 @@ final class Matter {
     }
 
     void take(Matter other) {
-        present.addAll(other.present);
-        touched.addAll(other.touched);
+        present.or(other.present);
+        touched.or(other.touched);
     }
 
     void touch(Matter other) {
-        touched.addAll(other.touched);
+        touched.or(other.touched);
     }
 
-    Set<Thing> present() {
+    BitSet present() {
         return present;
     }
 
-    Set<Thing> touched() {
+    BitSet touched() {
         return touched;
     }
 }

@@ -30,7 +30,7 @@ public sealed interface Work extends Happening {
 
         @Override
         public void happenIn(World world) {
-            Matter given = Matter.of(new Thing(Thing.Kind.STEP, id));
+            Matter given = world.register.matter(new Thing(Thing.Kind.STEP, id));
             uses.forEach(use -> draw(world, use, given));
             units.forEach(unit -> world.act(unit, alone, given));
         }
@@ -49,7 +49,7 @@ public sealed interface Work extends Happening {
     record Test(long at, long start, String run, String unit, String specification, String equipment) implements Work {
         @Override
         public void happenIn(World world) {
-            world.act(unit, false, Matter.of(new Thing(Thing.Kind.TEST_RUN, run)));
+            world.act(unit, false, world.register.matter(new Thing(Thing.Kind.TEST_RUN, run)));
         }
     }
 }

@@ -14,6 +14,7 @@ import org.jspecify.annotations.Nullable;
 /** A plant as it truly is after some happenings. What is in what follows from moving matter, never from records. */
 public final class World {
 
+    final Register register = new Register();
     private final Map<Thing, Matter> stock = new LinkedHashMap<>();
     private final Map<Place, Spot> spots = new LinkedHashMap<>();
     private final Map<String, Body> bodies = new LinkedHashMap<>();
@@ -33,17 +34,17 @@ public final class World {
     /** Lets it happen, and lets every run go on acting on whatever is in its oven. */
     public void happens(Happening happening) {
         happening.happenIn(this);
-        running.forEach((run, load) -> inside(load).forEach(body -> act(body, false, Matter.of(run))));
+        running.forEach((run, load) -> inside(load).forEach(body -> act(body, false, register.matter(run))));
     }
 
     /** Everything that is in a thing at present. */
     public Set<Thing> present(Thing thing) {
-        return contents(thing).present();
+        return register.things(contents(thing).present());
     }
 
     /** Everything that ever touched a thing. */
     public Set<Thing> touched(Thing thing) {
-        return contents(thing).touched();
+        return register.things(contents(thing).touched());
     }
 
     // two bodies under one serial are one thing to everybody who reads serials
@@ -121,7 +122,7 @@ public final class World {
 
     /** The cure runs that a unit has been through. */
     public List<String> runsThrough(String body) {
-        return body(body).content().present().stream()
+        return register.things(body(body).content().present()).stream()
                 .filter(thing -> thing.kind() == Thing.Kind.CURE_RUN)
                 .map(Thing::name)
                 .toList();
@@ -134,7 +135,7 @@ public final class World {
     }
 
     void bear(String body, String serial) {
-        bodies.put(body, new Body(body, serial));
+        bodies.put(body, new Body(body, serial, register));
     }
 
     Body body(String name) {
@@ -147,7 +148,7 @@ public final class World {
 
     /** The matter of a lot or container, which is one well-mixed whole. */
     Matter matter(Thing vessel) {
-        return stock.computeIfAbsent(vessel, Matter::of);
+        return stock.computeIfAbsent(vessel, register::matter);
     }
 
     /** Acts on the outermost unit around a unit with all inside, or on that unit alone. */
