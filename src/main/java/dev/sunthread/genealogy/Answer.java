@@ -5,6 +5,7 @@ import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -24,6 +25,9 @@ final class Answer {
 
     /** A shipment that something was in while affected, and its class then. */
     record Shipped(Shipment shipment, Certainty certainty) {}
+
+    private static final Set<TraceKind> THINGS =
+            EnumSet.of(TraceKind.LOT, TraceKind.CONTAINER, TraceKind.UNIT, TraceKind.CURE_RUN, TraceKind.TEST_RUN);
 
     private final Way way;
     private final Walk walk;
@@ -59,8 +63,8 @@ final class Answer {
     private void searchInside(Shipment shipment, GivenEdges reached) {
         Question then = Question.at(shipment.shippedAt());
         Set<TraceRef> behind = reached.behind(shipment.units(), then::possiblyCovers);
-        Set<TraceRef> carried = reached.behind(
-                shipment.units(), edge -> edge.from().kind() == TraceKind.UNIT && then.possiblyCovers(edge));
+        Set<TraceRef> carried =
+                reached.behind(shipment.units(), edge -> edge.placesUnit() && then.possiblyCovers(edge));
         Walk inside = walk.over(new GivenEdges(reached.into(behind)));
         keep(shipment, inside.forward(roots, then), carried::contains);
     }
@@ -88,7 +92,7 @@ final class Answer {
         Set<TraceRef> open = new HashSet<>(roots);
         while (!open.isEmpty()) {
             Set<TraceRef> next = new HashSet<>();
-            edges.outOf(open).forEach(edge -> next.add(edge.to()));
+            edges.outOf(open).stream().filter(Edge::placesUnit).forEach(edge -> next.add(edge.to()));
             next.removeIf(node -> !holders.add(node));
             open = next;
         }
@@ -96,9 +100,10 @@ final class Answer {
         return holders;
     }
 
-    /** Every node reached but the roots themselves, in a fixed order. */
+    /** Every thing reached but the roots themselves, in a fixed order; steps, gaps and kept lines are told in paths. */
     List<Arrival> reached() {
         return ever.values().stream()
+                .filter(arrival -> THINGS.contains(arrival.node().kind()))
                 .filter(arrival -> !roots.contains(arrival.node()))
                 .toList();
     }

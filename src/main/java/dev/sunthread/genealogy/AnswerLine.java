@@ -4,10 +4,10 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One unit or lot of an answer.
+ * One unit, lot, container or run of an answer.
  *
- * @param kind {@code UNIT} or {@code LOT}
- * @param level the unit's level, or {@code lot}
+ * @param kind {@code UNIT}, {@code LOT}, {@code CONTAINER}, {@code CURE_RUN} or {@code TEST_RUN}
+ * @param level the unit's level, or what else it is in small letters
  * @param name the serial or the lot number
  * @param issuer who issued the serial; absent for lots
  * @param ever its class if any path ever led to it; the other three are absent if none does at that time

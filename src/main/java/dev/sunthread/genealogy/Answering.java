@@ -41,7 +41,7 @@ class Answering {
     Answered answer(TraceQuestion question) {
         long cutoff = Objects.requireNonNull(question.cutoff());
         List<TraceRef> roots = suspects.of(question.root(), cutoff);
-        EdgeSource edges = new RememberedEdges(new HistoryEdges(jdbc, cutoff));
+        EdgeSource edges = new RememberedEdges(new HistoryEdges(HistoryRecords.at(jdbc, cutoff)));
         Births births = new Births(jdbc, cutoff, new Clocks(jdbc, cutoff));
         Answer answer = new Answer(question.way(), new Walk(edges, births), roots, micros(question.at()))
                 .withShipments(new Shipments(jdbc, cutoff, edges), edges);

@@ -1,6 +1,10 @@
 package dev.sunthread.genealogy;
 
 import dev.sunthread.ledger.Known;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -46,6 +50,12 @@ final class Clocks {
     /** From the early start to the late end of something that a station's clock told. */
     Moment told(long station, long start, long end) {
         return new Moment(told(station, start).early(), told(station, end).late());
+    }
+
+    /** A time told by any clock that is earlier than this one surely was before the instant. */
+    OffsetDateTime surelyBefore(long instant) {
+        long told = Math.max(instant, -62_000_000_000_000_000L) - leastExact;
+        return Instant.EPOCH.plus(told, ChronoUnit.MICROS).atOffset(ZoneOffset.UTC);
     }
 
     private long uncertainty(@Nullable Long station, long instant) {

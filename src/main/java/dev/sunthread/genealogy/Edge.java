@@ -1,5 +1,6 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.Comparator;
 
@@ -44,6 +45,15 @@ public record Edge(
             TraceRef child, TraceRef parent, Certainty certainty, Moment from, Moment removal, Reason reason) {
         Moment last = removal.justBefore().orLater(from);
         return new Edge(child, parent, certainty, from, last, removal, reason);
+    }
+
+    /** Whether it puts a unit into another one; what is not recorded is put in through its gap. */
+    boolean placesUnit() {
+        boolean fromUnit = from.kind() == TraceKind.UNIT;
+        boolean filledGap = from.kind() == TraceKind.GAP && reason.named().containsKey("position");
+        return fromUnit && to.kind() == TraceKind.UNIT
+                || fromUnit && to.kind() == TraceKind.GAP
+                || filledGap && to.kind() == TraceKind.UNIT;
     }
 
     /** The same crossing with a stay that ends: a lot-tracked part that can be taken out of its position. */

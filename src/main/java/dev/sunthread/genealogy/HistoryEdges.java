@@ -3,56 +3,137 @@ package dev.sunthread.genealogy;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.springframework.jdbc.core.simple.JdbcClient;
 
-/** The one view of edges: derived from history as known at a cut-off, the same in both directions, never from state. */
+/**
+ * The one view of edges: concluded from history as known at a cut-off, the same in both directions, never from state.
+ * Uses, runs and gaps reach inside; two bodies on one identity leave nothing certain there.
+ */
 final class HistoryEdges implements EdgeSource {
 
-    private final UseEdges uses;
-    private final InstallationHistory installations;
+    private final Records records;
+    private final Containment containment;
+    private final Readings readings;
+    private final Contents contents;
+    private final MaterialEdges material;
+    private final RunEdges runs;
+    private final GapEdges gaps;
+    private final LineEdges lines;
 
-    HistoryEdges(JdbcClient jdbc, long cutoff) {
-        Clocks clocks = new Clocks(jdbc, cutoff);
-        this.uses = new UseEdges(new UseHistory(jdbc, cutoff), new PositionHistory(jdbc, cutoff, clocks), clocks);
-        this.installations = new InstallationHistory(jdbc, cutoff, clocks);
+    HistoryEdges(Records records) {
+        this(records, false);
+    }
+
+    /** {@code wider} lets every happening reach inside, also where a route says that it acts on a unit alone. */
+    HistoryEdges(Records records, boolean wider) {
+        this.records = records;
+        this.containment = new Containment(records.placements());
+        this.readings = new Readings(records, containment);
+        this.contents = new Contents(records.lots());
+        Signs signs = new Signs(records.signs());
+        Definitions definitions = new Definitions(records.demands(), signs);
+        Function<Happening, Set<TraceRef>> nothingAlone = any -> Set.of();
+        Reach reach = new Reach(containment, wider ? nothingAlone : definitions::actsAloneOn);
+        this.material = new MaterialEdges(records, readings, reach, contents);
+        this.runs = new RunEdges(readings, reach);
+        Lacks lacks = new Lacks(records, readings, containment, reach, definitions, signs, material);
+        Gaps known = new Gaps(records, lacks, new Candidates(records, containment, contents));
+        this.gaps = new GapEdges(known, reach, signs, records.lots(), readings);
+        this.lines = new LineEdges(records, readings, reach);
     }
 
     @Override
     public Collection<Edge> outOf(Collection<TraceRef> nodes) {
-        Set<Long> lots = ids(nodes, TraceKind.LOT);
-        Set<Long> units = ids(nodes, TraceKind.UNIT);
-        Stream<Edge> ofLots = lots.isEmpty()
-                ? Stream.empty()
-                : Stream.concat(uses.outOf(lots), installations.outOfLots(lots).stream());
-        Stream<Edge> ofUnits = units.isEmpty() ? Stream.empty() : installations.outOfUnits(units).stream();
-        return Stream.concat(
-                        ofLots.filter(edge -> isOneOf(lots, TraceKind.LOT, edge.from())),
-                        ofUnits.filter(edge -> isOneOf(units, TraceKind.UNIT, edge.from())))
+        Set<TraceRef> asked = new HashSet<>(nodes);
+        List<TraceRef> placeable = of(nodes, TraceKind.UNIT, TraceKind.LOT);
+        containment.parents().learn(placeable);
+        List<Edge> acting = Stream.of(
+                        material.outOf(of(nodes, TraceKind.LOT, TraceKind.CONTAINER, TraceKind.LOT_CONTENT)),
+                        runs.outOf(nodes),
+                        gaps.outOfGaps(nodes))
+                .flatMap(Function.identity())
+                .filter(edge -> asked.contains(edge.from()))
                 .toList();
+        Stream<Edge> others = Stream.of(
+                        contents.outOf(made(nodes)),
+                        placeable.stream().flatMap(node -> containment.parents().of(node).stream()),
+                        gaps.outOfCandidates(nodes),
+                        gaps.intoUnrecordedChildren(acting),
+                        lines.outOf(nodes))
+                .flatMap(Function.identity());
+        return withoutFalseCertainty(
+                Stream.concat(acting.stream(), others).filter(edge -> asked.contains(edge.from())));
     }
 
     @Override
     public Collection<Edge> into(Collection<TraceRef> nodes) {
-        Set<Long> units = ids(nodes, TraceKind.UNIT);
+        Set<TraceRef> asked = new HashSet<>(nodes);
+        List<TraceRef> units = of(nodes, TraceKind.UNIT);
+        Set<Long> lots = of(nodes, TraceKind.LOT).stream().map(TraceRef::id).collect(Collectors.toSet());
+        containment.children().learn(units);
+        Stream<Edge> edges = Stream.of(
+                        actingOn(units).stream(),
+                        units.stream().flatMap(unit -> containment.children().of(unit).stream()),
+                        material.intoLots(lots),
+                        gaps.intoLots(lots),
+                        contents.into(nodes),
+                        gaps.intoGaps(of(nodes, TraceKind.GAP)),
+                        intoUnrecordedChildren(of(nodes, TraceKind.INSIDE_GAP)),
+                        lines.into(nodes))
+                .flatMap(Function.identity());
+        return withoutFalseCertainty(edges.filter(edge -> asked.contains(edge.to())));
+    }
+
+    private List<Edge> actingOn(Collection<TraceRef> units) {
         if (units.isEmpty()) {
-            return Set.of();
+            return List.of();
         }
-        return Stream.concat(uses.into(units), installations.intoUnits(units).stream())
-                .filter(edge -> units.contains(edge.to().id()))
+        Set<Happening> reaching = readings.thatMayReach(units);
+        return Stream.of(
+                        material.ofUsesIn(reaching),
+                        runs.of(reaching),
+                        gaps.intoUnits(units, containment.companions(units), reaching))
+                .flatMap(Function.identity())
                 .toList();
     }
 
-    private static boolean isOneOf(Set<Long> asked, TraceKind kind, TraceRef node) {
-        return node.kind() == kind && asked.contains(node.id());
+    private Stream<Edge> intoUnrecordedChildren(List<TraceRef> insides) {
+        Set<TraceRef> parents = insides.isEmpty() ? Set.of() : gaps.parentsOf(insides);
+        List<Edge> acting = actingOn(parents).stream()
+                .filter(edge -> parents.contains(edge.to()))
+                .toList();
+        return gaps.intoUnrecordedChildren(acting);
     }
 
-    private static Set<Long> ids(Collection<TraceRef> nodes, TraceKind kind) {
-        return nodes.stream()
-                .filter(node -> node.kind() == kind)
-                .map(TraceRef::id)
-                .collect(Collectors.toSet());
+    private Collection<Edge> withoutFalseCertainty(Stream<Edge> edges) {
+        List<Edge> all = edges.distinct().toList();
+        Set<Long> twice = records.signs()
+                .bornAgain(all.stream()
+                        .flatMap(edge -> Stream.of(edge.from(), edge.to()))
+                        .filter(node -> node.kind() == TraceKind.UNIT)
+                        .map(TraceRef::id)
+                        .collect(Collectors.toSet()));
+        return all.stream()
+                .map(edge -> isOfOneOf(twice, edge) ? edge.atMost(Certainty.POSSIBLE) : edge)
+                .toList();
+    }
+
+    private static boolean isOfOneOf(Set<Long> twice, Edge edge) {
+        return Stream.of(edge.from(), edge.to())
+                .anyMatch(node -> node.kind() == TraceKind.UNIT && twice.contains(node.id()));
+    }
+
+    private static List<TraceRef> made(Collection<TraceRef> nodes) {
+        return of(nodes, TraceKind.LOT, TraceKind.CONTAINER, TraceKind.LOT_CONTENT, TraceKind.UNIT);
+    }
+
+    private static List<TraceRef> of(Collection<TraceRef> nodes, TraceKind... kinds) {
+        Set<TraceKind> wanted = Set.of(kinds);
+        return nodes.stream().filter(node -> wanted.contains(node.kind())).toList();
     }
 }

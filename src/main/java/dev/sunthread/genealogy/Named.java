@@ -14,7 +14,7 @@ record Named(
     /** The name inside a sentence. */
     String words() {
         return issuer == null
-                ? "lot " + name
+                ? level + " " + name
                 : level + " " + UnitId.of(issuer, item, name).serial();
     }
 }

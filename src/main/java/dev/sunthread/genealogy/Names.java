@@ -21,10 +21,41 @@ final class Names {
 
     private static final String LOTS = """
             SELECT l.id, 'LOT', 'lot', coalesce((
-              SELECT min(i.number) FROM materials.receipt r JOIN catalog.item i ON i.id = r.item
+              SELECT min(i.number) FROM materials.lot_origin r JOIN catalog.item i ON i.id = r.item
               WHERE r.lot = l.id AND %s), ''), l.number, NULL
             FROM materials.lot l WHERE l.id = ANY (:ids)
             """.formatted(Known.at("r.entry"));
+
+    private static final String CONTAINERS = """
+            SELECT c.id, 'CONTAINER', 'container', coalesce((
+              SELECT min(l.number) FROM materials.container_filling f JOIN materials.lot l ON l.id = f.lot
+              WHERE f.container = c.id AND %s), ''), c.label, NULL
+            FROM materials.container c WHERE c.id = ANY (:ids)
+            """.formatted(Known.at("f.entry"));
+
+    private static final String CURES = """
+            SELECT r.id, 'CURE_RUN', 'cure run', coalesce((
+              SELECT min(c.code) FROM cure.run_record x JOIN catalog.recipe c ON c.id = x.recipe
+              WHERE x.run = r.id AND %s), ''), r.number, NULL
+            FROM cure.run r WHERE r.id = ANY (:ids)
+            """.formatted(Known.at("x.entry"));
+
+    private static final String TESTS = """
+            SELECT r.id, 'TEST_RUN', 'test run', coalesce((
+              SELECT min(c.code) FROM electrical.run_record x JOIN catalog.specification c ON c.id = x.specification
+              WHERE x.run = r.id AND %s), ''), r.number, NULL
+            FROM electrical.run r WHERE r.id = ANY (:ids)
+            """.formatted(Known.at("x.entry"));
+
+    private static final String STEPS = """
+            SELECT s.entry, 'STATION_STEP', 'step', s.operation, e.id, NULL
+            FROM production.step s JOIN ledger.entry e ON e.number = s.entry WHERE s.entry = ANY (:ids)
+            """;
+
+    private static final String LINES = """
+            SELECT l.entry, 'KEPT_LINE', 'kept line', l.file, 'line ' || l.line_number, NULL
+            FROM inbox.line l WHERE l.entry = ANY (:ids)
+            """;
 
     private final JdbcClient jdbc;
     private final long cutoff;
@@ -39,6 +70,11 @@ final class Names {
     void learn(Collection<TraceRef> nodes) {
         learn(nodes, TraceKind.UNIT, UNITS);
         learn(nodes, TraceKind.LOT, LOTS);
+        learn(nodes, TraceKind.CONTAINER, CONTAINERS);
+        learn(nodes, TraceKind.CURE_RUN, CURES);
+        learn(nodes, TraceKind.TEST_RUN, TESTS);
+        learn(nodes, TraceKind.STATION_STEP, STEPS);
+        learn(nodes, TraceKind.KEPT_LINE, LINES);
     }
 
     Named of(TraceRef node) {

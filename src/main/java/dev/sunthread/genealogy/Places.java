@@ -98,6 +98,8 @@ final class Places {
     }
 
     private static boolean isOpenStay(Edge edge) {
-        return edge.from().kind() == TraceKind.UNIT && edge.stayEnd().late() == Long.MAX_VALUE;
+        return edge.from().kind() == TraceKind.UNIT
+                && edge.to().kind() == TraceKind.UNIT
+                && edge.stayEnd().late() == Long.MAX_VALUE;
     }
 }

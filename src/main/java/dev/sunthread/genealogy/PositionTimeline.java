@@ -27,12 +27,16 @@ final class PositionTimeline {
         }
     }
 
+    private final Cover cover;
     private final List<Dated> loadings;
     private final long[] lastReachSoFar;
 
-    PositionTimeline(Loadings loadings, CleanPoints cleanPoints) {
+    PositionTimeline(Loadings loadings, CleanPoints cleanPoints, CarryOverLimits limits, Cover cover) {
+        this.cover = cover;
         this.loadings = loadings.all().stream()
-                .map(loading -> new Dated(loading, cleanPoints.endOfCarryOver(loading.left())))
+                .map(loading -> new Dated(
+                        loading,
+                        Math.min(cleanPoints.endOfCarryOver(loading.left()), limits.endOfCarryOver(loading.left()))))
                 .sorted(Comparator.comparingLong(dated -> dated.loading().mayBeFrom()))
                 .toList();
         this.lastReachSoFar = new long[this.loadings.size()];
@@ -51,8 +55,24 @@ final class PositionTimeline {
             Collection<Discharge> discharges,
             Collection<Moment> cleanPoints,
             Collection<Moment> uses) {
-        Loadings loadings = new Loadings(position, charges, discharges, new UseMoments(uses));
-        return new PositionTimeline(loadings, new CleanPoints(cleanPoints));
+        return of(
+                position,
+                new Changes(List.copyOf(charges), List.copyOf(discharges)),
+                cleanPoints,
+                uses,
+                CarryOverLimits.NONE);
+    }
+
+    /** The same with limits of what is carried over. */
+    static PositionTimeline of(
+            String position,
+            Changes changes,
+            Collection<Moment> cleanPoints,
+            Collection<Moment> uses,
+            CarryOverLimits limits) {
+        Loadings loadings = new Loadings(position, changes.charges(), changes.discharges(), new UseMoments(uses));
+        Cover cover = new Cover(changes.charges(), changes.discharges());
+        return new PositionTimeline(loadings, new CleanPoints(cleanPoints), limits, cover);
     }
 
     /** Whether a lot of the item, or one whose item isn't known, was ever recorded here. */
@@ -75,6 +95,23 @@ final class PositionTimeline {
         Stream<Candidate> others = given.filter(candidate -> !candidate.lot().equals(scanned))
                 .map(candidate -> candidate.atMost(Certainty.POSSIBLE));
         return Candidate.oncePerLot(Stream.concat(Stream.of(scanned(scanned, use)), others));
+    }
+
+    /** What may go on as a new lot when the position is unloaded; the item doesn't matter. */
+    List<Candidate> unloaded(Use use) {
+        return Candidate.oncePerLot(reaching(use.at()).stream().map(loading -> {
+            boolean sure = loading.surelyServes(use.at());
+            String kind = loading.mayServe(use.at()) ? "unloaded" : CARRIED_OVER;
+            return new Candidate(loading.lot(), sure ? Certainty.CERTAIN : Certainty.POSSIBLE, loading.reason(kind));
+        }));
+    }
+
+    /**
+     * Whether records show that some lot of the item was loaded at the use: the last charge before it was of that item
+     * or of one that is not known, and nothing may have come off since.
+     */
+    boolean surelyHeldSome(Use use) {
+        return cover.surelyHeld(use);
     }
 
     private Candidate scanned(TraceRef lot, Use use) {

@@ -1,23 +1,34 @@
 package dev.sunthread.genealogy;
 
 import dev.sunthread.kernel.TraceRef;
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 
-/** A use as a step recorded it: times in microseconds, and the units it went into. */
+/**
+ * A use as a step recorded it, or the unloading of a position as a new lot.
+ *
+ * @param item what it took; absent for an unloading, which takes whatever is there
+ * @param lot the lot that was scanned, or that the scanned container is of
+ * @param into the lot as which an unloading went on; absent for a step, whose units it went into
+ * @param ended when it ended as its clock told it, in microseconds
+ */
 record RecordedUse(
         long entry,
-        long item,
+        @Nullable Long item,
         @Nullable Long lot,
+        @Nullable Long container,
         @Nullable Long position,
         long station,
         String stationCode,
         String operation,
-        long start,
-        long end,
-        List<Long> units) {
+        Moment at,
+        long ended,
+        @Nullable Long into) {
 
-    Use at(Moment moment) {
-        return new Use(moment, item, lot == null ? null : TraceRef.lot(lot));
+    Use use() {
+        return new Use(at, item == null ? -1 : item, lot == null ? null : TraceRef.lot(lot));
+    }
+
+    TraceRef step() {
+        return TraceRef.step(entry);
     }
 }

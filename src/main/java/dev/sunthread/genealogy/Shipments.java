@@ -1,6 +1,5 @@
 package dev.sunthread.genealogy;
 
-import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Known;
 import java.util.ArrayDeque;
@@ -71,7 +70,7 @@ final class Shipments {
                 return true;
             }
             edges.outOf(List.of(node)).stream()
-                    .filter(edge -> edge.from().kind() == TraceKind.UNIT && then.possiblyCovers(edge))
+                    .filter(edge -> edge.placesUnit() && then.possiblyCovers(edge))
                     .map(Edge::to)
                     .filter(seen::add)
                     .forEach(open::add);

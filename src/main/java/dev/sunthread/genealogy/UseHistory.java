@@ -1,32 +1,40 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.kernel.TraceKind;
+import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Known;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.RowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** Reads the uses that history tells at a cut-off, and the positions they may have drawn from. */
-final class UseHistory {
+final class UseHistory implements UseRecords {
 
-    private static final String USES = """
-            SELECT u.entry, u.item, u.lot, u.position, s.station, st.code, s.operation,
-              (extract(epoch FROM s.started_at) * 1000000)::bigint, (extract(epoch FROM s.ended_at) * 1000000)::bigint,
-              (SELECT array_agg(su.unit ORDER BY su.unit) FROM production.step_unit su WHERE su.entry = u.entry)
-            FROM (%s) asked
+    private static final String USES =
+            """
+            SELECT u.entry, u.item, u.lot, u.container, u.position, s.station, st.code, s.operation, %s, %s, NULL::bigint
+            FROM (%%s) asked
             JOIN production.step_use u USING (entry, ordinal)
             JOIN production.step s USING (entry) JOIN catalog.station st ON st.id = s.station
             WHERE %s
-            """;
+            """.formatted(Sql.micros("s.started_at"), Sql.micros("s.ended_at"), Known.at("u.entry"));
+
+    private static final String UNLOADINGS = """
+            SELECT d.entry, NULL::bigint, d.lot, NULL::bigint, d.position, p.station, st.code, 'unloading', %1$s, %1$s, d.into_lot
+            FROM materials.discharge d
+            JOIN catalog.position p ON p.id = d.position JOIN catalog.station st ON st.id = p.station
+            WHERE d.into_lot IS NOT NULL AND (%%s) AND %2$s
+            """.formatted(Sql.micros("d.discharged_at"), Known.at("d.entry"));
 
     private static final String HELD = """
             SELECT p.id, p.station, p.code, s.code AS station_code
@@ -37,7 +45,9 @@ final class UseHistory {
 
     /** Uses that name a lot or one of the positions, or no position of the stations. */
     private static final String OF_LOTS = """
-            SELECT entry, ordinal FROM production.step_use WHERE lot = ANY (:ids)
+            SELECT entry, ordinal FROM production.step_use WHERE lot = ANY (:lots)
+            UNION
+            SELECT entry, ordinal FROM production.step_use WHERE container = ANY (:containers)
             UNION
             SELECT entry, ordinal FROM production.step_use WHERE position = ANY (:positions)
             UNION
@@ -45,59 +55,110 @@ final class UseHistory {
             WHERE u.position IS NULL AND s.station = ANY (:stations)
             """;
 
-    private static final String OF_LOTS_OF_ANY_ITEM = USES.formatted(OF_LOTS, Known.at("u.entry"));
+    private static final String OF_LOTS_OF_ANY_ITEM = USES.formatted(OF_LOTS);
 
-    private static final String OF_LOTS_OF_ITEMS =
-            USES.formatted(OF_LOTS + " AND u.item = ANY (:items)", Known.at("u.entry"));
-
-    private static final String OF_UNITS = USES.formatted("""
-                    SELECT DISTINCT su.entry, x.ordinal FROM production.step_unit su JOIN production.step_use x USING (entry)
-                    WHERE su.unit = ANY (:ids)
-                    """, Known.at("u.entry"));
+    private static final String OF_LOTS_OF_ITEMS = """
+            SELECT * FROM (%s) u WHERE u.item = ANY (:items) OR u.lot = ANY (:lots) OR u.container = ANY (:containers)
+            """.formatted(OF_LOTS_OF_ANY_ITEM);
 
     private static final RowMapper<StationPosition> POSITION = DataClassRowMapper.newInstance(StationPosition.class);
 
     private final JdbcClient jdbc;
     private final long cutoff;
+    private final Clocks clocks;
+    private final PositionHistory history;
     private final Map<Long, List<StationPosition>> positions = new HashMap<>();
 
-    UseHistory(JdbcClient jdbc, long cutoff) {
+    UseHistory(JdbcClient jdbc, long cutoff, Clocks clocks) {
         this.jdbc = jdbc;
         this.cutoff = cutoff;
+        this.clocks = clocks;
+        this.history = new PositionHistory(jdbc, cutoff, clocks);
     }
 
-    /** Every position where one of the lots was ever said to be. */
-    List<StationPosition> positionsThatHeld(Collection<Long> lots) {
-        return jdbc.sql(HELD)
-                .param("ids", lots.toArray(Long[]::new))
+    @Override
+    public List<RecordedUse> in(Collection<TraceRef> steps) {
+        return read(
+                USES.formatted("SELECT entry, ordinal FROM production.step_use WHERE entry = ANY (:steps)"),
+                Map.of("steps", Sql.ids(steps, TraceKind.STATION_STEP)));
+    }
+
+    @Override
+    public List<RecordedUse> thatMayHaveTaken(
+            Collection<TraceRef> material, Collection<StationPosition> held, Optional<Set<Long>> items) {
+        Map<String, Object> params = Map.of(
+                "lots", Sql.ids(material, TraceKind.LOT),
+                "containers", Sql.ids(material, TraceKind.CONTAINER),
+                "positions", held.stream().map(StationPosition::id).toArray(Long[]::new),
+                "stations", held.stream().map(StationPosition::station).toArray(Long[]::new),
+                "items", Sql.ids(items.orElse(Set.of())));
+        List<RecordedUse> uses =
+                new ArrayList<>(read(items.isPresent() ? OF_LOTS_OF_ITEMS : OF_LOTS_OF_ANY_ITEM, params));
+        uses.addAll(read(UNLOADINGS.formatted("d.position = ANY (:positions)"), params));
+        return uses;
+    }
+
+    @Override
+    public List<RecordedUse> unloadedInto(Collection<Long> lots) {
+        return read(UNLOADINGS.formatted("d.into_lot = ANY (:lots)"), Map.of("lots", Sql.ids(lots)));
+    }
+
+    @Override
+    public List<RecordedUse> unscanned(Collection<Long> items) {
+        return read(
+                USES.formatted(
+                        "SELECT entry, ordinal FROM production.step_use WHERE lot IS NULL AND item = ANY (:items)"),
+                Map.of("items", Sql.ids(items)));
+    }
+
+    @Override
+    public Set<Long> itemsUnscanned() {
+        return new HashSet<>(jdbc.sql("SELECT DISTINCT item FROM production.step_use WHERE lot IS NULL")
+                .query((row, number) -> row.getLong(1))
+                .list());
+    }
+
+    @Override
+    public List<RecordedUse> at(Collection<Long> positions) {
+        return read(
+                USES.formatted("SELECT entry, ordinal FROM production.step_use WHERE position = ANY (:positions)"),
+                Map.of("positions", Sql.ids(positions)));
+    }
+
+    @Override
+    public List<StationPosition> positionsOf(long station) {
+        return positions.computeIfAbsent(station, any -> positions("s.id", List.of(station)));
+    }
+
+    @Override
+    public List<StationPosition> positions(Collection<Long> numbers) {
+        return positions("p.id", numbers);
+    }
+
+    private List<StationPosition> positions(String column, Collection<Long> ids) {
+        return jdbc.sql("""
+                        SELECT p.id, p.station, p.code, s.code AS station_code
+                        FROM catalog.position p JOIN catalog.station s ON s.id = p.station
+                        WHERE %s = ANY (:ids) ORDER BY p.id
+                        """.formatted(column))
+                .param("ids", Sql.ids(ids))
                 .query(POSITION)
                 .list();
     }
 
-    /** Uses that name a lot, or could have drawn from a position that held one; those name an item that is given. */
-    List<RecordedUse> thatMayHaveTaken(
-            Collection<Long> lots, Collection<StationPosition> held, Optional<Set<Long>> items) {
-        return read(
-                items.isPresent() ? OF_LOTS_OF_ITEMS : OF_LOTS_OF_ANY_ITEM,
-                Map.of(
-                        "ids", lots.toArray(Long[]::new),
-                        "positions", held.stream().map(StationPosition::id).toArray(Long[]::new),
-                        "stations", held.stream().map(StationPosition::station).toArray(Long[]::new),
-                        "items", items.orElse(Set.of()).toArray(Long[]::new)));
+    @Override
+    public List<StationPosition> positionsThatHeld(Collection<Long> lots) {
+        return jdbc.sql(HELD).param("ids", Sql.ids(lots)).query(POSITION).list();
     }
 
-    List<RecordedUse> thatWentInto(Collection<Long> units) {
-        return read(OF_UNITS, Map.of("ids", units.toArray(Long[]::new)));
+    @Override
+    public Changes changes(StationPosition position) {
+        return history.changes(position);
     }
 
-    /** Every position that the station ever had. */
-    List<StationPosition> positions(long station) {
-        return positions.computeIfAbsent(
-                station, any -> jdbc.sql("""
-                        SELECT p.id, p.station, p.code, s.code AS station_code
-                        FROM catalog.position p JOIN catalog.station s ON s.id = p.station
-                        WHERE s.id = ? ORDER BY p.id
-                        """).param(station).query(POSITION).list());
+    @Override
+    public PositionTimeline timeline(StationPosition position) {
+        return history.timeline(position);
     }
 
     private List<RecordedUse> read(String sql, Map<String, Object> params) {
@@ -108,22 +169,20 @@ final class UseHistory {
                 .list();
     }
 
-    private static RecordedUse use(ResultSet row) throws SQLException {
+    private RecordedUse use(ResultSet row) throws SQLException {
+        long station = row.getLong(6);
+        long ended = row.getLong(10);
         return new RecordedUse(
                 row.getLong(1),
-                row.getLong(2),
-                optional(row, 3),
-                optional(row, 4),
-                row.getLong(5),
-                row.getString(6),
+                Sql.optional(row, 2),
+                Sql.optional(row, 3),
+                Sql.optional(row, 4),
+                Sql.optional(row, 5),
+                station,
                 row.getString(7),
-                row.getLong(8),
-                row.getLong(9),
-                Arrays.asList((Long[]) row.getArray(10).getArray()));
-    }
-
-    private static @Nullable Long optional(ResultSet row, int column) throws SQLException {
-        long value = row.getLong(column);
-        return row.wasNull() ? null : value;
+                row.getString(8),
+                clocks.told(station, row.getLong(9), ended),
+                ended,
+                Sql.optional(row, 11));
     }
 }

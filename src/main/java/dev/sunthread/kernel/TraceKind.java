@@ -8,5 +8,12 @@ public enum TraceKind {
     CURE_RUN,
     TEST_RUN,
     STATION_STEP,
-    GAP
+    GAP,
+    /** Unrecorded children of a parent, seen from what acted on the parent. */
+    INSIDE_GAP,
+    /** Material of a lot whose container was not recorded. */
+    LOT_CONTENT,
+    /** A kept line that could not be accepted. */
+    KEPT_LINE,
+    CARRIER
 }

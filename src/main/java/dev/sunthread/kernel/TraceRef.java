@@ -14,6 +14,19 @@ public record TraceRef(TraceKind kind, long id) implements Comparable<TraceRef> 
         return new TraceRef(TraceKind.UNIT, id);
     }
 
+    /** The step that a ledger entry recorded. */
+    public static TraceRef step(long entry) {
+        return new TraceRef(TraceKind.STATION_STEP, entry);
+    }
+
+    public static TraceRef container(long id) {
+        return new TraceRef(TraceKind.CONTAINER, id);
+    }
+
+    public static TraceRef carrier(long id) {
+        return new TraceRef(TraceKind.CARRIER, id);
+    }
+
     @Override
     public int compareTo(TraceRef other) {
         int byKind = kind.compareTo(other.kind);

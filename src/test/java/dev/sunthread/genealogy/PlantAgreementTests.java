@@ -72,11 +72,12 @@ class PlantAgreementTests {
         AnswersByHand byHand = plant.byHand();
         plant.assertSameWalks(byHand, questions(byHand, random));
         plant.assertSameEdges(
-                new HistoryEdges(jdbc, sealer.last()), plant.said().size());
+                new HistoryEdges(HistoryRecords.at(jdbc, sealer.last())),
+                plant.said().size());
         assertSameEdgesAsKnownBefore(plant, random);
         // what costs most is done for some: reads node by node, and whole answers, which add lines and shipments
         if (seed % 5 == 0) {
-            plant.assertSameEdgesOfEachNode(new HistoryEdges(jdbc, sealer.last()));
+            plant.assertSameEdgesOfEachNode(new HistoryEdges(HistoryRecords.at(jdbc, sealer.last())));
         }
         if (seed % 10 == 0) {
             OffsetDateTime at = new Draw(random, name).moment();
@@ -111,7 +112,7 @@ class PlantAgreementTests {
                 .param(plant.said().get(told - 1).id())
                 .query(Long.class)
                 .single();
-        plant.assertSameEdges(new HistoryEdges(jdbc, cutoff), told);
+        plant.assertSameEdges(new HistoryEdges(HistoryRecords.at(jdbc, cutoff)), told);
     }
 
     private Map<String, Map<String, Classes>> assertSameAnswers(

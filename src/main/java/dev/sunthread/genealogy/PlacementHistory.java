@@ -1,11 +1,13 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Known;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.Collection;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
@@ -13,7 +15,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
  * Reads installations and removals that history tells at a cut-off: those asked for, and every other one of the same
  * children or positions, which may contradict them.
  */
-final class InstallationHistory {
+final class PlacementHistory implements PlacementRecords {
 
     private static final String TOUCHED = """
             WITH asked AS (
@@ -74,32 +76,57 @@ final class InstallationHistory {
     private final JdbcClient jdbc;
     private final long cutoff;
     private final Clocks clocks;
+    private final CarrierHistory carriers;
 
-    InstallationHistory(JdbcClient jdbc, long cutoff, Clocks clocks) {
+    PlacementHistory(JdbcClient jdbc, long cutoff, Clocks clocks) {
         this.jdbc = jdbc;
         this.cutoff = cutoff;
         this.clocks = clocks;
+        this.carriers = new CarrierHistory(jdbc, cutoff, clocks);
     }
 
-    List<Edge> outOfUnits(Collection<Long> units) {
-        return edges(TOUCHED.formatted("child_unit"), units);
+    @Override
+    public PlacementFacts of(Collection<TraceRef> children) {
+        return both(
+                read(TOUCHED.formatted("child_unit"), Sql.ids(children, TraceKind.UNIT)),
+                read(TOUCHED.formatted("child_lot"), Sql.ids(children, TraceKind.LOT)));
     }
 
-    List<Edge> outOfLots(Collection<Long> lots) {
-        return edges(TOUCHED.formatted("child_lot"), lots);
+    @Override
+    public PlacementFacts in(Collection<TraceRef> parents) {
+        return read(PARENT_TOUCHED, Sql.ids(parents, TraceKind.UNIT));
     }
 
-    List<Edge> intoUnits(Collection<Long> parents) {
-        return edges(PARENT_TOUCHED, parents);
+    @Override
+    public PlacementFacts carrying(Collection<TraceRef> carried) {
+        return carriers.carrying(carried);
     }
 
-    private List<Edge> edges(String asked, Collection<Long> ids) {
+    @Override
+    public PlacementFacts carriedBy(Collection<TraceRef> carrying) {
+        return carriers.of(Sql.ids(carrying, TraceKind.CARRIER));
+    }
+
+    private static PlacementFacts both(PlacementFacts one, PlacementFacts other) {
+        return new PlacementFacts(
+                Stream.concat(one.installations().stream(), other.installations().stream())
+                        .distinct()
+                        .toList(),
+                Stream.concat(one.removals().stream(), other.removals().stream())
+                        .distinct()
+                        .toList());
+    }
+
+    private PlacementFacts read(String asked, Long[] ids) {
+        if (ids.length == 0) {
+            return PlacementFacts.NONE;
+        }
         List<Told> told = jdbc.sql(asked + BESIDE)
-                .param("ids", ids.toArray(Long[]::new))
+                .param("ids", ids)
                 .param("cutoff", cutoff)
                 .query((row, number) -> told(row))
                 .list();
-        return InstallationEdges.of(
+        return new PlacementFacts(
                 told.stream()
                         .filter(Told::putIn)
                         .map(one -> new Installation(one.entry(), one.child(), one.parent(), one.position(), one.at()))

@@ -1,0 +1,60 @@
+package dev.sunthread.genealogy;
+
+import dev.sunthread.kernel.TraceRef;
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import java.util.function.IntPredicate;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** All that is recorded of the course of one unit through the plant. */
+record Course(
+        UnitSigns signs, List<Given> given, List<Edge> parents, List<Edge> children, Collection<Deviation> deviations) {
+
+    TraceRef unit() {
+        return signs.node();
+    }
+
+    /** Steps of operations of the route whose sequence fits. */
+    List<Moment> steps(RouteRevision route, IntPredicate sequence) {
+        return route.operations().stream()
+                .filter(operation -> sequence.test(operation.sequence()))
+                .flatMap(operation -> stepsOf(operation.code()))
+                .map(one -> one.happening().at())
+                .toList();
+    }
+
+    Stream<Given> stepsOf(String operation) {
+        return given.stream().filter(one -> operation.equals(one.happening().operation()));
+    }
+
+    /** What proves that an operation of the route was over: later operations, an installation, a shipment. */
+    List<Moment> after(RouteRevision route, int sequence) {
+        return Stream.concat(steps(route, later -> later > sequence).stream(), leavings())
+                .toList();
+    }
+
+    /** Installations of the unit in others, and its shipments. */
+    Stream<Moment> leavings() {
+        return Stream.concat(parents.stream().map(Edge::begin), signs.shipped().stream());
+    }
+
+    /** The time between the record before an operation and the record after it. */
+    Moment window(RouteRevision route, int sequence, List<Moment> after) {
+        long late = after.stream().mapToLong(Moment::late).min().orElse(Long.MAX_VALUE);
+        long early = steps(route, earlier -> earlier < sequence).stream()
+                .filter(step -> step.late() <= late)
+                .mapToLong(Moment::early)
+                .max()
+                .orElse(signs.first());
+        return new Moment(Math.min(early, late), late);
+    }
+
+    /** An operation on this unit that must have happened some time in the window. */
+    Happening unrecorded(Moment window, @Nullable String operation, @Nullable RunDemand under, long entry) {
+        Moment start = Moment.at(window.early());
+        Moment end = Moment.at(window.late());
+        return new Happening(unit(), entry, start, end, Set.of(unit()), Set.of(), operation, under);
+    }
+}

@@ -1,0 +1,185 @@
+package dev.sunthread.genealogy;
+
+import dev.sunthread.kernel.TraceKind;
+import dev.sunthread.kernel.TraceRef;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * Edges from candidates to gaps and from gaps to what lacks a record, all unproven. What acted on a parent while a
+ * child of it is not recorded may have reached any candidate.
+ */
+final class GapEdges {
+
+    private final Gaps gaps;
+    private final Reach reach;
+    private final Signs signs;
+    private final LotRecords lots;
+    private final Readings readings;
+
+    GapEdges(Gaps gaps, Reach reach, Signs signs, LotRecords lots, Readings readings) {
+        this.gaps = gaps;
+        this.reach = reach;
+        this.signs = signs;
+        this.lots = lots;
+        this.readings = readings;
+    }
+
+    /** Edges from these lots, contents, units and runs to the gaps that they may fill. */
+    Stream<Edge> outOfCandidates(Collection<TraceRef> nodes) {
+        learn(nodes);
+        return nodes.stream().flatMap(node -> gaps.ofCandidate(node).stream().flatMap(gap -> into(gap, node)));
+    }
+
+    /** Edges out of these gaps. */
+    Stream<Edge> outOfGaps(Collection<TraceRef> nodes) {
+        List<Gap> whole = gaps.whole(nodes).toList();
+        return Stream.concat(
+                whole.stream().flatMap(this::effects), whole.stream().flatMap(this::inside));
+    }
+
+    /** Edges into these gaps from their candidates. */
+    Stream<Edge> intoGaps(Collection<TraceRef> nodes) {
+        return gaps.whole(nodes).flatMap(gap -> gap.candidates().stream().map(one -> into(gap, one)));
+    }
+
+    /** Edges from gaps into these units, which these happenings may have reached; companions lack what reaches them. */
+    Stream<Edge> intoUnits(
+            Collection<TraceRef> units, Collection<TraceRef> companions, Collection<Happening> reaching) {
+        learn(units);
+        return Stream.concat(
+                gaps.of(companions, reaching).stream().flatMap(this::effects),
+                units.stream().flatMap(unit -> gaps.ofCandidate(unit).stream().flatMap(this::inside)));
+    }
+
+    Stream<Edge> intoLots(Collection<Long> blends) {
+        return gaps.ofBlends(blends).stream().flatMap(this::effects);
+    }
+
+    /** For edges of what acted on parents: the same into the children that the parents lacked then. */
+    Stream<Edge> intoUnrecordedChildren(Collection<Edge> acting) {
+        Set<TraceRef> parents = acting.stream()
+                .map(Edge::to)
+                .filter(node -> node.kind() == TraceKind.UNIT)
+                .collect(Collectors.toSet());
+        Map<TraceRef, Set<Gap>> inside = gaps.insideOf(parents);
+        return acting.stream()
+                .flatMap(edge -> inside.getOrDefault(edge.to(), Set.of()).stream()
+                        .filter(gap -> actedInside(edge, gap))
+                        .map(gap -> new Edge(
+                                edge.from(),
+                                gap.inside(),
+                                Certainty.UNPROVEN,
+                                edge.begin(),
+                                edge.lastCrossing(),
+                                edge.stayEnd(),
+                                edge.reason())));
+    }
+
+    /** The parents that lack a child which these nodes stand for. */
+    Set<TraceRef> parentsOf(Collection<TraceRef> insides) {
+        return gaps.whole(insides)
+                .flatMap(gap -> gap.lacks().stream())
+                .filter(Lack::isOfChild)
+                .map(Lack::parent)
+                .collect(Collectors.toSet());
+    }
+
+    private static boolean actedInside(Edge edge, Gap gap) {
+        boolean isOnlyPlaced =
+                edge.from().kind() == TraceKind.GAP && edge.reason().named().containsKey("position");
+        return !isOnlyPlaced
+                && gap.lacks().stream()
+                        .anyMatch(lack -> lack.isOfChild()
+                                && lack.parent().equals(edge.to())
+                                && edge.begin().early() < lack.until()
+                                && edge.lastCrossing().late() >= lack.window().early());
+    }
+
+    private void learn(Collection<TraceRef> nodes) {
+        List<Long> ofLots = nodes.stream()
+                .filter(node -> node.kind() == TraceKind.LOT || node.kind() == TraceKind.LOT_CONTENT)
+                .map(TraceRef::id)
+                .distinct()
+                .toList();
+        List<TraceRef> units =
+                nodes.stream().filter(node -> node.kind() == TraceKind.UNIT).toList();
+        signs.learn(units);
+        List<Long> items = new ArrayList<>(
+                units.stream().map(unit -> signs.of(unit).item()).toList());
+        for (LotSpan span : ofLots.isEmpty() ? List.<LotSpan>of() : lots.spansOf(ofLots)) {
+            if (ofLots.contains(span.lot()) && span.item() == null) {
+                gaps.learnEveryItem();
+            } else if (ofLots.contains(span.lot())) {
+                items.add(span.item());
+            }
+        }
+        gaps.learnItems(items);
+        List<TraceRef> runs = nodes.stream()
+                .filter(node -> node.kind() == TraceKind.CURE_RUN || node.kind() == TraceKind.TEST_RUN)
+                .toList();
+        gaps.learnRuns(readings.of(runs).stream()
+                .map(Happening::under)
+                .filter(java.util.Objects::nonNull)
+                .toList());
+    }
+
+    private Stream<Edge> into(Gap gap, TraceRef node) {
+        return gap.candidates().stream()
+                .filter(candidate -> candidate.node().equals(node))
+                .map(candidate -> into(gap, candidate));
+    }
+
+    private static Edge into(Gap gap, Gap.Candidate candidate) {
+        Reason reason = Reason.of("candidate", 0).with("from", candidate.from()).with("to", candidate.to());
+        return Edge.during(candidate.node(), gap.node(), Certainty.UNPROVEN, candidate.from(), candidate.to(), reason);
+    }
+
+    private Stream<Edge> inside(Gap gap) {
+        boolean isOfChild = gap.lacks().stream().anyMatch(Lack::isOfChild);
+        return !isOfChild
+                ? Stream.empty()
+                : gap.candidates().stream()
+                        .filter(candidate -> candidate.node().kind() == TraceKind.UNIT)
+                        .map(candidate -> Edge.during(
+                                gap.inside(),
+                                candidate.node(),
+                                Certainty.UNPROVEN,
+                                candidate.from(),
+                                candidate.to(),
+                                Reason.of("may-have-been-inside", 0)));
+    }
+
+    private Stream<Edge> effects(Gap gap) {
+        return gap.lacks().stream().flatMap(lack -> effects(gap.node(), lack));
+    }
+
+    private Stream<Edge> effects(TraceRef gap, Lack lack) {
+        Moment begin = Moment.at(lack.window().early());
+        Moment end = Moment.at(lack.window().late());
+        Reason reason = reason(lack, begin, end);
+        if (lack.isOfChild()) {
+            Moment gone = Moment.at(Math.max(lack.until(), lack.window().late()));
+            return Stream.of(Edge.installed(gap, lack.parent(), Certainty.UNPROVEN, begin, gone, reason));
+        }
+        if (lack.lot() != null) {
+            return Stream.of(Edge.during(gap, TraceRef.lot(lack.lot()), Certainty.UNPROVEN, begin, end, reason));
+        }
+        return reach.of(lack.where()).keySet().stream()
+                .map(unit -> Edge.during(gap, unit, Certainty.UNPROVEN, begin, end, reason));
+    }
+
+    private static Reason reason(Lack lack, Moment begin, Moment end) {
+        Reason reason = Reason.of("not-recorded", lack.where().entry())
+                .with("from", begin)
+                .with("to", end);
+        String operation = lack.where().operation();
+        reason = operation == null ? reason : reason.with("operation", operation);
+        return lack.position() == null ? reason : reason.with("position", lack.position());
+    }
+}

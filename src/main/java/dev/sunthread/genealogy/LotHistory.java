@@ -1,0 +1,195 @@
+package dev.sunthread.genealogy;
+
+import dev.sunthread.kernel.TraceKind;
+import dev.sunthread.kernel.TraceRef;
+import dev.sunthread.ledger.Known;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/** Reads how lots and containers came to be, and how long they were in the plant, as known at a cut-off. */
+final class LotHistory implements LotRecords {
+
+    private static final String COMPONENTS = """
+            SELECT m.entry, c.container, c.component, NULL::bigint, m.lot, NULL::bigint, m.way, m.station, %s
+            FROM materials.lot_component c JOIN materials.lot_making m USING (entry, lot)
+            WHERE (%%s) AND %s
+            """.formatted(Sql.micros("m.made_at"), Known.at("m.entry"));
+
+    private static final String FILLINGS = """
+            SELECT f.entry, NULL, f.lot, NULL, NULL, f.container, 'filled', NULL, %s
+            FROM materials.container_filling f WHERE (%%s) AND %s
+            """.formatted(Sql.micros("f.filled_at"), Known.at("f.entry"));
+
+    private static final String RECOVERIES = """
+            SELECT r.entry, NULL, NULL, r.unit, r.lot, NULL, 'recovered', r.station, %s
+            FROM production.recovery r WHERE (%%s) AND %s
+            """.formatted(Sql.micros("r.recovered_at"), Known.at("r.entry"));
+
+    private static final String FROM = String.join(
+            " UNION ALL ",
+            COMPONENTS.formatted("c.component = ANY (:lots) OR c.container = ANY (:containers)"),
+            FILLINGS.formatted("f.lot = ANY (:lots)"),
+            RECOVERIES.formatted("r.unit = ANY (:units)"));
+
+    private static final String INTO = String.join(
+            " UNION ALL ",
+            COMPONENTS.formatted("m.lot = ANY (:lots)"),
+            FILLINGS.formatted("f.container = ANY (:containers)"),
+            RECOVERIES.formatted("r.lot = ANY (:lots)"));
+
+    /** Lots with the first and the last sign of them, and their end if it is recorded. */
+    private static final String SPANS =
+            """
+            SELECT l.lot, l.item, s.first_at, s.last_at, (
+              SELECT max(%1$s) FROM materials.lot_ending e WHERE e.lot = l.lot AND e.container IS NULL AND %2$s)
+            FROM (%%s) l LEFT JOIN LATERAL (
+              SELECT min(%3$s) AS first_at, max(%3$s) AS last_at FROM (
+                SELECT entry, at FROM materials.lot_origin WHERE lot = l.lot
+                UNION ALL SELECT entry, charged_at FROM materials.charge WHERE lot = l.lot
+                UNION ALL SELECT entry, discharged_at FROM materials.discharge WHERE lot = l.lot OR into_lot = l.lot
+                UNION ALL SELECT u.entry, p.started_at FROM production.step_use u JOIN production.step p USING (entry)
+                  WHERE u.lot = l.lot
+                UNION ALL SELECT m.entry, m.made_at FROM materials.lot_component c
+                  JOIN materials.lot_making m USING (entry, lot) WHERE c.component = l.lot
+                UNION ALL SELECT entry, filled_at FROM materials.container_filling WHERE lot = l.lot
+                UNION ALL SELECT entry, installed_at FROM production.installation WHERE child_lot = l.lot
+                UNION ALL SELECT entry, recovered_at FROM production.recovery WHERE lot = l.lot) t
+              WHERE %4$s) s ON true
+            """.formatted(Sql.micros("e.ended_at"), Known.at("e.entry"), Sql.micros("t.at"), Known.at("t.entry"));
+
+    private static final String ITEMS =
+            "SELECT DISTINCT o.lot, o.item FROM materials.lot_origin o WHERE o.item IS NOT NULL AND %s AND %s";
+
+    private static final String WITHOUT_ITEM = """
+            SELECT n.id, NULL FROM materials.lot n WHERE %%s AND NOT EXISTS (
+              SELECT FROM materials.lot_origin o WHERE o.lot = n.id AND o.item IS NOT NULL AND %s)
+            """.formatted(Known.at("o.entry"));
+
+    private static final String BLENDS =
+            """
+            SELECT m.entry, m.lot, m.item, m.station, %s, (
+              SELECT array_agg(DISTINCT o.item) FROM materials.lot_component c JOIN materials.lot_origin o ON o.lot = c.component
+              WHERE c.entry = m.entry AND c.lot = m.lot AND o.item IS NOT NULL AND %s)
+            FROM materials.lot_making m
+            WHERE m.way IN ('BLEND', 'KIT') AND m.item IS NOT NULL AND (%%s) AND %s
+            """.formatted(Sql.micros("m.made_at"), Known.at("o.entry"), Known.at("m.entry"));
+
+    private final JdbcClient jdbc;
+    private final long cutoff;
+    private final Clocks clocks;
+
+    LotHistory(JdbcClient jdbc, long cutoff, Clocks clocks) {
+        this.jdbc = jdbc;
+        this.cutoff = cutoff;
+        this.clocks = clocks;
+    }
+
+    @Override
+    public List<Making> from(Collection<TraceRef> sources) {
+        return makings(FROM, sources);
+    }
+
+    @Override
+    public List<Making> into(Collection<TraceRef> targets) {
+        return makings(INTO, targets);
+    }
+
+    @Override
+    public List<LotSpan> spansOfItems(Collection<Long> items) {
+        String lots = ITEMS.formatted("o.item = ANY (:ids)", Known.at("o.entry")) + " UNION ALL "
+                + WITHOUT_ITEM.formatted("true");
+        return spans(lots, items);
+    }
+
+    @Override
+    public List<LotSpan> spansOf(Collection<Long> lots) {
+        String asked = ITEMS.formatted("o.lot = ANY (:ids)", Known.at("o.entry")) + " UNION ALL "
+                + WITHOUT_ITEM.formatted("n.id = ANY (:ids)");
+        return spans(asked, lots);
+    }
+
+    @Override
+    public List<Blending> blendsDemanding(Collection<Long> components) {
+        return blends("""
+                m.item IN (SELECT r.item FROM catalog.structure_position p JOIN catalog.structure_revision r USING (entry)
+                  WHERE p.item = ANY (:ids))
+                """, components);
+    }
+
+    @Override
+    public List<Blending> blends(Collection<Long> lots) {
+        return blends("m.lot = ANY (:ids)", lots);
+    }
+
+    private List<Making> makings(String sql, Collection<TraceRef> nodes) {
+        Map<String, Object> params = Map.of(
+                "lots", Sql.ids(nodes, TraceKind.LOT),
+                "containers", Sql.ids(nodes, TraceKind.CONTAINER),
+                "units", Sql.ids(nodes, TraceKind.UNIT));
+        return jdbc.sql(sql)
+                .params(params)
+                .param("cutoff", cutoff)
+                .query((row, number) -> making(row))
+                .list();
+    }
+
+    private Making making(ResultSet row) throws SQLException {
+        Long container = Sql.optional(row, 2);
+        Long component = Sql.optional(row, 3);
+        Long unit = Sql.optional(row, 4);
+        Long intoContainer = Sql.optional(row, 6);
+        TraceRef from = container != null
+                ? TraceRef.container(container)
+                : component != null ? TraceRef.lot(component) : TraceRef.unit(unit == null ? 0 : unit);
+        TraceRef to = intoContainer != null ? TraceRef.container(intoContainer) : TraceRef.lot(row.getLong(5));
+        return new Making(
+                row.getLong(1),
+                from,
+                component,
+                to,
+                row.getString(7).toLowerCase(Locale.ROOT).replace('_', '-'),
+                clocks.told(Sql.optional(row, 8), row.getLong(9)));
+    }
+
+    private List<LotSpan> spans(String lots, Collection<Long> ids) {
+        return jdbc.sql(SPANS.formatted(lots))
+                .param("ids", Sql.ids(ids))
+                .param("cutoff", cutoff)
+                .query((row, number) -> span(row))
+                .list();
+    }
+
+    // a sign after the recorded end speaks against it
+    private LotSpan span(ResultSet row) throws SQLException {
+        Long first = Sql.optional(row, 3);
+        Long last = Sql.optional(row, 4);
+        Long ended = Sql.optional(row, 5);
+        long to = ended == null || last != null && last > ended
+                ? Long.MAX_VALUE
+                : clocks.told(null, ended).late();
+        return new LotSpan(
+                row.getLong(1),
+                Sql.optional(row, 2),
+                first == null ? Long.MIN_VALUE : clocks.told(null, first).early(),
+                to);
+    }
+
+    private List<Blending> blends(String which, Collection<Long> ids) {
+        return jdbc.sql(BLENDS.formatted(which))
+                .param("ids", Sql.ids(ids))
+                .param("cutoff", cutoff)
+                .query((row, number) -> new Blending(
+                        row.getLong(1),
+                        row.getLong(2),
+                        row.getLong(3),
+                        clocks.told(Sql.optional(row, 4), row.getLong(5)),
+                        Set.copyOf(Sql.numbers(row, 6))))
+                .list();
+    }
+}

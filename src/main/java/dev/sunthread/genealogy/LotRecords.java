@@ -1,0 +1,27 @@
+package dev.sunthread.genealogy;
+
+import dev.sunthread.kernel.TraceRef;
+import java.util.Collection;
+import java.util.List;
+
+/** Reads how lots and containers came to be, and how long they were in the plant. */
+interface LotRecords {
+
+    /** What was made or filled from these lots and containers, or recovered from these units. */
+    List<Making> from(Collection<TraceRef> sources);
+
+    /** What these lots and containers were made or filled from. */
+    List<Making> into(Collection<TraceRef> targets);
+
+    /** Every lot of these items, and every lot whose item is not recorded. */
+    List<LotSpan> spansOfItems(Collection<Long> items);
+
+    /** One for each of these lots that was ever named, and for each item it is recorded as. */
+    List<LotSpan> spansOf(Collection<Long> lots);
+
+    /** Blends whose formula demands one of these items. */
+    List<Blending> blendsDemanding(Collection<Long> components);
+
+    /** Those of these lots that were blended by a formula. */
+    List<Blending> blends(Collection<Long> lots);
+}

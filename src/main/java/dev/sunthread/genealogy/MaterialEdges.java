@@ -1,0 +1,159 @@
+package dev.sunthread.genealogy;
+
+import dev.sunthread.kernel.TraceKind;
+import dev.sunthread.kernel.TraceRef;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * Edges from lots and containers to the units that a use of them reached, and to the lots that a position's content
+ * went on as. Where the container was not scanned any container of the lot may have been the one.
+ */
+final class MaterialEdges {
+
+    private final Records records;
+    private final Readings readings;
+    private final Reach reach;
+    private final Contents contents;
+
+    MaterialEdges(Records records, Readings readings, Reach reach, Contents contents) {
+        this.records = records;
+        this.readings = readings;
+        this.reach = reach;
+        this.contents = contents;
+    }
+
+    /** Edges out of these lots, containers and contents of lots, and some more. */
+    Stream<Edge> outOf(Collection<TraceRef> material) {
+        List<TraceRef> named = material.stream()
+                .map(node -> node.kind() == TraceKind.LOT_CONTENT ? TraceRef.lot(node.id()) : node)
+                .distinct()
+                .toList();
+        if (named.isEmpty()) {
+            return Stream.empty();
+        }
+        List<StationPosition> held = records.uses().positionsThatHeld(ids(named, TraceKind.LOT));
+        return edges(records.uses().thatMayHaveTaken(named, held, itemsHeldAt(held)));
+    }
+
+    /** Edges from what these happenings took in. */
+    Stream<Edge> ofUsesIn(Collection<Happening> happenings) {
+        return edges(readings.usesIn(happenings));
+    }
+
+    /** Edges into these lots from positions that were unloaded as them. */
+    Stream<Edge> intoLots(Collection<Long> lots) {
+        return lots.isEmpty() ? Stream.empty() : edges(records.uses().unloadedInto(lots));
+    }
+
+    /** Whether some lot of its item surely was there to be used, whichever it was. */
+    boolean isCovered(RecordedUse use) {
+        return use.item() == null
+                || use.lot() != null
+                || positions(use)
+                        .map(records.uses()::timeline)
+                        .anyMatch(timeline -> timeline.surelyHeldSome(use.use()));
+    }
+
+    // a use that names no position can only have drawn from one that held its item
+    private Optional<Set<Long>> itemsHeldAt(List<StationPosition> held) {
+        Set<Long> items = new HashSet<>();
+        for (StationPosition position : held) {
+            Optional<Set<Long>> there = records.uses().changes(position).items();
+            if (there.isEmpty()) {
+                return Optional.empty();
+            }
+            items.addAll(there.get());
+        }
+        return Optional.of(items);
+    }
+
+    private Stream<Edge> edges(List<RecordedUse> uses) {
+        Map<TraceRef, Happening> steps =
+                readings
+                        .of(uses.stream()
+                                .filter(use -> use.into() == null)
+                                .map(RecordedUse::step)
+                                .toList())
+                        .stream()
+                        .collect(Collectors.toMap(Happening::node, Function.identity()));
+        reach.learn(steps.values());
+        contents.learn(uses.stream()
+                .map(RecordedUse::lot)
+                .filter(Objects::nonNull)
+                .map(TraceRef::lot)
+                .toList());
+        return uses.stream().flatMap(use -> edges(use, steps));
+    }
+
+    private Stream<Edge> edges(RecordedUse use, Map<TraceRef, Happening> steps) {
+        Map<TraceRef, Certainty> targets = use.into() != null
+                ? Map.of(TraceRef.lot(use.into()), Certainty.CERTAIN)
+                : Optional.ofNullable(steps.get(use.step())).map(reach::of).orElse(Map.of());
+        List<Candidate> candidates = candidates(use);
+        return targets.entrySet().stream()
+                .flatMap(target -> candidates.stream()
+                        .flatMap(candidate -> sources(use, candidate)
+                                .map(source -> Edge.atOnce(
+                                                source,
+                                                target.getKey(),
+                                                candidate.certainty(),
+                                                use.at(),
+                                                reason(use, candidate))
+                                        .atMost(target.getValue()))));
+    }
+
+    private Stream<TraceRef> sources(RecordedUse use, Candidate candidate) {
+        boolean isScanned = use.lot() != null && candidate.lot().equals(TraceRef.lot(use.lot()));
+        if (isScanned && use.container() != null) {
+            return Stream.of(candidate.lot(), TraceRef.container(use.container()));
+        }
+        return contents.with(candidate.lot());
+    }
+
+    private List<Candidate> candidates(RecordedUse use) {
+        if (use.item() == null) {
+            return positions(use)
+                    .flatMap(position -> records.uses().timeline(position).unloaded(use.use()).stream())
+                    .toList();
+        }
+        List<PositionTimeline> timelines =
+                positions(use).map(records.uses()::timeline).toList();
+        return use.position() == null
+                ? new UseSources(timelines).candidates(use.use())
+                : timelines.stream()
+                        .flatMap(timeline -> timeline.candidates(use.use()).stream())
+                        .toList();
+    }
+
+    private Stream<StationPosition> positions(RecordedUse use) {
+        Long named = use.position();
+        return records.uses().positionsOf(use.station()).stream()
+                .filter(position -> named == null
+                        ? use.item() == null || records.uses().changes(position).mayHaveHeld(use.item())
+                        : position.id() == named);
+    }
+
+    private static Reason reason(RecordedUse use, Candidate candidate) {
+        Reason given = candidate.reason();
+        return new Reason(given.key(), given.named(), use.entry())
+                .with("operation", use.operation())
+                .with("station", use.stationCode())
+                .with("used", use.ended());
+    }
+
+    private static Set<Long> ids(Collection<TraceRef> nodes, TraceKind kind) {
+        return nodes.stream()
+                .filter(node -> node.kind() == kind)
+                .map(TraceRef::id)
+                .collect(Collectors.toSet());
+    }
+}

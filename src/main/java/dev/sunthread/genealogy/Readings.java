@@ -1,0 +1,91 @@
+package dev.sunthread.genealogy;
+
+import dev.sunthread.kernel.TraceKind;
+import dev.sunthread.kernel.TraceRef;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Happenings and what they took in, each read once. */
+final class Readings {
+
+    private final Records records;
+    private final Containment containment;
+    private final Map<TraceRef, Happening> happenings = new HashMap<>();
+    private final Map<TraceRef, List<Happening>> naming = new HashMap<>();
+    private final Map<TraceRef, List<RecordedUse>> uses = new HashMap<>();
+
+    Readings(Records records, Containment containment) {
+        this.records = records;
+        this.containment = containment;
+    }
+
+    /** Every happening that may have reached one of these units, and some more. */
+    Set<Happening> thatMayReach(Collection<TraceRef> units) {
+        Set<TraceRef> named = containment.companions(units);
+        named.addAll(containment.carriersOf(List.copyOf(named)));
+        learnNaming(named);
+        Set<Happening> reaching = new LinkedHashSet<>();
+        named.forEach(node -> reaching.addAll(naming.getOrDefault(node, List.of())));
+        return reaching;
+    }
+
+    private void learnNaming(Set<TraceRef> nodes) {
+        Set<TraceRef> missing = new HashSet<>(nodes);
+        missing.removeAll(naming.keySet());
+        if (missing.isEmpty()) {
+            return;
+        }
+        missing.forEach(node -> naming.put(node, new ArrayList<>()));
+        for (Happening happening : records.happenings().naming(missing)) {
+            happenings.put(happening.node(), happening);
+            happening.units().stream()
+                    .filter(missing::contains)
+                    .forEach(unit -> naming.getOrDefault(unit, List.of()).add(happening));
+            happening.carriers().stream()
+                    .filter(missing::contains)
+                    .forEach(carrier -> naming.getOrDefault(carrier, List.of()).add(happening));
+        }
+    }
+
+    /** The happenings with these nodes, those that are known. */
+    List<Happening> of(Collection<TraceRef> nodes) {
+        List<TraceRef> missing = nodes.stream()
+                .filter(node -> !happenings.containsKey(node))
+                .distinct()
+                .toList();
+        if (!missing.isEmpty()) {
+            records.happenings().of(missing).forEach(one -> happenings.put(one.node(), one));
+        }
+        return nodes.stream()
+                .distinct()
+                .filter(happenings::containsKey)
+                .map(happenings::get)
+                .toList();
+    }
+
+    /** What these happenings took in. */
+    List<RecordedUse> usesIn(Collection<Happening> happenings) {
+        List<TraceRef> steps = happenings.stream()
+                .map(Happening::node)
+                .filter(node -> node.kind() == TraceKind.STATION_STEP)
+                .toList();
+        List<TraceRef> missing =
+                steps.stream().filter(step -> !uses.containsKey(step)).toList();
+        if (!missing.isEmpty()) {
+            missing.forEach(step -> uses.put(step, new ArrayList<>()));
+            records.uses()
+                    .in(missing)
+                    .forEach(use ->
+                            uses.getOrDefault(use.step(), new ArrayList<>()).add(use));
+        }
+        return steps.stream()
+                .flatMap(step -> uses.getOrDefault(step, List.of()).stream())
+                .toList();
+    }
+}

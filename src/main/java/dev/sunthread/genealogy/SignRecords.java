@@ -1,0 +1,20 @@
+package dev.sunthread.genealogy;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+
+/** Reads the signs that units give of themselves. */
+interface SignRecords {
+
+    List<UnitSigns> of(Collection<Long> units);
+
+    /** Units of these items that may have been in the plant, and not in a recorded place, at some time of the window. */
+    List<UnitSigns> thatMayHaveBeenFree(Collection<Long> items, Moment window);
+
+    /** Units of these items for which something that is demanded may be missing. */
+    Set<Long> thatMayLackSomething(Collection<Long> items);
+
+    /** Of these units, those of which more than one birth is recorded. */
+    Set<Long> bornAgain(Collection<Long> units);
+}

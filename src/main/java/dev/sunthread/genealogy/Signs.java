@@ -1,0 +1,35 @@
+package dev.sunthread.genealogy;
+
+import dev.sunthread.kernel.TraceRef;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+/** Signs of units, each read once. */
+final class Signs {
+
+    private final SignRecords records;
+    private final Map<TraceRef, UnitSigns> known = new HashMap<>();
+
+    Signs(SignRecords records) {
+        this.records = records;
+    }
+
+    void learn(Collection<TraceRef> units) {
+        List<Long> missing = units.stream()
+                .filter(unit -> !known.containsKey(unit))
+                .map(TraceRef::id)
+                .distinct()
+                .toList();
+        if (!missing.isEmpty()) {
+            records.of(missing).forEach(signs -> known.put(signs.node(), signs));
+        }
+    }
+
+    UnitSigns of(TraceRef unit) {
+        learn(List.of(unit));
+        return Objects.requireNonNull(known.get(unit));
+    }
+}
