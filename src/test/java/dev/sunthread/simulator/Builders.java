@@ -56,9 +56,9 @@ final class Builders {
 
     private void step(Operation operation, List<Unit> on) {
         on.forEach(unit -> units.ovens().free(unit.name));
-        List<Use> uses = operation.consumes() == null
-                ? List.of()
-                : List.of(valves.draw(operation.station(), operation.consumes()));
+        List<Use> uses = operation.takesMaterial()
+                ? List.of(valves.draw(operation.station(), Objects.requireNonNull(operation.consumes())))
+                : List.of();
         long at = floor.next();
         List<String> names = on.stream().map(unit -> unit.name).toList();
         String id = floor.named("step");

@@ -70,9 +70,9 @@ final class Definitions {
                     "clockUncertainty",
                     String.valueOf(Objects.requireNonNull(clocks.get(station))),
                     "positions",
-                    positions));
+                    positions.stream().map(names::of).toList()));
             if (Layout.TANK.station().equals(station)) {
-                body.put("mixingBack", List.of(Layout.TANK.position()));
+                body.put("mixingBack", List.of(names.of(Layout.TANK.position())));
             }
             List<Map<String, Object>> limits = limits(station);
             if (!limits.isEmpty()) {
@@ -86,7 +86,12 @@ final class Definitions {
         return carryOver.entrySet().stream()
                 .filter(limit -> limit.getKey().station().equals(station))
                 .map(limit -> Map.<String, Object>of(
-                        "position", limit.getKey().position(), "uses", limit.getValue(), "evidence", "Weighed"))
+                        "position",
+                        names.of(limit.getKey().position()),
+                        "uses",
+                        limit.getValue(),
+                        "evidence",
+                        "Weighed"))
                 .toList();
     }
 

@@ -14,7 +14,7 @@ final class Lines {
 
     private Lines() {}
 
-    static Map<String, Object> unreadable(Told told) {
+    static Map<String, Object> unreadable(Told told, boolean dated) {
         List<Map<String, Object>> names = new ArrayList<>();
         collect(told.body(), names);
         if (NOT_OF_A_STATION.contains(told.kind())) {

@@ -71,7 +71,8 @@ public final class Telling {
         switch (draft.fate) {
             case RECORDED -> where.add(told(draft, draft.id, at));
             case UNREADABLE ->
-                where.add(new Told(draft.id, "kept-line", at, Lines.unreadable(told(draft, draft.id, at))));
+                where.add(new Told(
+                        draft.id, "kept-line", at, Lines.unreadable(told(draft, draft.id, at), chance.of(0.5))));
             case TAKEN_BACK -> takeBack(draft, at);
             default -> {}
         }

@@ -110,13 +110,13 @@ final class Writer {
 
     private Draft loading(Loading loading) {
         Place place = loading.place();
-        Map<String, Object> body = body("station", names.of(place.station()), "position", place.position());
+        Map<String, Object> body = body("station", names.of(place.station()), "position", names.of(place.position()));
         if (loading instanceof Loading.Charge one) {
             body.putAll(source(one.source()));
             return draft(one, "charge", place.station(), body);
         }
         if (loading instanceof Loading.Discharge one) {
-            if (chance.of(0.5)) {
+            if (one.into() != null || chance.of(0.5)) {
                 body.put("lot", names.of(one.source().lot()));
             }
             if (one.into() != null) {
@@ -167,7 +167,7 @@ final class Writer {
         Map<String, Object> body = source(use.source());
         body.put("item", names.of(use.item()));
         if (use.place() != null) {
-            body.put("position", use.place().position());
+            body.put("position", names.of(use.place().position()));
         }
         return body;
     }

@@ -36,14 +36,19 @@ public final class Layout {
                     new Operation("mark", "PRIME", "PRI", null, null, true)),
             "WALL",
             List.of(
+                    new Operation("fit", "LINE", "RCV", null, null, false),
                     new Operation("coat", "COATER", "COAT", "BAKE", null, false),
                     new Operation("glue", "GLUE", "ADH", null, null, false)),
             "MOD",
             List.of(
+                    new Operation("load", "LINE", "WALL", null, null, false),
+                    new Operation("lens", "LINE", "LENS", null, null, false),
                     new Operation("seal", "SEAL", "MIX", null, null, false),
                     new Operation("flash", "RIG", null, null, "FLASH", false)),
             "PANEL",
-            List.of(new Operation("join", "GLUE", "ADH", null, null, false)));
+            List.of(
+                    new Operation("hang", "LINE", "MOD", null, null, false),
+                    new Operation("join", "GLUE", "ADH", null, null, false)));
 
     private Layout() {}
 
@@ -54,7 +59,14 @@ public final class Layout {
             @Nullable String consumes,
             @Nullable String cure,
             @Nullable String test,
-            boolean alone) {}
+            boolean alone) {
+
+        /** Whether it takes material in at its station, and not what goes into positions of the unit. */
+        public boolean takesMaterial() {
+            return consumes != null
+                    && !POSITIONS.getOrDefault(station, List.of()).isEmpty();
+        }
+    }
 
     public static List<Operation> route(String item) {
         return Objects.requireNonNull(ROUTES.get(item), item);
@@ -67,6 +79,16 @@ public final class Layout {
                 .filter(i -> route.get(i).code().equals(operation))
                 .findFirst()
                 .orElse(-1);
+    }
+
+    /** The place in the route of an item of the operation that fills a position, from 0. */
+    public static int rankTaking(String item, String position) {
+        String child = structure(item).get(position);
+        List<Operation> route = route(item);
+        return IntStream.range(0, route.size())
+                .filter(i -> Objects.equals(route.get(i).consumes(), child))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** What goes into the positions of a unit, or into a lot that is mixed. */
