@@ -19,11 +19,20 @@ final class NamesRead {
 
     private static final int MOST = 200;
 
-    private static final Map<String, NameKind> FIELDS = new TreeMap<>(
-            Map.of("serial", NameKind.UNIT, "lot", NameKind.LOT, "lots", NameKind.LOT, "position", NameKind.POSITION));
+    private static final Map<String, NameKind> FIELDS = new TreeMap<>(Map.of(
+            "serial",
+            NameKind.UNIT,
+            "lot",
+            NameKind.LOT,
+            "lots",
+            NameKind.LOT,
+            "into",
+            NameKind.LOT,
+            "position",
+            NameKind.POSITION));
 
     private static final Pattern NAMED =
-            Pattern.compile("\"(serial|lots?|position)\"\\s*+:\\s*+(?:\\[\\s*+)?+\"([^\"\\\\]{1,64})\"");
+            Pattern.compile("\"(serial|lots?|into|position)\"\\s*+:\\s*+(?:\\[\\s*+)?+\"([^\"\\\\]{1,64})\"");
 
     private NamesRead() {}
 
