@@ -29,7 +29,7 @@ public class LotMaking {
     /** Records that a lot was made of parts of lots when the fact occurred, and gives its internal number. */
     public long made(Fact<?> fact, NewLot made, List<LotPart> parts) {
         long lot = lots.known(made.number());
-        lotIsMadeOnce(fact, made.number(), lot);
+        lotIsMadeOnce(fact, made, lot);
         if (parts.stream().anyMatch(part -> part.lot() == lot)) {
             lotIsNotMadeOfItself(fact, made.number(), lot);
         }
@@ -77,11 +77,13 @@ public class LotMaking {
                 .update();
     }
 
-    private void lotIsMadeOnce(Fact<?> fact, String number, long lot) {
-        if (lots.hasOrigin(lot)) {
+    /** What is taken out of several units may be gathered in one lot. */
+    private void lotIsMadeOnce(Fact<?> fact, NewLot made, long lot) {
+        boolean before = made.way() == NewLot.Way.RECOVERY ? lots.hasOriginBesideRecovery(lot) : lots.hasOrigin(lot);
+        if (before) {
             fact.breaks(
                     "lot-is-made-once",
-                    "Lot " + number + " was received or made before",
+                    "Lot " + made.number() + " was received or made before",
                     "Give what was made a lot number of its own, or void the record that is wrong",
                     TraceRef.lot(lot));
         }
