@@ -142,3 +142,7 @@ CREATE TABLE materials.incoming_certificate (
   PRIMARY KEY (entry, sha256)
 );
 CALL ledger.keep_as_history('materials.incoming_certificate');
+
+-- A kept line may name containers too.
+ALTER TABLE inbox.line_name DROP CONSTRAINT line_name_kind_check,
+  ADD CONSTRAINT line_name_kind_check CHECK (kind IN ('unit', 'lot', 'position', 'container'));

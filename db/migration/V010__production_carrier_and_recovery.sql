@@ -1,6 +1,9 @@
 ALTER TABLE production.step_use ADD COLUMN container bigint REFERENCES materials.container;
 CREATE INDEX ON production.step_use (container) WHERE container IS NOT NULL;
 
+-- Steps that lie outside a day around their start, to be looked at wherever they lie.
+CREATE INDEX ON production.step (station) WHERE ended_at - started_at > interval '1 day';
+
 CREATE TABLE production.recovery (
   entry bigint PRIMARY KEY REFERENCES ledger.entry,
   unit bigint NOT NULL REFERENCES production.unit,

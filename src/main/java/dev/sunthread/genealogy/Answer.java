@@ -31,16 +31,18 @@ final class Answer {
 
     private final Way way;
     private final Walk walk;
+    private final Collection<Suspect> suspects;
     private final Collection<TraceRef> roots;
     private final SortedMap<TraceRef, Arrival> ever;
     private final SortedMap<TraceRef, Arrival> now;
     private final SortedMap<TraceRef, Arrival> at;
     private final Map<TraceRef, List<Shipped>> shipped = new HashMap<>();
 
-    Answer(Way way, Walk walk, Collection<TraceRef> roots, @Nullable Long at) {
+    Answer(Way way, Walk walk, Collection<Suspect> suspects, @Nullable Long at) {
         this.way = way;
         this.walk = walk;
-        this.roots = roots;
+        this.suspects = suspects;
+        this.roots = suspects.stream().map(Suspect::node).distinct().toList();
         this.ever = search(Question.EVER);
         this.now = search(Question.NOW);
         this.at = at == null ? new TreeMap<>() : search(Question.at(at));
@@ -66,7 +68,7 @@ final class Answer {
         Set<TraceRef> carried =
                 reached.behind(shipment.units(), edge -> edge.placesUnit() && then.possiblyCovers(edge));
         Walk inside = walk.over(new GivenEdges(reached.into(behind)));
-        keep(shipment, inside.forward(roots, then), carried::contains);
+        keep(shipment, inside.forwardFrom(suspects, then), carried::contains);
     }
 
     private void keep(Shipment shipment, SortedMap<TraceRef, Arrival> then, Predicate<TraceRef> counts) {
@@ -77,7 +79,7 @@ final class Answer {
     }
 
     private SortedMap<TraceRef, Arrival> search(Question question) {
-        return way == Way.FORWARD ? walk.forward(roots, question) : walk.backward(roots, question);
+        return way == Way.FORWARD ? walk.forwardFrom(suspects, question) : walk.backward(roots, question);
     }
 
     private Set<TraceRef> units() {

@@ -40,10 +40,11 @@ class Answering {
 
     Answered answer(TraceQuestion question) {
         long cutoff = Objects.requireNonNull(question.cutoff());
-        List<TraceRef> roots = suspects.of(question.root(), cutoff);
-        EdgeSource edges = new RememberedEdges(new HistoryEdges(HistoryRecords.at(jdbc, cutoff)));
+        EdgeSource edges = new RememberedEdges(new HistoryEdges(HistoryRecords.at(jdbc, cutoff), question.wider()));
         Births births = new Births(jdbc, cutoff, new Clocks(jdbc, cutoff));
-        Answer answer = new Answer(question.way(), new Walk(edges, births), roots, micros(question.at()))
+        List<Suspect> found = suspects.of(question.root(), cutoff, edges, births);
+        List<TraceRef> roots = found.stream().map(Suspect::node).toList();
+        Answer answer = new Answer(question.way(), new Walk(edges, births), found, micros(question.at()))
                 .withShipments(new Shipments(jdbc, cutoff, edges), edges);
         Lines lines = new Lines(jdbc, cutoff, edges, zone);
         List<TraceRef> reached = answer.reached().stream().map(Arrival::node).toList();

@@ -1,6 +1,7 @@
 package dev.sunthread.genealogy;
 
 import dev.sunthread.ledger.Known;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
@@ -50,6 +51,11 @@ final class Clocks {
     /** From the early start to the late end of something that a station's clock told. */
     Moment told(long station, long start, long end) {
         return new Moment(told(station, start).early(), told(station, end).late());
+    }
+
+    /** By how much the least exact clock may be off. */
+    Duration worst() {
+        return Duration.of(leastExact, ChronoUnit.MICROS);
     }
 
     /** A time told by any clock that is earlier than this one surely was before the instant. */

@@ -11,6 +11,9 @@ public sealed interface Root {
     /** Every lot that a receipt says consists of this supplier's lot. */
     record OfSupplierLot(String text) implements Root {}
 
+    /** Whatever falls under a scope; asked forward only. */
+    record OfScope(Scope scope) implements Root {}
+
     /** One unit. */
     record OfUnit(UnitId id) implements Root {}
 }

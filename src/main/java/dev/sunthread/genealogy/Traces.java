@@ -38,7 +38,8 @@ public class Traces {
      */
     @Transactional
     public AnswerHead ask(TraceQuestion question) {
-        TraceQuestion asked = new TraceQuestion(question.way(), question.root(), cutoff(question), question.at());
+        TraceQuestion asked =
+                new TraceQuestion(question.way(), question.root(), cutoff(question), question.at(), question.wider());
         String words = AskedQuestion.write(asked);
         String id = AnswerHash.ofQuestion(words);
         return heads.find(id).orElseGet(() -> answer(asked, words, id));

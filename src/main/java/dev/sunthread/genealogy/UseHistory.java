@@ -61,6 +61,46 @@ final class UseHistory implements UseRecords {
             SELECT * FROM (%s) u WHERE u.item = ANY (:items) OR u.lot = ANY (:lots) OR u.container = ANY (:containers)
             """.formatted(OF_LOTS_OF_ANY_ITEM);
 
+    /**
+     * Uses without a scan at a position while no charge of these items is told for it, and uses of no position. A step
+     * longer than a day is looked at wherever it lies.
+     */
+    private static final String WHERE_NOTHING_MAY_BE_LOADED = """
+            WITH change AS (
+              SELECT c.position, c.charged_at AS at, coalesce((
+                SELECT bool_or(o.item = ANY (:items)) FROM materials.lot_origin o WHERE o.lot = c.lot AND %1$s), true) AS covers
+              FROM materials.charge c WHERE %2$s
+              UNION ALL
+              SELECT d.position, d.discharged_at, false FROM materials.discharge d),
+            bare AS (
+              SELECT p.id AS position, p.station, '-infinity'::timestamptz AS since,
+                (SELECT min(at) FROM change WHERE change.position = p.id) AS until
+              FROM catalog.position p WHERE p.id IN (SELECT position FROM change)
+              UNION ALL
+              SELECT g.position, p.station, g.at, g.until FROM (
+                SELECT position, at, covers, lead(at) OVER (PARTITION BY position ORDER BY at, covers) AS until
+                FROM change) g JOIN catalog.position p ON p.id = g.position
+              WHERE NOT g.covers),
+            looked_at AS (
+              SELECT position, station, since - make_interval(secs => :worst) AS since,
+                coalesce(until, 'infinity') + make_interval(secs => :worst) AS until FROM bare)
+            SELECT u.entry, u.ordinal FROM looked_at g CROSS JOIN LATERAL (
+              SELECT entry FROM production.step
+              WHERE station = g.station AND started_at BETWEEN g.since - interval '1 day' AND g.until
+              UNION
+              SELECT entry FROM production.step
+              WHERE station = g.station AND ended_at - started_at > interval '1 day') s
+            JOIN production.step_use u ON u.entry = s.entry
+            WHERE u.position = g.position AND u.lot IS NULL AND u.item = ANY (:items)
+            UNION
+            SELECT u.entry, u.ordinal FROM catalog.position p CROSS JOIN LATERAL (
+              SELECT * FROM production.step_use WHERE position = p.id OFFSET 0) u
+            WHERE p.id NOT IN (SELECT position FROM change) AND u.lot IS NULL AND u.item = ANY (:items)
+            UNION
+            SELECT entry, ordinal FROM production.step_use
+            WHERE position IS NULL AND lot IS NULL AND item = ANY (:items)
+            """.formatted(Known.at("o.entry"), Known.at("c.entry"));
+
     private static final RowMapper<StationPosition> POSITION = DataClassRowMapper.newInstance(StationPosition.class);
 
     private final JdbcClient jdbc;
@@ -106,9 +146,8 @@ final class UseHistory implements UseRecords {
     @Override
     public List<RecordedUse> unscanned(Collection<Long> items) {
         return read(
-                USES.formatted(
-                        "SELECT entry, ordinal FROM production.step_use WHERE lot IS NULL AND item = ANY (:items)"),
-                Map.of("items", Sql.ids(items)));
+                USES.formatted(WHERE_NOTHING_MAY_BE_LOADED),
+                Map.of("items", Sql.ids(items), "worst", clocks.worst().toMillis() / 1000.0));
     }
 
     @Override

@@ -4,9 +4,9 @@ import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
-import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 
 /**
@@ -44,29 +44,41 @@ final class Walk {
 
     /** Everything that a suspect reaches, each suspect counting since its start. */
     SortedMap<TraceRef, Arrival> forward(Collection<TraceRef> suspects, Question question) {
-        SortedMap<TraceRef, Long> from = new TreeMap<>();
-        suspects.forEach(suspect -> from.put(suspect, starts.of(suspect)));
-        return forward(from, question);
+        return forwardFrom(
+                suspects.stream()
+                        .map(node -> new Suspect(node, starts.of(node), Certainty.CERTAIN))
+                        .toList(),
+                question);
     }
 
-    /** Everything that a suspect reaches, each suspect counting since the instant given with it. */
-    SortedMap<TraceRef, Arrival> forward(Map<TraceRef, Long> suspects, Question question) {
-        return answer(forward, new TreeMap<>(suspects), question);
+    /** Everything that a suspect reaches, each counting as surely, and since the instant, that it says itself. */
+    SortedMap<TraceRef, Arrival> forwardFrom(Collection<Suspect> suspects, Question question) {
+        return answer(
+                forward,
+                certainty -> {
+                    SortedMap<TraceRef, Long> from = new TreeMap<>();
+                    suspects.stream()
+                            .filter(suspect -> suspect.certainty().isAtLeast(certainty))
+                            .forEach(suspect -> from.merge(suspect.node(), suspect.start(), Math::min));
+                    return from;
+                },
+                question);
     }
 
     /** Every node that, counting since its own start, reaches one of the targets. */
     SortedMap<TraceRef, Arrival> backward(Collection<TraceRef> targets, Question question) {
         SortedMap<TraceRef, Long> from = new TreeMap<>();
         targets.forEach(target -> from.put(target, Long.MAX_VALUE));
-        return answer(backward, from, question);
+        return answer(backward, any -> from, question);
     }
 
     // the widest search comes first: it reads whole frontiers, and the narrower ones find all they need in memory
-    private SortedMap<TraceRef, Arrival> answer(Graph graph, SortedMap<TraceRef, Long> from, Question question) {
+    private SortedMap<TraceRef, Arrival> answer(
+            Graph graph, Function<Certainty, SortedMap<TraceRef, Long>> from, Question question) {
         SortedMap<TraceRef, Arrival> answer = new TreeMap<>();
         for (Certainty certainty : List.of(Certainty.UNPROVEN, Certainty.POSSIBLE, Certainty.CERTAIN)) {
             Search search = new Search(graph, new Lens(certainty, question, graph.direction()));
-            search.run(from);
+            search.run(from.apply(certainty));
             arrivals(graph, search, certainty).forEach(arrival -> answer.put(arrival.node(), arrival));
         }
         return answer;

@@ -25,7 +25,9 @@ public class Findings {
              AND (f.entry, f.ordinal) IN (
                SELECT fs.entry, fs.ordinal FROM inbox.finding_subject fs WHERE fs.kind = 'LOT' AND fs.subject = ANY (:lots)
                UNION
-               SELECT fs.entry, fs.ordinal FROM inbox.finding_subject fs WHERE fs.kind = 'UNIT' AND fs.subject = ANY (:units))
+               SELECT fs.entry, fs.ordinal FROM inbox.finding_subject fs WHERE fs.kind = 'UNIT' AND fs.subject = ANY (:units)
+               UNION
+               SELECT fs.entry, fs.ordinal FROM inbox.finding_subject fs WHERE fs.kind = 'CONTAINER' AND fs.subject = ANY (:containers))
             """;
 
     private final JdbcClient jdbc;
@@ -57,6 +59,7 @@ public class Findings {
                 .param("cutoff", cutoff)
                 .param("lots", ids(subjects, TraceKind.LOT))
                 .param("units", ids(subjects, TraceKind.UNIT))
+                .param("containers", ids(subjects, TraceKind.CONTAINER))
                 .query(DataClassRowMapper.newInstance(OpenFinding.class))
                 .list();
     }

@@ -61,6 +61,7 @@ public record KeptLine(
     public enum NameKind {
         UNIT,
         LOT,
-        POSITION
+        POSITION,
+        CONTAINER
     }
 }

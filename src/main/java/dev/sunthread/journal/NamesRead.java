@@ -14,16 +14,22 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import tools.jackson.databind.JsonNode;
 
-/** Finds the units, lots and positions that a line names, even if the line is no JSON. */
+/** Finds the units, lots, positions and containers that a line names, even if the line is no JSON. */
 final class NamesRead {
 
     private static final int MOST = 200;
 
-    private static final Map<String, NameKind> FIELDS = new TreeMap<>(
-            Map.of("serial", NameKind.UNIT, "lot", NameKind.LOT, "lots", NameKind.LOT, "position", NameKind.POSITION));
+    private static final Map<String, NameKind> FIELDS = new TreeMap<>(Map.of(
+            "serial", NameKind.UNIT,
+            "lot", NameKind.LOT,
+            "lots", NameKind.LOT,
+            "into", NameKind.LOT,
+            "position", NameKind.POSITION,
+            "container", NameKind.CONTAINER,
+            "label", NameKind.CONTAINER));
 
-    private static final Pattern NAMED =
-            Pattern.compile("\"(serial|lots?|position)\"\\s*+:\\s*+(?:\\[\\s*+)?+\"([^\"\\\\]{1,64})\"");
+    private static final Pattern NAMED = Pattern.compile(
+            "\"(" + String.join("|", FIELDS.keySet()) + ")\"\\s*+:\\s*+(?:\\[\\s*+)?+\"([^\"\\\\]{1,64})\"");
 
     private NamesRead() {}
 

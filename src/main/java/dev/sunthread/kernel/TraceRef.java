@@ -10,6 +10,10 @@ public record TraceRef(TraceKind kind, long id) implements Comparable<TraceRef> 
         return new TraceRef(TraceKind.LOT, id);
     }
 
+    public static TraceRef container(long id) {
+        return new TraceRef(TraceKind.CONTAINER, id);
+    }
+
     public static TraceRef unit(long id) {
         return new TraceRef(TraceKind.UNIT, id);
     }

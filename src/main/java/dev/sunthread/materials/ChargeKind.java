@@ -6,6 +6,7 @@ import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Kind;
 import dev.sunthread.ledger.body.Field;
+import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
@@ -16,16 +17,21 @@ class ChargeKind implements Kind<ChargeKind.Body> {
     record Body(
             @Field("The lot that was loaded") String lot,
             @Field("The station") String station,
-            @Field("The position on it") String position) {}
+            @Field("The position on it") String position,
+
+            @Field("The container of the lot, if its label was scanned") @Nullable
+            String container) {}
 
     private final Stations stations;
     private final LotRules rules;
+    private final Containers containers;
     private final Loading loading;
     private final JdbcClient jdbc;
 
-    ChargeKind(Stations stations, LotRules rules, Loading loading, JdbcClient jdbc) {
+    ChargeKind(Stations stations, LotRules rules, Containers containers, Loading loading, JdbcClient jdbc) {
         this.stations = stations;
         this.rules = rules;
+        this.containers = containers;
         this.loading = loading;
         this.jdbc = jdbc;
     }
@@ -52,8 +58,10 @@ class ChargeKind implements Kind<ChargeKind.Body> {
         loading.lock(position.id());
         long lot = rules.taken(fact, body.lot());
         positionIsDischargedBeforeTheNextCharge(fact, position, lot);
-        jdbc.sql("INSERT INTO materials.charge (entry, position, lot, charged_at) VALUES (?, ?, ?, ?)")
-                .params(fact.entry(), position.id(), lot, fact.occurredAt())
+        jdbc.sql("INSERT INTO materials.charge (entry, position, lot, container, charged_at) VALUES (?, ?, ?, ?, ?)")
+                .params(fact.entry(), position.id(), lot)
+                .param(containers.ofLot(fact, body.container(), body.lot(), lot))
+                .param(fact.occurredAt())
                 .update();
         loading.follow(position.id());
     }

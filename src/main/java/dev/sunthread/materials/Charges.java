@@ -1,5 +1,6 @@
 package dev.sunthread.materials;
 
+import dev.sunthread.ledger.Known;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +10,20 @@ import org.springframework.stereotype.Service;
 /** What is loaded where, for the rules of other modules and for people. */
 @Service
 public class Charges {
+
+    /**
+     * The query that gives every charge known at the parameter {@code cutoff} with its end, for reports that join it: it
+     * ends at the next charge of the position or the first discharge behind it, absent while it lasts.
+     */
+    public static final String KNOWN = """
+            SELECT c.entry, c.position, c.lot, c.container, c.charged_at,
+              least(
+                (SELECT min(n.charged_at) FROM materials.charge n
+                 WHERE n.position = c.position AND (n.charged_at, n.entry) > (c.charged_at, c.entry) AND %s),
+                (SELECT min(d.discharged_at) FROM materials.discharge d
+                 WHERE d.position = c.position AND d.discharged_at > c.charged_at AND %s)) AS until
+            FROM materials.charge c WHERE %s
+            """.formatted(Known.at("n.entry"), Known.at("d.entry"), Known.at("c.entry"));
 
     private final Loading loading;
     private final JdbcClient jdbc;

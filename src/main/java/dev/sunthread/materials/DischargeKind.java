@@ -6,6 +6,7 @@ import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Kind;
 import dev.sunthread.ledger.body.Field;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -19,16 +20,21 @@ class DischargeKind implements Kind<DischargeKind.Body> {
             @Field("The position on it") String position,
 
             @Field("The lot that was taken off, if its label was scanned") @Nullable
-            String lot) {}
+            String lot,
+
+            @Field("The new lot as which it goes on, where the position mixes what is loaded") @Nullable
+            String into) {}
 
     private final Stations stations;
     private final Lots lots;
+    private final LotMaking making;
     private final Loading loading;
     private final JdbcClient jdbc;
 
-    DischargeKind(Stations stations, Lots lots, Loading loading, JdbcClient jdbc) {
+    DischargeKind(Stations stations, Lots lots, LotMaking making, Loading loading, JdbcClient jdbc) {
         this.stations = stations;
         this.lots = lots;
+        this.making = making;
         this.loading = loading;
         this.jdbc = jdbc;
     }
@@ -55,12 +61,31 @@ class DischargeKind implements Kind<DischargeKind.Body> {
         loading.lock(position.id());
         Long lot = body.lot() == null ? null : lots.known(body.lot());
         lotTakenOffIsTheOneLoaded(fact, position, lot);
-        jdbc.sql("INSERT INTO materials.discharge (entry, position, lot, discharged_at) VALUES (?, ?, ?, ?)")
+        jdbc.sql(
+                        "INSERT INTO materials.discharge (entry, position, lot, into_lot, discharged_at) VALUES (?, ?, ?, ?, ?)")
                 .params(fact.entry(), position.id())
                 .param(lot)
+                .param(unloaded(fact, position, lot))
                 .param(fact.occurredAt())
                 .update();
         loading.follow(position.id());
+    }
+
+    /** The lot as which the content goes on, of the item that was scanned or is recorded as loaded; absent if none. */
+    private @Nullable Long unloaded(Fact<Body> fact, Position position, @Nullable Long lot) {
+        String into = fact.body().into();
+        if (into == null) {
+            return null;
+        }
+        Optional<Long> content = Optional.ofNullable(lot).or(() -> loading.loadedAt(position.id(), fact.occurredAt()));
+        long made = making.made(
+                fact,
+                NewLot.of(
+                        into,
+                        NewLot.Way.UNLOADING,
+                        content.flatMap(lots::itemOf).orElse(null)));
+        content.ifPresent(part -> making.heldLotHoldsWhatIsMadeOfIt(fact, part, made));
+        return made;
     }
 
     private void lotTakenOffIsTheOneLoaded(Fact<Body> fact, Position position, @Nullable Long lot) {

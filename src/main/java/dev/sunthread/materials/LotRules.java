@@ -3,34 +3,69 @@ package dev.sunthread.materials;
 import dev.sunthread.holds.Holds;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Fact;
+import dev.sunthread.ledger.Known;
+import java.time.OffsetDateTime;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
-/** What must hold of a lot before it is loaded or used. */
+/** What must hold of a lot before something is done with it. */
 @Component
 public class LotRules {
 
     private final Lots lots;
     private final Holds holds;
+    private final Expiry expiry;
+    private final JdbcClient jdbc;
 
-    LotRules(Lots lots, Holds holds) {
+    LotRules(Lots lots, Holds holds, Expiry expiry, JdbcClient jdbc) {
         this.lots = lots;
         this.holds = holds;
+        this.expiry = expiry;
+        this.jdbc = jdbc;
+    }
+
+    /** The internal number of a lot that something is recorded of, with what is wrong noted or refused. */
+    public long named(Fact<?> fact, String number) {
+        long lot = lots.known(number);
+        lotIsReceived(fact, number, lot);
+        return lot;
     }
 
     /** The internal number of a lot that is being loaded or used, with what is wrong noted or refused. */
     public long taken(Fact<?> fact, String number) {
-        long lot = lots.known(number);
-        lotIsReceived(fact, number, lot);
+        long lot = named(fact, number);
         lotIsNotOnHold(fact, number, lot);
+        lotIsNotEnded(fact, number, lot);
         return lot;
     }
 
+    /** The internal number of a lot that another is made of, with what is wrong noted or refused. */
+    public long madeInto(Fact<?> fact, String number) {
+        long lot = taken(fact, number);
+        lotIsNotExpired(fact, number, lot);
+        return lot;
+    }
+
+    /** Notes or refuses a quantity that is in another unit than the lot's item has, if both are known. */
+    public void quantityIsInTheLotsUnit(Fact<?> fact, String number, long lot, @Nullable String unitOfMeasure) {
+        if (unitOfMeasure != null) {
+            lots.unitOf(lot)
+                    .filter(unit -> !unit.equals(unitOfMeasure))
+                    .ifPresent(unit -> fact.breaks(
+                            "quantity-is-in-the-unit-of-the-lot",
+                            "A quantity of lot " + number + " is in " + unitOfMeasure + ", where its item has " + unit,
+                            "Correct the quantity to the item's unit",
+                            TraceRef.lot(lot)));
+        }
+    }
+
     private void lotIsReceived(Fact<?> fact, String number, long lot) {
-        if (!lots.received(lot)) {
+        if (!lots.hasOrigin(lot)) {
             fact.breaks(
                     "lot-is-received",
                     "Lot " + number + " has no receipt",
-                    "Record its receipt, or correct the lot number",
+                    "Record its receipt or how it was made, or correct the lot number",
                     TraceRef.lot(lot));
         }
     }
@@ -42,5 +77,34 @@ public class LotRules {
                         "Lot " + number + " is on hold: " + hold.reason(),
                         "Set it aside and ask quality",
                         TraceRef.lot(lot)));
+    }
+
+    private void lotIsNotEnded(Fact<?> fact, String number, long lot) {
+        boolean ended = jdbc.sql("""
+                        SELECT 1 FROM materials.lot_ending n
+                        WHERE n.lot = ? AND n.container IS NULL AND n.ended_at < ? AND %s LIMIT 1
+                        """.formatted(Known.now("n.entry")))
+                .params(lot, fact.occurredAt())
+                .query(Integer.class)
+                .optional()
+                .isPresent();
+        if (ended) {
+            fact.breaks(
+                    "lot-is-not-ended",
+                    "Nothing of lot " + number + " was left any more, by its recorded ending",
+                    "Find out which lot it was, or void the ending that is wrong",
+                    TraceRef.lot(lot));
+        }
+    }
+
+    private void lotIsNotExpired(Fact<?> fact, String number, long lot) {
+        OffsetDateTime expiresAt = expiry.now(lot).orElse(OffsetDateTime.MAX);
+        if (!fact.occurredAt().isBefore(expiresAt)) {
+            fact.breaks(
+                    "lot-is-not-expired",
+                    "Lot " + number + " had expired",
+                    "Set it aside and ask quality",
+                    TraceRef.lot(lot));
+        }
     }
 }

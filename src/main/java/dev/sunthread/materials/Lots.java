@@ -1,5 +1,6 @@
 package dev.sunthread.materials;
 
+import dev.sunthread.ledger.Known;
 import java.util.Optional;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -33,11 +34,49 @@ public class Lots {
                 .optional();
     }
 
-    /** Whether a receipt that is not withdrawn says where the lot comes from. */
-    public boolean received(long lot) {
-        return jdbc.sql("""
-                        SELECT 1 FROM materials.receipt r
-                        WHERE r.lot = ? AND NOT EXISTS (SELECT FROM ledger.withdrawal w WHERE w.target = r.entry) LIMIT 1
-                        """).param(lot).query(Integer.class).optional().isPresent();
+    /** The number on the label of a lot. */
+    public String number(long lot) {
+        return jdbc.sql("SELECT number FROM materials.lot WHERE id = ?")
+                .param(lot)
+                .query(String.class)
+                .single();
+    }
+
+    /** Whether a receipt, or the record of its making, says where the lot comes from. */
+    public boolean hasOrigin(long lot) {
+        return about(lot, "SELECT 1 FROM materials.lot_origin o WHERE o.lot = ? AND %s LIMIT 1")
+                .query(Integer.class)
+                .optional()
+                .isPresent();
+    }
+
+    boolean hasOriginBesideRecovery(long lot) {
+        return about(lot, """
+                        SELECT 1 FROM materials.lot_origin o
+                        WHERE o.lot = ? AND %s AND NOT EXISTS (
+                          SELECT FROM materials.lot_making m
+                          WHERE m.entry = o.entry AND m.lot = o.lot AND m.way = 'RECOVERY') LIMIT 1
+                        """).query(Integer.class).optional().isPresent();
+    }
+
+    /** The internal number of the item that a lot is of, as last recorded; empty if nothing tells it. */
+    public Optional<Long> itemOf(long lot) {
+        return about(lot, """
+                        SELECT o.item FROM materials.lot_origin o
+                        WHERE o.lot = ? AND o.item IS NOT NULL AND %s ORDER BY o.entry DESC LIMIT 1
+                        """).query(Long.class).optional();
+    }
+
+    /** The unit that quantities of a lot are stated in, by the item it is of; empty if nothing tells it. */
+    public Optional<String> unitOf(long lot) {
+        return itemOf(lot)
+                .flatMap(item -> jdbc.sql("SELECT unit_of_measure FROM catalog.item WHERE id = ?")
+                        .param(item)
+                        .query(String.class)
+                        .optional());
+    }
+
+    private JdbcClient.StatementSpec about(long lot, String sql) {
+        return jdbc.sql(sql.formatted(Known.now("o.entry"))).param(lot);
     }
 }

@@ -1,13 +1,10 @@
 package dev.sunthread.materials;
 
 import dev.sunthread.catalog.Item;
-import dev.sunthread.catalog.Items;
-import dev.sunthread.catalog.Tracking;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Kind;
 import dev.sunthread.ledger.body.Field;
-import dev.sunthread.ledger.body.Unreadable;
 import java.math.BigDecimal;
 import java.time.OffsetDateTime;
 import java.util.HashSet;
@@ -38,11 +35,11 @@ class ReceiptKind implements Kind<ReceiptKind.Body> {
             @Field("When it may no longer be used") @Nullable
             OffsetDateTime expiresAt) {}
 
-    private final Items items;
+    private final LotItems items;
     private final Lots lots;
     private final JdbcClient jdbc;
 
-    ReceiptKind(Items items, Lots lots, JdbcClient jdbc) {
+    ReceiptKind(LotItems items, Lots lots, JdbcClient jdbc) {
         this.items = items;
         this.lots = lots;
         this.jdbc = jdbc;
@@ -66,9 +63,7 @@ class ReceiptKind implements Kind<ReceiptKind.Body> {
     @Override
     public void record(Fact<Body> fact) {
         Body body = fact.body();
-        Item item = items.named(body.item(), "body.item");
-        itemIsTrackedByLot(item);
-        quantityIsInTheItemsUnit(item, body);
+        Item item = items.named(body.item(), body.unitOfMeasure());
         long lot = lots.known(body.lot());
         lotIsReceivedOnce(fact, lot);
         jdbc.sql("""
@@ -88,29 +83,11 @@ class ReceiptKind implements Kind<ReceiptKind.Body> {
         }
     }
 
-    private static void itemIsTrackedByLot(Item item) {
-        if (item.tracking() == Tracking.SERIAL) {
-            throw Unreadable.at(
-                    "body.item",
-                    "names item \"" + item.number() + "\", which is tracked by serial",
-                    "Record a birth for each serial instead");
-        }
-    }
-
-    private static void quantityIsInTheItemsUnit(Item item, Body body) {
-        if (!item.unitOfMeasure().equals(body.unitOfMeasure())) {
-            throw Unreadable.at(
-                    "body.unitOfMeasure",
-                    "is \"" + body.unitOfMeasure() + "\" where the item has \"" + item.unitOfMeasure() + "\"",
-                    "Give the quantity in the item's unit");
-        }
-    }
-
     private void lotIsReceivedOnce(Fact<Body> fact, long lot) {
-        if (lots.received(lot)) {
+        if (lots.hasOrigin(lot)) {
             fact.breaks(
                     "lot-is-received-once",
-                    "Lot " + fact.body().lot() + " was received before",
+                    "Lot " + fact.body().lot() + " was received or made before",
                     "Give a new delivery a lot number of its own, or void the receipt that is wrong",
                     TraceRef.lot(lot));
         }

@@ -1,4 +1,4 @@
-/** Lots: what was received, where it was loaded and unloaded, and when a position was cleaned. */
+/** Lots and containers: what was received or made, where it was loaded and unloaded, when a position was cleaned. */
 @NullMarked
 @ApplicationModule(allowedDependencies = {"kernel", "ledger", "ledger::body", "catalog", "holds", "inbox"})
 package dev.sunthread.materials;

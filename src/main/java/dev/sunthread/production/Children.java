@@ -76,16 +76,15 @@ class Children {
         }
     }
 
-    /** The item number of a unit child, or of the lot's receipt; absent if none is recorded. */
+    /** The internal number of the item of a child; absent if nothing tells it. */
     @Nullable
     Long itemOf(Child child) {
-        String sql = child.unit() != null
-                ? "SELECT item FROM production.unit WHERE id = ?"
-                : "SELECT item FROM materials.receipt WHERE lot = ? ORDER BY entry DESC LIMIT 1";
-        return jdbc.sql(sql)
-                .param(child.ref().id())
-                .query(Long.class)
-                .optional()
-                .orElse(null);
+        return child.lot() != null
+                ? lots.itemOf(child.lot()).orElse(null)
+                : jdbc.sql("SELECT item FROM production.unit WHERE id = ?")
+                        .param(child.ref().id())
+                        .query(Long.class)
+                        .optional()
+                        .orElse(null);
     }
 }

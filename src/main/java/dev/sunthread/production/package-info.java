@@ -1,6 +1,16 @@
 /** Units: their birth, steps, installations and removals, shipments and returns. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"kernel", "ledger", "ledger::body", "catalog", "materials", "holds", "inbox"})
+@ApplicationModule(
+        allowedDependencies = {
+            "kernel",
+            "ledger",
+            "ledger::body",
+            "catalog",
+            "materials",
+            "materials::stock",
+            "holds",
+            "inbox"
+        })
 package dev.sunthread.production;
 
 import org.jspecify.annotations.NullMarked;

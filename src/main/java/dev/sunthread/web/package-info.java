@@ -9,7 +9,10 @@
             "holds",
             "catalog",
             "materials",
+            "materials::stock",
+            "materials::incoming",
             "production",
+            "production::balance",
             "genealogy",
             "journal"
         })

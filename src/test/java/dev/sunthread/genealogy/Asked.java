@@ -9,14 +9,26 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 
 /** Asks traces and gives answers in a form that tests compare: what is reached, by name, with its class. */
-record Asked(Traces traces, @Nullable Long cutoff) {
+record Asked(Traces traces, @Nullable Long cutoff, boolean isWider) {
 
     Asked(Traces traces) {
-        this(traces, null);
+        this(traces, null, false);
     }
 
     Asked asKnownAt(long position) {
-        return new Asked(traces, position);
+        return new Asked(traces, position, isWider);
+    }
+
+    Asked wider() {
+        return new Asked(traces, cutoff, true);
+    }
+
+    Seen scope(Scope scope) {
+        return ask(Way.FORWARD, new Root.OfScope(scope));
+    }
+
+    Seen unit(UnitId id) {
+        return ask(Way.BACKWARD, new Root.OfUnit(id));
     }
 
     Seen lot(String number) {
@@ -32,7 +44,7 @@ record Asked(Traces traces, @Nullable Long cutoff) {
     }
 
     private Seen ask(Way way, Root root) {
-        return ask(new TraceQuestion(way, root, cutoff, null));
+        return ask(new TraceQuestion(way, root, cutoff, null, isWider));
     }
 
     Seen ask(TraceQuestion question) {

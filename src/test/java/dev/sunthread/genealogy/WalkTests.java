@@ -8,7 +8,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.List;
-import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class WalkTests {
@@ -133,7 +132,8 @@ class WalkTests {
     @Test
     void suspectUnitReachesOnlyFromItsStartOn() {
         History history = History.of(installed(CELL, WALL, 1, 5), installed(CELL, OTHER, 6, END));
-        assertThat(new Walk(history).forward(Map.of(CELL, 5L), Question.EVER)).containsOnlyKeys(CELL, OTHER);
+        assertThat(new Walk(history).forwardFrom(List.of(new Suspect(CELL, 5, Certainty.CERTAIN)), Question.EVER))
+                .containsOnlyKeys(CELL, OTHER);
         assertThat(new Walk(history, node -> 5).backward(List.of(WALL), Question.EVER))
                 .doesNotContainKey(CELL);
     }

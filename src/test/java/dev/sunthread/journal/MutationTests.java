@@ -36,7 +36,21 @@ class MutationTests {
             "installation body.child.lot",
             "installation body.child.quantity",
             "installation body.child.unitOfMeasure",
-            "removal body.child.unit");
+            "removal body.child.unit",
+            "container body.containers[0].quantity",
+            "container body.containers[0].unitOfMeasure",
+            "split body.into[0].quantity",
+            "split body.into[0].unitOfMeasure",
+            "blend body.quantity",
+            "blend body.unitOfMeasure",
+            "blend body.components[0].quantity",
+            "blend body.components[0].unitOfMeasure",
+            "merge body.quantity",
+            "merge body.unitOfMeasure",
+            "regrade body.quantity",
+            "regrade body.unitOfMeasure",
+            "lot-ending body.quantity",
+            "lot-ending body.unitOfMeasure");
 
     @Autowired
     Kinds kinds;

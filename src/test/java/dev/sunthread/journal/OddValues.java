@@ -39,6 +39,8 @@ final class OddValues {
             case CODE -> "\u00df".repeat(64);
             case ID -> "z".repeat(100);
             case NAME -> "'".repeat(200);
+            case SHA256 -> "0".repeat(64);
+            case BASE64 -> "A".repeat(1_398_104);
             case NOTE, RAW -> "\\\\".repeat(2000);
         };
     }

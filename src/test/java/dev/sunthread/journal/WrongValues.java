@@ -62,6 +62,8 @@ final class WrongValues {
                     case ID -> 100;
                     case NAME -> 200;
                     case NOTE -> 2000;
+                    case SHA256 -> 64;
+                    case BASE64 -> 1_398_104;
                     case RAW -> 1_048_576;
                 };
         return "\"" + "A".repeat(longest + 1) + "\"";

@@ -223,7 +223,8 @@ public final class Plant {
         return UnitId.of(null, parts[0], parts[1]);
     }
 
-    private static Map<String, Object> unit(String unit) {
+    /** A unit, written {@code ITEM serial}, as bodies name it. */
+    public static Map<String, Object> unit(String unit) {
         return unit(id(unit).item(), id(unit).serial());
     }
 

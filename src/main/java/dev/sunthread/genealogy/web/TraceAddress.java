@@ -35,6 +35,8 @@ final class TraceAddress {
         add(all, "item", asked.item());
         add(all, "serial", asked.serial());
         add(all, "issuer", asked.issuer());
+        add(all, "scope", asked.scope());
+        add(all, "wider", asked.wider());
         add(all, "cutoff", asked.cutoff());
         add(all, "at", asked.at());
         add(all, "level", choice.level());

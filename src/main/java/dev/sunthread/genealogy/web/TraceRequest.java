@@ -6,9 +6,6 @@ import dev.sunthread.genealogy.Way;
 import dev.sunthread.kernel.UnitId;
 import dev.sunthread.ledger.body.Unreadable;
 import io.swagger.v3.oas.annotations.Parameter;
-import java.time.DateTimeException;
-import java.time.LocalDateTime;
-import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import org.jspecify.annotations.Nullable;
 
@@ -32,6 +29,16 @@ public record TraceRequest(
         @Parameter(description = "Who issued the serial; absent for this plant") @Nullable
         String issuer,
 
+        @Parameter(
+                description = "What is suspect, as JSON: see the reference of scopes",
+                example = "{\"of\": \"cure-run\", \"run\": \"C-0031\"}")
+        @Nullable
+        String scope,
+
+        @Parameter(description = "Whether everything reaches inside, also what acts on a unit alone by its route")
+        @Nullable
+        Boolean wider,
+
         @Parameter(description = "The ledger position up to which records count; absent for all of them") @Nullable
         Long cutoff,
 
@@ -41,27 +48,34 @@ public record TraceRequest(
         @Nullable
         String at) {
 
-    static final TraceRequest NONE = new TraceRequest(null, null, null, null, null, null, null, null);
+    static final TraceRequest NONE = new TraceRequest(null, null, null, null, null, null, null, null, null, null);
 
     /** Whether anything is said that a trace could start from. */
     boolean isAsked() {
-        return given(lot) || given(supplierLot) || given(serial) || given(item);
+        return given(lot) || given(supplierLot) || given(serial) || given(item) || given(scope);
     }
 
     /** The question in the words of the genealogy. @throws Unreadable if it names no root, several, or no time */
     TraceQuestion question(ZoneId zone) {
-        return new TraceQuestion(way == null ? Way.FORWARD : way, root(), cutoff, moment(zone));
+        return new TraceQuestion(
+                way == null ? Way.FORWARD : way,
+                root(),
+                cutoff,
+                TimeText.read(at, "at", zone),
+                Boolean.TRUE.equals(wider));
     }
 
     private Root root() {
-        long roots = java.util.stream.Stream.of(lot, supplierLot, serial)
+        long roots = java.util.stream.Stream.of(lot, supplierLot, serial, scope)
                 .filter(TraceRequest::given)
                 .count();
         if (roots != 1) {
             throw Unreadable.at(
                     "lot",
-                    roots == 0 ? "and supplierLot and serial are all missing" : "is not the only thing to start from",
-                    "Give exactly one of lot, supplierLot, or item with serial");
+                    roots == 0
+                            ? "and supplierLot, scope and serial are all missing"
+                            : "is not the only thing to start from",
+                    "Give exactly one of lot, supplierLot, scope, or item with serial");
         }
         if (lot != null && given(lot)) {
             return new Root.OfLot(lot);
@@ -69,25 +83,13 @@ public record TraceRequest(
         if (supplierLot != null && given(supplierLot)) {
             return new Root.OfSupplierLot(supplierLot);
         }
+        if (scope != null && given(scope)) {
+            return new Root.OfScope(ScopeText.read(scope));
+        }
         if (item == null || serial == null || item.isEmpty()) {
             throw Unreadable.at("item", "is missing beside the serial", "Give the item that the serial is of");
         }
         return new Root.OfUnit(UnitId.of(given(issuer) ? issuer : null, item, serial));
-    }
-
-    private @Nullable OffsetDateTime moment(ZoneId zone) {
-        if (at == null || at.isBlank()) {
-            return null;
-        }
-        // an address that is not encoded turns the plus sign of an offset into a space
-        String text = at.strip().replace(' ', '+');
-        try {
-            return text.matches(".*T.*(Z|[+-].*)")
-                    ? OffsetDateTime.parse(text)
-                    : LocalDateTime.parse(text).atZone(zone).toOffsetDateTime();
-        } catch (DateTimeException e) {
-            throw Unreadable.at("at", "is not a date and time", "Write it as 2026-03-02T10:15:04+01:00");
-        }
     }
 
     private static boolean given(@Nullable String text) {

@@ -12,6 +12,10 @@ public enum TextForm {
     NAME("\\S(.*\\S)?", 200, "1 to 200 characters without spaces at the ends"),
     /** A remark of a person. */
     NOTE("\\S(.*\\S)?", 2000, "1 to 2000 characters without spaces at the ends"),
+    /** A SHA-256 in hexadecimal. */
+    SHA256("[0-9a-f]{64}", 64, "64 digits 0-9 and a-f"),
+    /** Bytes in base64 (RFC 4648 section 4), at most a mebibyte of them. */
+    BASE64("[A-Za-z0-9+/]+={0,2}", 1_398_104, "base64 of 1 to 1048576 bytes, padded and without line ends"),
     /** Text as it came, control characters and all. */
     RAW("(?s).*", 1_048_576, "at most 1048576 characters of any kind that Unicode allows");
 

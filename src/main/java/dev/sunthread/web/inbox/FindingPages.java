@@ -49,12 +49,13 @@ class FindingPages {
     private Map<String, List<FindingSubject>> subjects(List<String> entries) {
         return jdbc
                 .sql("""
-                        SELECT e.id AS entry, fs.ordinal, l.number AS lot, i.number AS item, u.serial, u.issuer
+                        SELECT e.id AS entry, fs.ordinal, l.number AS lot, k.label AS container, i.number AS item, u.serial, u.issuer
                         FROM ledger.entry e JOIN inbox.finding_subject fs ON fs.entry = e.number
                         LEFT JOIN materials.lot l ON fs.kind = 'LOT' AND l.id = fs.subject
+                        LEFT JOIN materials.container k ON fs.kind = 'CONTAINER' AND k.id = fs.subject
                         LEFT JOIN production.unit u ON fs.kind = 'UNIT' AND u.id = fs.subject
                         LEFT JOIN catalog.item i ON i.id = u.item
-                        WHERE e.id = ANY (:entries) ORDER BY l.number, u.serial
+                        WHERE e.id = ANY (:entries) ORDER BY l.number, k.label, u.serial
                         """)
                 .param("entries", entries.toArray(String[]::new))
                 .query(FindingSubject.class)

@@ -2,11 +2,12 @@ package dev.sunthread.web.inbox;
 
 import org.jspecify.annotations.Nullable;
 
-/** A lot or unit that a finding touches. */
+/** A lot, container or unit that a finding touches. */
 public record FindingSubject(
         String entry,
         int ordinal,
         @Nullable String lot,
+        @Nullable String container,
         @Nullable String item,
         @Nullable String serial,
         @Nullable String issuer) {}

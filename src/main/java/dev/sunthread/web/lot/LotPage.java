@@ -12,6 +12,9 @@ import java.util.List;
  */
 public record LotPage(
         String number,
+        LotStock stock,
+        List<Made> madeFrom,
+        List<Made> wentInto,
         List<Received> receipts,
         List<OpenHold> holds,
         List<OpenFinding> findings,

@@ -13,17 +13,24 @@ class LotPages {
     private final Holds holds;
     private final Findings findings;
     private final LotReading reading;
+    private final LotStocks stocks;
+    private final MadeReading made;
 
-    LotPages(Holds holds, Findings findings, LotReading reading) {
+    LotPages(Holds holds, Findings findings, LotReading reading, LotStocks stocks, MadeReading made) {
         this.holds = holds;
         this.findings = findings;
         this.reading = reading;
+        this.stocks = stocks;
+        this.made = made;
     }
 
     LotPage read(long lot, String number, long cutoff) {
         TraceRef ref = TraceRef.lot(lot);
         return new LotPage(
                 number,
+                stocks.read(lot, cutoff),
+                made.from(lot, cutoff),
+                made.into(lot, cutoff),
                 reading.receipts(lot, cutoff),
                 holds.on(ref),
                 findings.touching(List.of(ref), cutoff),

@@ -1,6 +1,7 @@
 package dev.sunthread.web.lot;
 
 import dev.sunthread.ledger.Known;
+import dev.sunthread.materials.Charges;
 import java.time.OffsetDateTime;
 import java.util.Arrays;
 import java.util.List;
@@ -51,17 +52,11 @@ class LotReading {
 
     List<Charged> charges(long lot, long cutoff) {
         return about(lot, cutoff, """
-                        SELECT st.code AS station, p.code AS position, c.charged_at AS "from",
-                          least(
-                            (SELECT min(n.charged_at) FROM materials.charge n
-                             WHERE n.position = c.position AND (n.charged_at, n.entry) > (c.charged_at, c.entry) AND %s),
-                            (SELECT min(d.discharged_at) FROM materials.discharge d
-                             WHERE d.position = c.position AND d.discharged_at > c.charged_at AND %s)) AS until,
-                          e.id AS entry
-                        FROM materials.charge c JOIN catalog.position p ON p.id = c.position
+                        SELECT st.code AS station, p.code AS position, c.charged_at AS "from", c.until, e.id AS entry
+                        FROM (%s) c JOIN catalog.position p ON p.id = c.position
                         JOIN catalog.station st ON st.id = p.station JOIN ledger.entry e ON e.number = c.entry
-                        WHERE c.lot = :lot AND %s ORDER BY c.charged_at DESC, c.entry DESC
-                        """.formatted(Known.at("n.entry"), Known.at("d.entry"), Known.at("c.entry")))
+                        WHERE c.lot = :lot ORDER BY c.charged_at DESC, c.entry DESC
+                        """.formatted(Charges.KNOWN))
                 .query(DataClassRowMapper.newInstance(Charged.class))
                 .list();
     }

@@ -21,6 +21,10 @@ public final class Addresses {
         return "/lot?number=" + encoded(number);
     }
 
+    public static String container(String label) {
+        return "/container?label=" + encoded(label);
+    }
+
     /** The forward trace of a supplier's lot. */
     public static String supplierLot(String text) {
         return "/trace?way=forward&supplierLot=" + encoded(text);

@@ -7,7 +7,7 @@ import java.util.stream.Stream;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
-/** Everything with a label: units by serial, lots by number, supplier lots by the supplier's text. */
+/** Everything with a label: units by serial, lots by number, containers by label, supplier lots by the supplier's text. */
 @Repository
 public class NamedThings {
 
@@ -47,6 +47,7 @@ public class NamedThings {
         return Stream.of(
                         units(ANY_OF, texts, "", why),
                         lots(ANY_OF, texts, "", why),
+                        containers(ANY_OF, texts, "", why),
                         supplierLots(ANY_OF, texts, "", why))
                 .flatMap(List::stream);
     }
@@ -57,6 +58,7 @@ public class NamedThings {
         return Stream.of(
                         units(BEGINS, List.of(), prefix, why),
                         lots(BEGINS, List.of(), prefix, why),
+                        containers(BEGINS, List.of(), prefix, why),
                         supplierLots(BEGINS, List.of(), prefix, why))
                 .flatMap(List::stream);
     }
@@ -81,6 +83,14 @@ public class NamedThings {
                         "SELECT l.number FROM materials.lot l WHERE l.number %s ORDER BY 1 LIMIT :most",
                         condition, texts, prefix)
                 .query((rs, n) -> new Hit("lot", rs.getString(1), Addresses.lot(rs.getString(1)), why))
+                .list();
+    }
+
+    private List<Hit> containers(String condition, Collection<String> texts, String prefix, String why) {
+        return query(
+                        "SELECT c.label FROM materials.container c WHERE c.label %s ORDER BY 1 LIMIT :most",
+                        condition, texts, prefix)
+                .query((rs, n) -> new Hit("container", rs.getString(1), Addresses.container(rs.getString(1)), why))
                 .list();
     }
 

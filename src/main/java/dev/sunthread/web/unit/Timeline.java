@@ -5,9 +5,9 @@ import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
-/** All that entries tell of a unit, the newest happening first, with what was taken back since. */
+/** All that entries tell of a thing, the newest happening first, with what was taken back since. */
 @Repository
-class Timeline {
+public class Timeline {
 
     private static final String TOLD = """
             SELECT b.entry, b.born_at AS at, 'Born' || coalesce(' at ' || st.code, '') AS said,
@@ -60,6 +60,16 @@ class Timeline {
     }
 
     List<Told> of(long unit, long cutoff) {
+        return told(TOLD.replace(":unit", ":subject"), unit, cutoff);
+    }
+
+    /**
+     * What entries tell of a thing, at most 500 happenings.
+     *
+     * @param told a query that gives entry, at, said, unit and lot of what is told of the parameter {@code subject}; at
+     *     may be absent for when the entry occurred
+     */
+    public List<Told> told(String told, long subject, long cutoff) {
         return jdbc.sql("""
                         SELECT e.id AS entry, coalesce(t.at, e.occurred_at) AS at, t.said, i.number AS item, u.serial,
                                u.issuer, l.number AS lot, e.actor, e.source, e.recorded_at,
@@ -76,8 +86,8 @@ class Timeline {
                           JOIN ledger.position wp ON wp.entry = w.entry AND wp.position <= :cutoff
                           WHERE w.target = t.entry ORDER BY wp.position LIMIT 1) v ON true
                         ORDER BY 2 DESC, p.position DESC, t.said LIMIT :most
-                        """.formatted(TOLD))
-                .param("unit", unit)
+                        """.formatted(told))
+                .param("subject", subject)
                 .param("cutoff", cutoff)
                 .param("most", MOST)
                 .query(DataClassRowMapper.newInstance(Told.class))

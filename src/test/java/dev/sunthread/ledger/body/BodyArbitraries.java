@@ -79,6 +79,8 @@ final class BodyArbitraries {
             case CODE -> any.withChars("Äß€/#-\"\\").ofMinLength(1).ofMaxLength(64);
             case NAME -> any.withChars("Äß€/#- \"\\").ofMinLength(1).ofMaxLength(200);
             case NOTE -> any.withChars("Äß€/#- \"\\").ofMinLength(1).ofMaxLength(300);
+            case SHA256 -> Arbitraries.strings().withChars("0123456789abcdef").ofLength(64);
+            case BASE64 -> any.withChars("+/").ofMinLength(1).ofMaxLength(300);
             case RAW -> Arbitraries.strings().all().ofMaxLength(300);
         };
     }

@@ -1,0 +1,100 @@
+package dev.sunthread.materials.stock;
+
+import dev.sunthread.ledger.Known;
+import java.util.List;
+import org.springframework.jdbc.core.DataClassRowMapper;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** What the materials' own happenings moved of a lot or container, as known at a cut-off; uses in units are not theirs. */
+@Repository
+public class Movements {
+
+    private static final String CHANGED = """
+            SELECT s.changed_at AS at, CASE s.way WHEN 'COUNT' THEN 'COUNTED' WHEN 'ISSUE' THEN 'ISSUED'
+                     WHEN 'STOCK_RETURN' THEN 'BROUGHT_BACK' WHEN 'WASTE' THEN 'WASTED' ELSE 'SAMPLED' END AS way,
+                   s.quantity, s.unit_of_measure, false AS "all"
+            FROM materials.stock_change s WHERE %s AND %s
+            UNION ALL
+            SELECT n.ended_at, CASE n.why WHEN 'SCRAPPED' THEN 'SCRAPPED' ELSE 'RETURNED_TO_THE_SUPPLIER' END,
+                   n.quantity, n.unit_of_measure, n.quantity IS NULL AND %s
+            FROM materials.lot_ending n WHERE n.why <> 'USED_UP' AND %s AND %s
+            """;
+
+    /** Once it is told to be gone, nothing is left, whatever was computed. */
+    private static final String GONE = """
+            SELECT n.ended_at, 'COUNTED', 0, NULL, false
+            FROM materials.lot_ending n WHERE %s AND %s
+            """;
+
+    private static final String OF_LOT = """
+            SELECT r.received_at AS at, 'RECEIVED' AS way, r.quantity, r.unit_of_measure, false AS "all"
+            FROM materials.receipt r WHERE r.lot = :id AND %s
+            UNION ALL
+            SELECT m.made_at, 'MADE_HERE', m.quantity, m.unit_of_measure, false
+            FROM materials.lot_making m WHERE m.lot = :id AND %s
+            UNION ALL
+            SELECT m.made_at, 'WENT_INTO_OTHER_LOTS', c.quantity, c.unit_of_measure,
+                   c.quantity IS NULL AND m.way IN ('MERGE', 'REGRADE', 'RELABEL')
+            FROM materials.lot_component c JOIN materials.lot_making m ON m.entry = c.entry AND m.lot = c.lot
+            WHERE c.component = :id AND %s
+            UNION ALL
+            SELECT d.discharged_at, 'WENT_INTO_OTHER_LOTS', NULL, NULL, false
+            FROM materials.discharge d
+            WHERE d.into_lot IS NOT NULL AND %s
+              AND (d.lot = :id OR d.position IN (SELECT c.position FROM materials.charge c WHERE c.lot = :id))
+              AND :id = coalesce(d.lot, (
+                SELECT c.lot FROM materials.charge c
+                WHERE c.position = d.position AND c.charged_at <= d.discharged_at AND %s
+                ORDER BY c.charged_at DESC, c.entry DESC LIMIT 1))
+            UNION ALL
+            """.formatted(
+                            Known.at("r.entry"),
+                            Known.at("m.entry"),
+                            Known.at("c.entry"),
+                            Known.at("d.entry"),
+                            Known.at("c.entry"))
+            + CHANGED.formatted(
+                    "s.lot = :id AND (s.way <> 'COUNT' OR s.container IS NULL)",
+                    Known.at("s.entry"),
+                    "n.container IS NULL",
+                    "n.lot = :id",
+                    Known.at("n.entry"))
+            + "UNION ALL " + GONE.formatted("n.lot = :id AND n.container IS NULL", Known.at("n.entry"));
+
+    private static final String OF_CONTAINER = """
+            SELECT f.filled_at AS at, 'FILLED' AS way, f.quantity, f.unit_of_measure, false AS "all"
+            FROM materials.container_filling f WHERE f.container = :id AND %s
+            UNION ALL
+            SELECT m.made_at, 'WENT_INTO_OTHER_LOTS', c.quantity, c.unit_of_measure, false
+            FROM materials.lot_component c JOIN materials.lot_making m ON m.entry = c.entry AND m.lot = c.lot
+            WHERE c.container = :id AND %s
+            UNION ALL
+            """.formatted(Known.at("f.entry"), Known.at("c.entry"))
+            + CHANGED.formatted(
+                    "s.container = :id", Known.at("s.entry"), "true", "n.container = :id", Known.at("n.entry"))
+            + "UNION ALL " + GONE.formatted("n.container = :id", Known.at("n.entry"));
+
+    private final JdbcClient jdbc;
+
+    Movements(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    /** Of a lot; counts of single containers tell nothing of the whole and are left out. */
+    public List<Movement> ofLot(long lot, long cutoff) {
+        return read(OF_LOT, lot, cutoff);
+    }
+
+    public List<Movement> ofContainer(long container, long cutoff) {
+        return read(OF_CONTAINER, container, cutoff);
+    }
+
+    private List<Movement> read(String sql, long id, long cutoff) {
+        return jdbc.sql(sql)
+                .param("id", id)
+                .param("cutoff", cutoff)
+                .query(DataClassRowMapper.newInstance(Movement.class))
+                .list();
+    }
+}
