@@ -103,20 +103,38 @@ final class MaterialEdges {
                 .flatMap(target -> candidates.stream()
                         .flatMap(candidate -> sources(use, candidate)
                                 .map(source -> Edge.atOnce(
-                                                source,
+                                                source.lot(),
                                                 target.getKey(),
-                                                candidate.certainty(),
+                                                source.certainty(),
                                                 use.at(),
-                                                reason(use, candidate))
+                                                reason(use, source))
                                         .atMost(target.getValue()))));
     }
 
-    private Stream<TraceRef> sources(RecordedUse use, Candidate candidate) {
+    private Stream<Candidate> sources(RecordedUse use, Candidate candidate) {
+        Long container = use.container();
         boolean isScanned = use.lot() != null && candidate.lot().equals(TraceRef.lot(use.lot()));
-        if (isScanned && use.container() != null) {
-            return Stream.of(candidate.lot(), TraceRef.container(use.container()));
+        if (!isScanned || container == null) {
+            return contents.with(candidate.lot()).map(candidate::from);
         }
-        return contents.with(candidate.lot());
+        Stream<Candidate> scanned = Stream.of(candidate, candidate.from(TraceRef.container(container)));
+        return wasLoadedSeveralTimes(use, candidate.lot())
+                ? Stream.concat(
+                        scanned,
+                        contents.with(candidate.lot())
+                                .filter(node -> !node.equals(candidate.lot()))
+                                .map(node -> candidate.from(node).atMost(Certainty.POSSIBLE)))
+                : scanned;
+    }
+
+    // what another container of the lot left behind goes along too
+    private boolean wasLoadedSeveralTimes(RecordedUse use, TraceRef lot) {
+        return positions(use)
+                .anyMatch(position -> records.uses().changes(position).charges().stream()
+                                .filter(charge -> charge.lot().equals(lot)
+                                        && charge.at().early() <= use.at().late())
+                                .count()
+                        > 1);
     }
 
     private List<Candidate> candidates(RecordedUse use) {

@@ -20,16 +20,17 @@ record Overlap(long from, long to, long sureFrom, long sureTo, boolean certain) 
                 certain && stay.certainty() == Certainty.CERTAIN);
     }
 
+    /** Whether both may have been at one moment; what happened at one instant may have happened in any order. */
     boolean mayBeIn(Happening happening) {
         return from < to
                 && from <= happening.end().late()
-                && to > happening.start().early();
+                && to >= happening.start().early();
     }
 
     boolean surelyIsIn(Happening happening) {
         return certain
                 && sureFrom < sureTo
-                && sureFrom <= happening.end().early()
+                && sureFrom < happening.end().early()
                 && sureTo > happening.start().late();
     }
 
