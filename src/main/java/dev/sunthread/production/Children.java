@@ -2,6 +2,7 @@ package dev.sunthread.production;
 
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Fact;
+import dev.sunthread.ledger.Known;
 import dev.sunthread.materials.LotRules;
 import dev.sunthread.materials.Lots;
 import java.util.List;
@@ -76,12 +77,13 @@ class Children {
         }
     }
 
-    /** The item number of a unit child, or of the lot's receipt; absent if none is recorded. */
+    /** The item of a unit child, or of the lot as it came in or was made; absent if none is recorded. */
     @Nullable
     Long itemOf(Child child) {
         String sql = child.unit() != null
                 ? "SELECT item FROM production.unit WHERE id = ?"
-                : "SELECT item FROM materials.receipt WHERE lot = ? ORDER BY entry DESC LIMIT 1";
+                : "SELECT o.item FROM materials.lot_origin o WHERE o.lot = ? AND o.item IS NOT NULL AND "
+                        + Known.now("o.entry") + " ORDER BY o.entry DESC LIMIT 1";
         return jdbc.sql(sql)
                 .param(child.ref().id())
                 .query(Long.class)

@@ -36,7 +36,15 @@ class MutationTests {
             "installation body.child.lot",
             "installation body.child.quantity",
             "installation body.child.unitOfMeasure",
-            "removal body.child.unit");
+            "removal body.child.unit",
+            "station body.positions",
+            "route body.operations[0].consumes",
+            "carrier-load body.loads[0].unit",
+            "carrier-unload body.unloads[0].unit",
+            "recovery body.quantity",
+            "recovery body.unitOfMeasure",
+            "deviation body.unit",
+            "deviation body.specification");
 
     @Autowired
     Kinds kinds;
