@@ -25,7 +25,11 @@ public class Findings {
              AND (f.entry, f.ordinal) IN (
                SELECT fs.entry, fs.ordinal FROM inbox.finding_subject fs WHERE fs.kind = 'LOT' AND fs.subject = ANY (:lots)
                UNION
-               SELECT fs.entry, fs.ordinal FROM inbox.finding_subject fs WHERE fs.kind = 'UNIT' AND fs.subject = ANY (:units))
+               SELECT fs.entry, fs.ordinal FROM inbox.finding_subject fs WHERE fs.kind = 'UNIT' AND fs.subject = ANY (:units)
+               UNION
+               SELECT fs.entry, fs.ordinal FROM inbox.finding_subject fs WHERE fs.kind = 'CURE_RUN' AND fs.subject = ANY (:cures)
+               UNION
+               SELECT fs.entry, fs.ordinal FROM inbox.finding_subject fs WHERE fs.kind = 'TEST_RUN' AND fs.subject = ANY (:tests))
             """;
 
     private final JdbcClient jdbc;
@@ -57,6 +61,8 @@ public class Findings {
                 .param("cutoff", cutoff)
                 .param("lots", ids(subjects, TraceKind.LOT))
                 .param("units", ids(subjects, TraceKind.UNIT))
+                .param("cures", ids(subjects, TraceKind.CURE_RUN))
+                .param("tests", ids(subjects, TraceKind.TEST_RUN))
                 .query(DataClassRowMapper.newInstance(OpenFinding.class))
                 .list();
     }

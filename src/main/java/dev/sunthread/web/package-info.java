@@ -10,6 +10,8 @@
             "catalog",
             "materials",
             "production",
+            "cure",
+            "electrical",
             "genealogy",
             "journal"
         })

@@ -33,7 +33,7 @@ class EveryLinkTests {
 
     @Test
     void everyLinkOnEveryPageLeadsSomewhere() throws Exception {
-        SmallPlant.built(door).bondWithLot("12:00", "R0002", "A-99");
+        SmallPlant.withRuns(SmallPlant.built(door)).bondWithLot("12:00", "R0002", "A-99");
         Set<String> seen = new HashSet<>(Set.of("/"));
         ArrayDeque<String> waiting = new ArrayDeque<>(seen);
         while (!waiting.isEmpty()) {
@@ -43,7 +43,11 @@ class EveryLinkTests {
             assertThat(page.getStatus()).as(address).isEqualTo(200);
             links(page).stream().filter(seen::add).forEach(waiting::add);
         }
-        assertThat(seen).hasSizeGreaterThan(60).contains("/unit?item=WALL&serial=W%2F1", "/lot?number=A-99");
+        assertThat(seen)
+                .hasSizeGreaterThan(60)
+                .contains("/unit?item=WALL&serial=W%2F1", "/lot?number=A-99")
+                .contains(
+                        "/cure-run?name=C%2F1", "/test-run?name=T-1", "/equipment?name=OVEN", "/carrier?name=TRAY%201");
     }
 
     private static List<String> links(MockHttpServletResponse page) throws Exception {

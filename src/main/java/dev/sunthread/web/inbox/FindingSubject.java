@@ -2,11 +2,13 @@ package dev.sunthread.web.inbox;
 
 import org.jspecify.annotations.Nullable;
 
-/** A lot or unit that a finding touches. */
+/** A lot, a unit, or a run by its kind and number, that a finding touches. */
 public record FindingSubject(
         String entry,
         int ordinal,
         @Nullable String lot,
         @Nullable String item,
         @Nullable String serial,
-        @Nullable String issuer) {}
+        @Nullable String issuer,
+        @Nullable String what,
+        @Nullable String name) {}

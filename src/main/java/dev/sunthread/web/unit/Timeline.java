@@ -51,6 +51,9 @@ class Timeline {
             WHERE fs.kind = 'UNIT' AND fs.subject = :unit
             """;
 
+    private static final String ALL = "SELECT entry, at, said, unit, lot, NULL::text AS what, NULL::text AS name FROM ("
+            + TOLD + ") parts UNION ALL " + LaterHappenings.TOLD;
+
     private static final int MOST = 500;
 
     private final JdbcClient jdbc;
@@ -62,7 +65,7 @@ class Timeline {
     List<Told> of(long unit, long cutoff) {
         return jdbc.sql("""
                         SELECT e.id AS entry, coalesce(t.at, e.occurred_at) AS at, t.said, i.number AS item, u.serial,
-                               u.issuer, l.number AS lot, e.actor, e.source, e.recorded_at,
+                               u.issuer, l.number AS lot, t.what, t.name, e.actor, e.source, e.recorded_at,
                                v.id AS voided_by, v.why AS voided_why
                         FROM (%s) t
                         JOIN ledger.entry e ON e.number = t.entry
@@ -76,7 +79,7 @@ class Timeline {
                           JOIN ledger.position wp ON wp.entry = w.entry AND wp.position <= :cutoff
                           WHERE w.target = t.entry ORDER BY wp.position LIMIT 1) v ON true
                         ORDER BY 2 DESC, p.position DESC, t.said LIMIT :most
-                        """.formatted(TOLD))
+                        """.formatted(ALL))
                 .param("unit", unit)
                 .param("cutoff", cutoff)
                 .param("most", MOST)
