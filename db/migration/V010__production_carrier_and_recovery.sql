@@ -64,13 +64,14 @@ CREATE TABLE production.carrier_unload (
 );
 COMMENT ON TABLE production.carrier_unload IS 'a row that names neither unit nor carrier took everything off';
 CREATE INDEX ON production.carrier_unload (carrier, unloaded_at);
+CREATE INDEX ON production.carrier_unload (carrier, unloaded_at) WHERE unit IS NULL AND inner_carrier IS NULL;
 CREATE INDEX ON production.carrier_unload (unit) WHERE unit IS NOT NULL;
 CREATE INDEX ON production.carrier_unload (inner_carrier) WHERE inner_carrier IS NOT NULL;
 CALL ledger.keep_as_history('production.carrier_unload');
 
 -- What the history says is on carriers: a load ends at the first unload of that thing, or of everything, behind it.
 CREATE VIEW production.carrying AS
-SELECT l.entry, l.ordinal, l.carrier, l.unit, l.inner_carrier, l.position, tstzrange(l.loaded_at, (
+SELECT l.entry, l.ordinal, l.carrier, l.unit, l.inner_carrier, l.position, l.loaded_at, tstzrange(l.loaded_at, (
     SELECT min(u.unloaded_at) FROM production.carrier_unload u
     WHERE u.carrier = l.carrier
       AND (u.unit = l.unit OR u.inner_carrier = l.inner_carrier OR u.unit IS NULL AND u.inner_carrier IS NULL)

@@ -80,7 +80,7 @@ class CureRunKind implements Kind<CureRunKind.Body> {
         runDoesNotEndBeforeItBegins(fact);
         long recipe = codes.recipe(body.recipe(), "body.recipe");
         long equipment = codes.equipment(body.equipment(), "body.equipment");
-        Load load = loads.known(body);
+        Load load = loads.known(fact);
         long run = runs.locked(body.run());
         rules.check(fact, run, equipment, load);
         loads.record(fact, new Loads.Run(run, recipe, equipment), load);

@@ -10,7 +10,7 @@ import org.jspecify.annotations.Nullable;
  * What was cured together, as the database knows it.
  *
  * @param units each unit in the order named, one of them twice if the body names it twice
- * @param names each unit once with the name it was given
+ * @param names each unit once with its name, those on the carriers then as well
  */
 record Load(List<Member> units, Map<Long, UnitName> names, List<Member> carriers) {
 

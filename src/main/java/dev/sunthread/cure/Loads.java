@@ -8,6 +8,7 @@ import dev.sunthread.production.UnitName;
 import dev.sunthread.production.Units;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -28,19 +29,21 @@ class Loads {
         this.jdbc = jdbc;
     }
 
-    Load known(CureRunKind.Body body) {
+    Load known(Fact<CureRunKind.Body> fact) {
+        CureRunKind.Body body = fact.body();
         List<UnitName> names = body.units().stream()
                 .map(unit -> new UnitName(unit.item(), unit.serial(), unit.issuer()))
                 .toList();
         List<Long> numbers = units.known(names, i -> "body.units[" + i + "]");
+        List<Load.Member> onIt = members(
+                carriers.known(
+                        body.carriers().stream().map(CuredCarrier::carrier).toList()),
+                body.carriers().stream().map(CuredCarrier::position).toArray(String[]::new));
+        Map<Long, UnitName> reached = units.once(names, numbers);
+        carriers.unitsOn(onIt.stream().map(Load.Member::id).toList(), body.startedAt(), fact.occurredAt())
+                .forEach(reached::putIfAbsent);
         return new Load(
-                members(numbers, body.units().stream().map(CuredUnit::position).toArray(String[]::new)),
-                units.once(names, numbers),
-                members(
-                        carriers.known(body.carriers().stream()
-                                .map(CuredCarrier::carrier)
-                                .toList()),
-                        body.carriers().stream().map(CuredCarrier::position).toArray(String[]::new)));
+                members(numbers, body.units().stream().map(CuredUnit::position).toArray(String[]::new)), reached, onIt);
     }
 
     private static List<Load.Member> members(

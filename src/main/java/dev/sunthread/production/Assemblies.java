@@ -35,8 +35,8 @@ public final class Assemblies {
               FROM around x JOIN production.carrying c ON c.unit = x.other AND c.during && x.during
               UNION
               SELECT x.unit, c.carrier, x.during * c.during
-              FROM carried x JOIN production.carrying c ON c.inner_carrier = x.carrier AND c.during && x.during)
-            """;
+              FROM carried x JOIN production.carrying c ON %s)
+            """.formatted(CarrierHistory.AROUND_IT);
 
     private Assemblies() {}
 }

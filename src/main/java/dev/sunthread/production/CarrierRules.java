@@ -40,14 +40,13 @@ class CarrierRules {
 
     /** The new loads of carriers whose outer carrier is on them, at any depth, at that time. */
     private static final String IN_ITSELF = """
-            WITH RECURSIVE around (ordinal, start, carrier, at) AS (
-              SELECT l.ordinal, l.inner_carrier, l.carrier, l.loaded_at FROM production.carrier_load l
-              WHERE l.entry = :entry AND l.inner_carrier IS NOT NULL
+            WITH RECURSIVE around (ordinal, start, carrier, during) AS (
+              SELECT l.ordinal, l.inner_carrier, l.carrier, tstzrange(l.loaded_at, l.loaded_at, '[]')
+              FROM production.carrier_load l WHERE l.entry = :entry AND l.inner_carrier IS NOT NULL
               UNION
-              SELECT x.ordinal, x.start, c.carrier, x.at
-              FROM around x JOIN production.carrying c ON c.inner_carrier = x.carrier AND c.during @> x.at)
+              SELECT x.ordinal, x.start, c.carrier, x.during FROM around x JOIN production.carrying c ON %s)
             SELECT DISTINCT ordinal FROM around WHERE carrier = start ORDER BY 1
-            """;
+            """.formatted(CarrierHistory.AROUND_IT);
 
     /** A new load and the recorded one that it contradicts. */
     private record Conflict(

@@ -21,9 +21,9 @@ class UnloadRules {
             WHERE EXISTS (
               SELECT FROM production.carrying c WHERE c.unit = t.unit AND c.carrier = :carrier AND c.during @> :at)
             OR EXISTS (
-              SELECT FROM production.carrying c
-              WHERE c.inner_carrier = t.inner_carrier AND c.carrier = :carrier AND c.during @> :at)
-            """;
+              SELECT FROM (SELECT t.inner_carrier AS carrier, tstzrange(:at, :at, '[]') AS during) x
+              JOIN production.carrying c ON %s WHERE c.carrier = :carrier)
+            """.formatted(CarrierHistory.AROUND_IT);
 
     private final JdbcClient jdbc;
 

@@ -64,6 +64,20 @@ class CureRunKindTests {
     }
 
     @Test
+    void findsAHeldUnitThatIsInTheLoadOnACarrier() {
+        workshop.load("09:00", "TRAY", "RCV R1", "RCV R2");
+        workshop.stack("09:01", "RACK", "TRAY");
+        workshop.unload("09:10", "TRAY", "RCV R2");
+        workshop.plant().holdUnit("09:20", "RCV R1", "scratched");
+        workshop.plant().holdUnit("09:20", "RCV R2", "scratched");
+        assertThat(sentences(workshop.bakeCarrier("10", "C1", "RACK")))
+                .containsExactly("Unit RCV R1 is on hold: scratched");
+        workshop.unload("10:10", "TRAY");
+        workshop.load("10:20", "TRAY", "RCV R3");
+        assertThat(workshop.bakeCarrier("11", "C2", "RACK").findings()).isEmpty();
+    }
+
+    @Test
     void findsAnOvenWhoseLastCheckWasBad() {
         workshop.check("calibration", "07:00", "OVEN", "good");
         workshop.check("verification", "09:00", "OVEN", "bad");

@@ -126,6 +126,6 @@ class CarrierKindTests {
                         SELECT u.serial || ' on ' || c.code || ' for ' || coalesce((upper(r.during) - lower(r.during))::text, 'ever')
                         FROM production.carrying r JOIN production.carrier c ON c.id = r.carrier
                         JOIN production.unit u ON u.id = r.unit ORDER BY 1
-                        """).query(String.class).list();
+                        """).query((row, number) -> row.getString(1)).list();
     }
 }

@@ -5,6 +5,7 @@ import dev.sunthread.inbox.Findings;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Known;
+import dev.sunthread.production.Carriers;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.jdbc.core.DataClassRowMapper;
@@ -30,22 +31,18 @@ class CureRunPages {
     /** Units by themselves, and those on carriers of the load at any moment of the run, at any depth. */
     private static final String UNITS = """
             WITH RECURSIVE told AS (SELECT r.* FROM cure.run_record r WHERE r.run = :run AND %s),
-            carried (carrier, during) AS (
-              SELECT m.carrier, tstzrange(r.started_at, r.ended_at, '[]') FROM told r JOIN cure.run_carrier m USING (entry)
-              UNION
-              SELECT c.inner_carrier, x.during * c.during
-              FROM carried x JOIN production.carrying c ON c.carrier = x.carrier AND c.during && x.during
-              WHERE c.inner_carrier IS NOT NULL)
+            loaded AS (
+              SELECT m.carrier, tstzrange(r.started_at, r.ended_at, '[]') AS during
+              FROM told r JOIN cure.run_carrier m USING (entry)),
+            %s
             SELECT DISTINCT i.level, i.number AS item, u.serial, u.issuer, m.carrier, m.position
             FROM (
               SELECT n.unit, NULL AS carrier, n.position FROM told JOIN cure.run_unit n USING (entry)
               UNION
-              SELECT c.unit, k.code, c.position
-              FROM carried x JOIN production.carrying c ON c.carrier = x.carrier AND c.during && x.during
-              JOIN production.carrier k ON k.id = c.carrier WHERE c.unit IS NOT NULL) m
+              SELECT n.unit, k.code, n.position FROM units_on n JOIN production.carrier k ON k.id = n.carrier) m
             JOIN production.unit u ON u.id = m.unit JOIN catalog.item i ON i.id = u.item
             ORDER BY m.carrier NULLS FIRST, m.position, i.number, u.serial
-            """.formatted(Known.at("r.entry"));
+            """.formatted(Known.at("r.entry"), Carriers.CONTENTS);
 
     private final CureRuns runs;
     private final Findings findings;

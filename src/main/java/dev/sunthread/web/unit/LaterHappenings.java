@@ -1,5 +1,7 @@
 package dev.sunthread.web.unit;
 
+import dev.sunthread.production.CarrierHistory;
+
 /** What entries tell of a unit beside its own steps and parts: carriers, runs, recovery, scrapping and deviations. */
 final class LaterHappenings {
 
@@ -9,8 +11,8 @@ final class LaterHappenings {
               SELECT c.carrier, c.during FROM production.carrying c WHERE c.unit = :unit
               UNION
               SELECT c.carrier, x.during * c.during
-              FROM carried x JOIN production.carrying c ON c.inner_carrier = x.carrier AND c.during && x.during)
-            """;
+              FROM carried x JOIN production.carrying c ON %s)
+            """.formatted(CarrierHistory.AROUND_IT);
 
     private static final String CARRIERS = """
             SELECT l.entry, l.loaded_at, CASE WHEN l.position IS NULL THEN 'Put on carrier'
