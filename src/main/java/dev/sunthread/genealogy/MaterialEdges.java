@@ -58,6 +58,7 @@ final class MaterialEdges {
     boolean isCovered(RecordedUse use) {
         return use.item() == null
                 || use.lot() != null
+                || use.container() != null
                 || positions(use)
                         .map(records.uses()::timeline)
                         .anyMatch(timeline -> timeline.surelyHeldSome(use.use()));
@@ -98,25 +99,34 @@ final class MaterialEdges {
         Map<TraceRef, Certainty> targets = use.into() != null
                 ? Map.of(TraceRef.lot(use.into()), Certainty.CERTAIN)
                 : Optional.ofNullable(steps.get(use.step())).map(reach::of).orElse(Map.of());
-        List<Candidate> candidates = candidates(use);
+        List<Source> sources = Stream.concat(
+                        candidates(use).stream().flatMap(candidate -> sources(use, candidate)), ofUnknownLot(use))
+                .toList();
         return targets.entrySet().stream()
-                .flatMap(target -> candidates.stream()
-                        .flatMap(candidate -> sources(use, candidate)
-                                .map(source -> Edge.atOnce(
-                                                source,
-                                                target.getKey(),
-                                                candidate.certainty(),
-                                                use.at(),
-                                                reason(use, candidate))
-                                        .atMost(target.getValue()))));
+                .flatMap(target -> sources.stream()
+                        .map(source -> Edge.atOnce(
+                                        source.node(), target.getKey(), source.certainty(), use.at(), source.reason())
+                                .atMost(target.getValue())));
     }
 
-    private Stream<TraceRef> sources(RecordedUse use, Candidate candidate) {
+    private record Source(TraceRef node, Certainty certainty, Reason reason) {}
+
+    private Stream<Source> sources(RecordedUse use, Candidate candidate) {
         boolean isScanned = use.lot() != null && candidate.lot().equals(TraceRef.lot(use.lot()));
-        if (isScanned && use.container() != null) {
-            return Stream.of(candidate.lot(), TraceRef.container(use.container()));
-        }
-        return contents.with(candidate.lot());
+        Stream<TraceRef> nodes = isScanned && use.container() != null
+                ? Stream.of(candidate.lot(), TraceRef.container(use.container()))
+                : contents.with(candidate.lot());
+        return nodes.map(node -> new Source(node, candidate.certainty(), reason(use, candidate.reason())));
+    }
+
+    // the label of a container was scanned, and nothing tells what is in it
+    private static Stream<Source> ofUnknownLot(RecordedUse use) {
+        return use.container() == null || use.lot() != null
+                ? Stream.empty()
+                : Stream.of(new Source(
+                        TraceRef.container(use.container()),
+                        Certainty.CERTAIN,
+                        reason(use, Reason.of("scanned", use.entry()))));
     }
 
     private List<Candidate> candidates(RecordedUse use) {
@@ -142,8 +152,7 @@ final class MaterialEdges {
                         : position.id() == named);
     }
 
-    private static Reason reason(RecordedUse use, Candidate candidate) {
-        Reason given = candidate.reason();
+    private static Reason reason(RecordedUse use, Reason given) {
         return new Reason(given.key(), given.named(), use.entry())
                 .with("operation", use.operation())
                 .with("station", use.stationCode())

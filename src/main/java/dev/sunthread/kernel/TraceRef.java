@@ -23,10 +23,6 @@ public record TraceRef(TraceKind kind, long id) implements Comparable<TraceRef> 
         return new TraceRef(TraceKind.STATION_STEP, entry);
     }
 
-    public static TraceRef container(long id) {
-        return new TraceRef(TraceKind.CONTAINER, id);
-    }
-
     public static TraceRef carrier(long id) {
         return new TraceRef(TraceKind.CARRIER, id);
     }

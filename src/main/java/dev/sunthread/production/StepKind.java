@@ -12,6 +12,7 @@ import dev.sunthread.ledger.body.Unreadable;
 import java.math.BigDecimal;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -44,6 +45,9 @@ class StepKind implements Kind<StepKind.Body> {
 
             @Field("The lot, if its label was scanned") @Nullable
             String lot,
+
+            @Field("The container it came from, if its label was scanned") @Nullable
+            String container,
 
             @Field("The position of the station it came from, if known") @Nullable
             String position,
@@ -107,7 +111,7 @@ class StepKind implements Kind<StepKind.Body> {
         jdbc.sql("INSERT INTO production.step (entry, operation, station, started_at, ended_at) VALUES (?, ?, ?, ?, ?)")
                 .params(fact.entry(), body.operation(), station.id(), start, fact.occurredAt())
                 .update();
-        recordUnits(fact, units.known(body.units(), "body.units"));
+        recordUnits(fact, units.knownOnce(body.units(), "body.units"));
         for (int i = 0; i < body.uses().size(); i++) {
             recordUse(fact, i, body.uses().get(i));
         }
@@ -125,13 +129,11 @@ class StepKind implements Kind<StepKind.Body> {
         return start == null ? fact.occurredAt() : start;
     }
 
-    private void recordUnits(Fact<Body> fact, List<Long> worked) {
-        for (long unit : worked) {
-            jdbc.sql("INSERT INTO production.step_unit (entry, unit) VALUES (?, ?)")
-                    .params(fact.entry(), unit)
-                    .update();
-        }
-        rules.unitsMayBeWorkedOn(fact);
+    private void recordUnits(Fact<Body> fact, Map<Long, UnitName> worked) {
+        jdbc.sql("INSERT INTO production.step_unit (entry, unit) SELECT ?, unnest(?)")
+                .params(fact.entry(), worked.keySet().toArray(Long[]::new))
+                .update();
+        rules.unitsMayBeWorkedOn(fact, worked);
     }
 
     private void recordUse(Fact<Body> fact, int index, Use use) {
@@ -143,11 +145,13 @@ class StepKind implements Kind<StepKind.Body> {
                         .id();
         Long lot = use.lot() == null ? null : useRules.scanned(fact, use.lot(), position);
         jdbc.sql("""
-                        INSERT INTO production.step_use (entry, ordinal, item, lot, position, quantity, unit_of_measure)
-                        VALUES (?, ?, ?, ?, ?, ?, ?)
+                        INSERT INTO production.step_use
+                          (entry, ordinal, item, lot, container, position, quantity, unit_of_measure)
+                        VALUES (?, ?, ?, ?, ?, ?, ?, ?)
                         """)
                 .params(fact.entry(), index + 1, item.id())
                 .param(lot)
+                .param(useRules.container(use.container()))
                 .param(position)
                 .param(use.quantity())
                 .param(use.unitOfMeasure())

@@ -7,8 +7,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.sunthread.ledger.Door;
 import dev.sunthread.testing.Plant;
-import dev.sunthread.testing.Supply;
 import dev.sunthread.testing.SunthreadTest;
+import dev.sunthread.testing.Supply;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
@@ -159,10 +159,14 @@ class HardCasesOfMaterialTests {
                         "A",
                         "operations",
                         List.of(Map.of(
-                                "operation", "bond",
-                                "name", "Bond",
-                                "consumes", List.of("ADH"),
-                                "alternates", List.of(Map.of("item", "ADH", "alternate", "ALT"))))));
+                                "operation",
+                                "bond",
+                                "name",
+                                "Bond",
+                                "consumes",
+                                List.of("ADH"),
+                                "alternates",
+                                List.of(Map.of("item", "ADH", "alternate", "ALT"))))));
         plant.install("09:00", "RCV r1", "WALL w1", "1");
         assertThat(asked.unit("RCV", "r1").ever()).isEqualTo(Map.of("A", UNPROVEN, "T", UNPROVEN));
         assertThat(asked.lot("T").ever()).isEqualTo(Map.of("r1", UNPROVEN, "w1", UNPROVEN));
@@ -170,7 +174,6 @@ class HardCasesOfMaterialTests {
     }
 
     private void bondFrom(String time, String serial, String lot, String container) {
-        plant.step(
-                time, "bond", "RCV", serial, List.of(Map.of("item", "ADH", "lot", lot, "container", container)));
+        plant.step(time, "bond", "RCV", serial, List.of(Map.of("item", "ADH", "lot", lot, "container", container)));
     }
 }

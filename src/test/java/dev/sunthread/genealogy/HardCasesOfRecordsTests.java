@@ -69,11 +69,21 @@ class HardCasesOfRecordsTests {
         assertThat(asked.lot("A").ever()).isEqualTo(Map.of("r1", UNPROVEN));
         assertThat(asked.lot("LATE").ever()).isEmpty();
         assertThat(asked.unit("RCV", "r1").ever()).isEqualTo(Map.of("A", UNPROVEN));
-        assertThat(asked.lot("A").line("r1").reason()).contains("what went into").contains("bond");
+        assertThat(asked.lot("A").line("r1").reason())
+                .contains("what went into")
+                .contains("bond");
         plant.say(
                 "deviation",
                 "11:00",
-                Map.of("unit", Plant.unit("RCV r1"), "operation", "bond", "item", "ADH", "why", "dummy without a cell"));
+                Map.of(
+                        "unit",
+                        Plant.unit("RCV r1"),
+                        "operation",
+                        "bond",
+                        "item",
+                        "ADH",
+                        "why",
+                        "dummy without a cell"));
         assertThat(asked.lot("A").ever()).isEmpty();
     }
 
@@ -89,11 +99,24 @@ class HardCasesOfRecordsTests {
     /** Local times: the second 02:30 of the night would lie before the charge of 02:45. */
     @Test
     void case18OffsetsCarryOverTheEndOfDaylightSaving() {
-        Said charge = new Said("dst-1", "charge", java.time.OffsetDateTime.parse("2026-10-25T02:45:00+02:00"),
+        Said charge = new Said(
+                "dst-1",
+                "charge",
+                java.time.OffsetDateTime.parse("2026-10-25T02:45:00+02:00"),
                 Map.of("lot", "A", "station", "BOND", "position", "V1"));
-        Said step = new Said("dst-2", "step", java.time.OffsetDateTime.parse("2026-10-25T02:30:00+01:00"),
-                Map.of("operation", "bond", "station", "BOND", "units", List.of(Plant.unit("RCV r1")),
-                        "uses", List.of(Map.of("item", "ADH", "position", "V1"))));
+        Said step = new Said(
+                "dst-2",
+                "step",
+                java.time.OffsetDateTime.parse("2026-10-25T02:30:00+01:00"),
+                Map.of(
+                        "operation",
+                        "bond",
+                        "station",
+                        "BOND",
+                        "units",
+                        List.of(Plant.unit("RCV r1")),
+                        "uses",
+                        List.of(Map.of("item", "ADH", "position", "V1"))));
         door.accept(charge.envelope(), dev.sunthread.ledger.Manner.TOLD);
         door.accept(step.envelope(), dev.sunthread.ledger.Manner.TOLD);
         assertThat(asked.lot("A").ever()).isEqualTo(Map.of("r1", CERTAIN));

@@ -153,7 +153,8 @@ class HardCasesOfRunsTests {
         assertThat(valve.window().from()).isEqualTo(Plant.at("07:00").minusSeconds(10));
         assertThat(valve.window().to()).isEqualTo(Plant.at("10:00").plusSeconds(10));
         assertThat(valve.opened()).contains("T-1").contains("IV");
-        assertThat(asked.scope(new Scope.Rig("RIG", "void", new Scope.Window(null, Plant.at("09:30")))).ever())
+        assertThat(asked.scope(new Scope.Rig("RIG", "void", new Scope.Window(null, Plant.at("09:30"))))
+                        .ever())
                 .isEqualTo(Map.of("r2", CERTAIN));
     }
 
@@ -168,6 +169,13 @@ class HardCasesOfRunsTests {
                         "A",
                         "operations",
                         List.of(Map.of(
-                                "operation", operation, "name", "Coat", "consumes", List.of(), "reach", "unit-alone"))));
+                                "operation",
+                                operation,
+                                "name",
+                                "Coat",
+                                "consumes",
+                                List.of(),
+                                "reach",
+                                "unit-alone"))));
     }
 }

@@ -36,15 +36,20 @@ public record Ovens(Plant plant) {
                 "cure-run",
                 end,
                 Map.of(
-                        "run", run,
-                        "recipe", "CURE",
-                        "equipment", "OVEN",
-                        "startedAt", Plant.at(start).toString(),
-                        "units", units.stream().map(Plant::unit).toList(),
+                        "run",
+                        run,
+                        "recipe",
+                        "CURE",
+                        "equipment",
+                        "OVEN",
+                        "startedAt",
+                        Plant.at(start).toString(),
+                        "units",
+                        units.stream().map(Plant::unit).toList(),
                         "carriers",
-                                carriers.stream()
-                                        .map(carrier -> Map.of("carrier", carrier))
-                                        .toList()));
+                        carriers.stream()
+                                .map(carrier -> Map.of("carrier", carrier))
+                                .toList()));
     }
 
     public void test(String time, String run, String unit, String verdict) {
@@ -52,19 +57,33 @@ public record Ovens(Plant plant) {
                 "test-run",
                 time,
                 Map.of(
-                        "run", run,
-                        "unit", Plant.unit(unit),
-                        "specification", "IV",
-                        "equipment", "RIG",
-                        "startedAt", Plant.at(time).toString(),
-                        "verdict", verdict));
+                        "run",
+                        run,
+                        "unit",
+                        Plant.unit(unit),
+                        "specification",
+                        "IV",
+                        "equipment",
+                        "RIG",
+                        "startedAt",
+                        Plant.at(time).toString(),
+                        "verdict",
+                        verdict));
     }
 
     public void verify(String time, String equipment, String verdict) {
         plant.say(
                 "verification",
                 time,
-                Map.of("equipment", equipment, "specification", "IV", "verdict", verdict, "evidence", "reference unit"));
+                Map.of(
+                        "equipment",
+                        equipment,
+                        "specification",
+                        "IV",
+                        "verdict",
+                        verdict,
+                        "evidence",
+                        "reference unit"));
     }
 
     private static List<Map<String, Object>> things(String... things) {
