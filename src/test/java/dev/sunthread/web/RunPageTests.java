@@ -39,7 +39,7 @@ class RunPageTests {
                 .contains(
                         "Put into position A1 of carrier TRAY 1",
                         "Cured by recipe SOFT 1 in OVEN on carrier RACK, cure run C/1",
-                        "Taken off, with everything else, carrier TRAY 1",
+                        "Taken off with everything else that was on carrier TRAY 1",
                         "Failed test SOFT 1 on OVEN, test run T-1",
                         "Signed that it goes on without item CELL of operation bond: none left",
                         "Gave up 1 pcs, recovered into lot L-9",

@@ -22,7 +22,7 @@ final class LaterHappenings {
             SELECT u.entry, u.unloaded_at, 'Taken off carrier', NULL, NULL, 'carrier', c.code
             FROM production.carrier_unload u JOIN production.carrier c ON c.id = u.carrier WHERE u.unit = :unit
             UNION ALL
-            SELECT u.entry, u.unloaded_at, 'Taken off, with everything else, carrier', NULL, NULL, 'carrier', c.code
+            SELECT u.entry, u.unloaded_at, 'Taken off with everything else that was on carrier', NULL, NULL, 'carrier', c.code
             FROM production.carrying s JOIN production.carrier_unload u ON u.carrier = s.carrier
               AND u.unloaded_at = upper(s.during) AND u.unit IS NULL AND u.inner_carrier IS NULL
             JOIN production.carrier c ON c.id = s.carrier WHERE s.unit = :unit
