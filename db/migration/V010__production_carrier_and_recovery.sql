@@ -48,9 +48,10 @@ CREATE TABLE production.carrier_load (
   CHECK ((unit IS NULL) <> (inner_carrier IS NULL)),
   CHECK (carrier IS DISTINCT FROM inner_carrier)
 );
-CREATE INDEX ON production.carrier_load (carrier);
+CREATE INDEX ON production.carrier_load (carrier, loaded_at);
+CREATE INDEX ON production.carrier_load (carrier, position, loaded_at) WHERE position IS NOT NULL;
 CREATE INDEX ON production.carrier_load (unit) WHERE unit IS NOT NULL;
-CREATE INDEX ON production.carrier_load (inner_carrier) WHERE inner_carrier IS NOT NULL;
+CREATE INDEX ON production.carrier_load (inner_carrier, loaded_at) WHERE inner_carrier IS NOT NULL;
 CALL ledger.keep_as_history('production.carrier_load');
 
 CREATE TABLE production.carrier_unload (
@@ -65,7 +66,19 @@ CREATE TABLE production.carrier_unload (
   CHECK (unit IS NULL OR inner_carrier IS NULL)
 );
 COMMENT ON TABLE production.carrier_unload IS 'a row that names neither unit nor carrier took everything off';
-CREATE INDEX ON production.carrier_unload (carrier);
+CREATE INDEX ON production.carrier_unload (carrier, unloaded_at);
+CREATE INDEX ON production.carrier_unload (carrier, unloaded_at) WHERE unit IS NULL AND inner_carrier IS NULL;
 CREATE INDEX ON production.carrier_unload (unit) WHERE unit IS NOT NULL;
 CREATE INDEX ON production.carrier_unload (inner_carrier) WHERE inner_carrier IS NOT NULL;
 CALL ledger.keep_as_history('production.carrier_unload');
+
+-- What the history says is on carriers: a load ends at the first unload of that thing, or of everything, behind it.
+CREATE VIEW production.carrying AS
+SELECT l.entry, l.ordinal, l.carrier, l.unit, l.inner_carrier, l.position, l.loaded_at, tstzrange(l.loaded_at, (
+    SELECT min(u.unloaded_at) FROM production.carrier_unload u
+    WHERE u.carrier = l.carrier
+      AND (u.unit = l.unit OR u.inner_carrier = l.inner_carrier OR u.unit IS NULL AND u.inner_carrier IS NULL)
+      AND u.unloaded_at >= l.loaded_at AND (u.unloaded_at > l.loaded_at OR u.entry > l.entry)
+      AND NOT EXISTS (SELECT FROM ledger.withdrawal w WHERE w.target = u.entry)), '[)') AS during
+FROM production.carrier_load l
+WHERE NOT EXISTS (SELECT FROM ledger.withdrawal w WHERE w.target = l.entry);

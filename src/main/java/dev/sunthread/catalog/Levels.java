@@ -18,7 +18,8 @@ public class Levels {
               SELECT id AS item, 0 AS depth FROM catalog.item WHERE tracking = 'SERIAL'
               UNION
               SELECT i.parent, d.depth + 1 FROM depth d JOIN inside i ON i.child = d.item WHERE d.depth < 50)
-            SELECT c.level, max(d.depth) FROM depth d JOIN catalog.item c ON c.id = d.item GROUP BY c.level
+            SELECT c.level, max(d.depth) FROM depth d JOIN catalog.item c ON c.id = d.item
+            WHERE c.level IS NOT NULL GROUP BY c.level
             """;
 
     private final JdbcClient jdbc;

@@ -2,7 +2,6 @@ package dev.sunthread.catalog;
 
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.body.Field;
-import dev.sunthread.ledger.body.TextForm;
 import dev.sunthread.ledger.body.Unreadable;
 import java.util.HashSet;
 import java.util.List;
@@ -19,23 +18,17 @@ class RouteKind implements Definition<RouteKind.Body> {
             @Field("The revision that is released") String revision,
 
             @Field(value = "The operations in their order", atLeast = 1, atMost = 500)
-            List<Operation> operations) {}
-
-    record Operation(
-            @Field("The operation's code") String operation,
-
-            @Field(value = "What people call it", text = TextForm.NAME)
-            String name,
-
-            @Field("The items it takes in") List<String> consumes) {}
+            List<RouteOperation> operations) {}
 
     private final Items items;
     private final Revisions revisions;
+    private final RouteOperations operations;
     private final JdbcClient jdbc;
 
-    RouteKind(Items items, Revisions revisions, JdbcClient jdbc) {
+    RouteKind(Items items, Revisions revisions, RouteOperations operations, JdbcClient jdbc) {
         this.items = items;
         this.revisions = revisions;
+        this.operations = operations;
         this.jdbc = jdbc;
     }
 
@@ -51,7 +44,8 @@ class RouteKind implements Definition<RouteKind.Body> {
 
     @Override
     public String meaning() {
-        return "A revision of a route is released: the operations that build a unit of the item, and what each takes in.";
+        return "A revision of a route is released: the operations that build a unit of the item, what each takes in,"
+                + " and which cures and tests it demands.";
     }
 
     @Override
@@ -64,26 +58,13 @@ class RouteKind implements Definition<RouteKind.Body> {
                 .params(fact.entry(), item, body.revision(), fact.occurredAt())
                 .update();
         for (int i = 0; i < body.operations().size(); i++) {
-            recordOperation(fact.entry(), i, body.operations().get(i));
-        }
-    }
-
-    private void recordOperation(long entry, int index, Operation operation) {
-        jdbc.sql("INSERT INTO catalog.route_operation (entry, sequence, operation, name) VALUES (?, ?, ?, ?)")
-                .params(entry, index + 1, operation.operation(), operation.name())
-                .update();
-        for (String number : new HashSet<>(operation.consumes())) {
-            long item = items.named(number, "body.operations[" + index + "].consumes")
-                    .id();
-            jdbc.sql("INSERT INTO catalog.route_consumption (entry, operation, item) VALUES (?, ?, ?)")
-                    .params(entry, operation.operation(), item)
-                    .update();
+            operations.record(fact.entry(), i, body.operations().get(i));
         }
     }
 
     private static void operationIsNamedOnce(Body body) {
         Set<String> seen = new HashSet<>();
-        for (Operation operation : body.operations()) {
+        for (RouteOperation operation : body.operations()) {
             if (!seen.add(operation.operation())) {
                 throw Unreadable.at(
                         "body.operations",

@@ -4,6 +4,7 @@ import dev.sunthread.ledger.body.Unreadable;
 import jakarta.persistence.EntityManager;
 import java.util.Optional;
 import org.hibernate.Session;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 
 /** Released stations and their positions, by code; looked up once per transaction. */
@@ -27,6 +28,11 @@ public class Stations {
                         field,
                         "names station \"" + code + "\", which is not released",
                         "Release the station first or correct its code"));
+    }
+
+    /** The internal number of the station that a body may name. @throws Unreadable if it was never released */
+    public @Nullable Long idOf(@Nullable String code, String field) {
+        return code == null ? null : named(code, field).id();
     }
 
     /** The position on a station. @throws Unreadable if the station never had it */

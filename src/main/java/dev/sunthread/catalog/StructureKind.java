@@ -2,6 +2,7 @@ package dev.sunthread.catalog;
 
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.body.Field;
+import dev.sunthread.ledger.body.Unreadable;
 import java.util.List;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -11,14 +12,16 @@ import org.springframework.stereotype.Component;
 class StructureKind implements Definition<StructureKind.Body> {
 
     record Body(
-            @Field("The item whose units are built so") String item,
+            @Field("The item whose units are built so, or whose lots are made so")
+            String item,
+
             @Field("The revision that is released") String revision,
 
-            @Field(value = "The positions of a unit and what may go there", atLeast = 1)
+            @Field(value = "The positions of a unit, or the components of a lot, and what may go there", atLeast = 1)
             List<Place> positions) {}
 
     record Place(
-            @Field("The position's name") String position,
+            @Field("The position's or component's name") String position,
 
             @Field(value = "The item that goes there, approved alternates behind it", atLeast = 1, atMost = 100)
             List<String> items) {}
@@ -45,31 +48,51 @@ class StructureKind implements Definition<StructureKind.Body> {
 
     @Override
     public String meaning() {
-        return "A revision of a structure is released: which positions a unit of the item has and what goes there.";
+        return "A revision of a structure is released: which positions a unit of the item has, or which"
+                + " components its lots are made of, and what goes there.";
     }
 
     @Override
     public void record(Fact<Body> fact) {
         Body body = fact.body();
-        long item = items.serialised(body.item(), "body.item").id();
+        Item built = itemIsTracked(items.named(body.item(), "body.item"));
+        long item = built.id();
         revisions.revisionIsReleasedOnce("structure_revision", "item", item, body.revision());
         jdbc.sql("INSERT INTO catalog.structure_revision (entry, item, revision, effective_at) VALUES (?, ?, ?, ?)")
                 .params(fact.entry(), item, body.revision(), fact.occurredAt())
                 .update();
         for (int i = 0; i < body.positions().size(); i++) {
-            recordPlace(fact.entry(), body.positions().get(i), "body.positions[" + i + "]");
+            recordPlace(fact.entry(), built, body.positions().get(i), "body.positions[" + i + "].items");
         }
     }
 
-    private void recordPlace(long entry, Place place, String path) {
+    private void recordPlace(long entry, Item built, Place place, String path) {
         for (String number : place.items()) {
-            jdbc.sql(
-                            "INSERT INTO catalog.structure_position (entry, position, item) VALUES (?, ?, ?) ON CONFLICT DO NOTHING")
-                    .params(
-                            entry,
-                            place.position(),
-                            items.named(number, path + ".items").id())
-                    .update();
+            Item part = items.named(number, path);
+            lotsAreMadeOfLots(built, part, path);
+            jdbc.sql("""
+                            INSERT INTO catalog.structure_position (entry, position, item) VALUES (?, ?, ?)
+                            ON CONFLICT DO NOTHING
+                            """).params(entry, place.position(), part.id()).update();
+        }
+    }
+
+    private static Item itemIsTracked(Item item) {
+        if (item.tracking() == Tracking.NONE) {
+            throw Unreadable.at(
+                    "body.item",
+                    "names item \"" + item.number() + "\", whose pieces are not told apart",
+                    "Name an item that is tracked by serial or by lot");
+        }
+        return item;
+    }
+
+    private static void lotsAreMadeOfLots(Item built, Item part, String path) {
+        if (built.tracking() == Tracking.LOT && part.tracking() == Tracking.SERIAL) {
+            throw Unreadable.at(
+                    path,
+                    "names item \"" + part.number() + "\", which is tracked by serial, as a component of a lot",
+                    "Name items that are tracked by lot; what is taken out of a unit into a lot is a recovery");
         }
     }
 }

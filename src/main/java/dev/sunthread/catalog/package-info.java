@@ -1,4 +1,7 @@
-/** Released, revisioned definitions: items, stations with positions, structures and routes. */
+/**
+ * Released, revisioned definitions: items, stations with positions, structures and routes, recipes,
+ * specifications, equipment with its checks, and faults.
+ */
 @NullMarked
 @ApplicationModule(allowedDependencies = {"kernel", "ledger", "ledger::body"})
 package dev.sunthread.catalog;

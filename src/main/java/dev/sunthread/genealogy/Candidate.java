@@ -15,11 +15,6 @@ record Candidate(TraceRef lot, Certainty certainty, Reason reason) {
             .thenComparing(candidate -> candidate.reason().key().equals(PositionTimeline.CARRIED_OVER))
             .thenComparing(Candidate::reason, Comparator.reverseOrder());
 
-    /** The same of something else, such as a container of the lot. */
-    Candidate from(TraceRef other) {
-        return new Candidate(other, certainty, reason);
-    }
-
     Candidate atMost(Certainty limit) {
         return new Candidate(lot, Certainty.weakest(certainty, limit), reason);
     }

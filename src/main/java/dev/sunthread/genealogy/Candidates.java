@@ -82,7 +82,7 @@ final class Candidates {
         Map<Set<Long>, Moment> windows = new HashMap<>();
         lacks.stream()
                 .filter(lack -> !lack.items().isEmpty())
-                .forEach(lack -> windows.merge(lack.items(), lack.window(), Candidates::around));
+                .forEach(lack -> windows.merge(lack.items(), lack.present(), Candidates::around));
         Map<Set<Long>, List<UnitSigns>> free = new HashMap<>();
         windows.forEach((items, window) -> free.put(
                 items,
@@ -97,7 +97,7 @@ final class Candidates {
 
     private Stream<Gap.Candidate> free(List<UnitSigns> units, Lack lack) {
         return units.stream()
-                .filter(unit -> !lack.where().units().contains(unit.node()) && mayBeFree(unit, lack.window()))
+                .filter(unit -> !lack.where().units().contains(unit.node()) && mayBeFree(unit, lack.present()))
                 .map(unit -> new Gap.Candidate(unit.node(), Moment.at(unit.first()), Moment.NEVER));
     }
 

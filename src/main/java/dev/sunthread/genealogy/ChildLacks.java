@@ -97,6 +97,7 @@ final class ChildLacks {
     private Lack lack(StructureRevision structure, Map.Entry<String, Set<Long>> position, Moment moment) {
         long since = Math.min(emptySince(position.getKey(), moment), moment.late());
         Happening where = course.unrecorded(new Moment(since, moment.late()), null, null, structure.entry());
-        return Lack.ofChild(position.getValue(), where, position.getKey(), emptyUntil(position.getKey(), moment));
+        return Lack.ofChild(
+                position.getValue(), where, position.getKey(), moment, emptyUntil(position.getKey(), moment));
     }
 }

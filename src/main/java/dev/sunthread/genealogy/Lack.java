@@ -11,6 +11,7 @@ import org.jspecify.annotations.Nullable;
  * @param runs the recipes or specifications under one of which a run had to be done
  * @param where the time it must have happened in, the units it would have acted on, and its operation
  * @param position the position of the parent in which a child is not recorded; absent for all else
+ * @param present when a unit surely had to be there, if it had to: what was in another recorded place then was not it
  * @param until when the child that is not recorded was surely gone; without end if it may be there still
  * @param lot the blended lot that lacks a component; absent for all that units lack
  */
@@ -19,23 +20,24 @@ record Lack(
         Set<RunDemand> runs,
         Happening where,
         @Nullable String position,
+        Moment present,
         long until,
         @Nullable Long lot) {
 
     static Lack ofMaterial(Set<Long> items, Happening where) {
-        return new Lack(items, Set.of(), where, null, Long.MAX_VALUE, null);
+        return new Lack(items, Set.of(), where, null, where.at(), Long.MAX_VALUE, null);
     }
 
     static Lack ofRun(RunDemand run, Happening where) {
-        return new Lack(Set.of(), Set.of(run), where, null, Long.MAX_VALUE, null);
+        return new Lack(Set.of(), Set.of(run), where, null, where.at(), Long.MAX_VALUE, null);
     }
 
-    static Lack ofChild(Set<Long> items, Happening where, String position, long until) {
-        return new Lack(items, Set.of(), where, position, until, null);
+    static Lack ofChild(Set<Long> items, Happening where, String position, Moment present, long until) {
+        return new Lack(items, Set.of(), where, position, present, until, null);
     }
 
     static Lack ofComponent(Set<Long> items, Happening where, long lot) {
-        return new Lack(items, Set.of(), where, null, Long.MAX_VALUE, lot);
+        return new Lack(items, Set.of(), where, null, where.at(), Long.MAX_VALUE, lot);
     }
 
     boolean isOfChild() {

@@ -29,7 +29,9 @@ final class LineHistory implements LineRecords {
               (SELECT array_agg(DISTINCT m.id) FROM inbox.line_name n JOIN materials.lot m ON m.number = n.name
                WHERE n.entry = l.entry AND n.kind = 'lot'),
               (SELECT array_agg(DISTINCT p.id) FROM inbox.line_name n JOIN catalog.position p ON p.code = n.name
-               WHERE n.entry = l.entry AND n.kind = 'position')
+               WHERE n.entry = l.entry AND n.kind = 'position'),
+              (SELECT array_agg(DISTINCT c.id) FROM inbox.line_name n JOIN materials.container c ON c.label = n.name
+               WHERE n.entry = l.entry AND n.kind = 'container')
             FROM inbox.line l
             WHERE %s AND NOT EXISTS (SELECT FROM inbox.line_settlement s WHERE s.line = l.entry AND %s)
             """.formatted(Known.at("l.entry"), Known.at("s.entry"));
@@ -56,6 +58,7 @@ final class LineHistory implements LineRecords {
         Set<TraceRef> named = new TreeSet<>();
         Sql.numbers(row, 3).forEach(unit -> named.add(TraceRef.unit(unit)));
         Sql.numbers(row, 4).forEach(lot -> named.add(new TraceRef(TraceKind.LOT, lot)));
+        Sql.numbers(row, 6).forEach(container -> named.add(TraceRef.container(container)));
         Moment told = occurred(row.getString(2));
         return new OpenLine(
                 row.getLong(1),

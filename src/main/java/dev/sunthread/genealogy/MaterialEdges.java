@@ -58,6 +58,7 @@ final class MaterialEdges {
     boolean isCovered(RecordedUse use) {
         return use.item() == null
                 || use.lot() != null
+                || use.container() != null
                 || positions(use)
                         .map(records.uses()::timeline)
                         .anyMatch(timeline -> timeline.surelyHeldSome(use.use()));
@@ -98,33 +99,37 @@ final class MaterialEdges {
         Map<TraceRef, Certainty> targets = use.into() != null
                 ? Map.of(TraceRef.lot(use.into()), Certainty.CERTAIN)
                 : Optional.ofNullable(steps.get(use.step())).map(reach::of).orElse(Map.of());
-        List<Candidate> candidates = candidates(use);
+        List<Source> sources = Stream.concat(
+                        candidates(use).stream().flatMap(candidate -> sources(use, candidate)), ofUnknownLot(use))
+                .toList();
         return targets.entrySet().stream()
-                .flatMap(target -> candidates.stream()
-                        .flatMap(candidate -> sources(use, candidate)
-                                .map(source -> Edge.atOnce(
-                                                source.lot(),
-                                                target.getKey(),
-                                                source.certainty(),
-                                                use.at(),
-                                                reason(use, source))
-                                        .atMost(target.getValue()))));
+                .flatMap(target -> sources.stream()
+                        .map(source -> Edge.atOnce(
+                                        source.node(), target.getKey(), source.certainty(), use.at(), source.reason())
+                                .atMost(target.getValue())));
     }
 
-    private Stream<Candidate> sources(RecordedUse use, Candidate candidate) {
-        Long container = use.container();
-        boolean isScanned = use.lot() != null && candidate.lot().equals(TraceRef.lot(use.lot()));
-        if (!isScanned || container == null) {
-            return contents.with(candidate.lot()).map(candidate::from);
+    private record Source(TraceRef node, Certainty certainty, Reason reason) {
+
+        Source of(TraceRef other) {
+            return new Source(other, certainty, reason);
         }
-        Stream<Candidate> scanned = Stream.of(candidate, candidate.from(TraceRef.container(container)));
-        return wasLoadedSeveralTimes(use, candidate.lot())
-                ? Stream.concat(
-                        scanned,
-                        contents.with(candidate.lot())
-                                .filter(node -> !node.equals(candidate.lot()))
-                                .map(node -> candidate.from(node).atMost(Certainty.POSSIBLE)))
-                : scanned;
+
+        Source atMostPossible() {
+            return new Source(node, Certainty.weakest(certainty, Certainty.POSSIBLE), reason);
+        }
+    }
+
+    private Stream<Source> sources(RecordedUse use, Candidate candidate) {
+        Source lot = new Source(candidate.lot(), candidate.certainty(), reason(use, candidate.reason()));
+        boolean isScanned = use.lot() != null && candidate.lot().equals(TraceRef.lot(use.lot()));
+        if (!isScanned || use.container() == null) {
+            return contents.with(candidate.lot()).map(lot::of);
+        }
+        Stream<Source> leftBehind = contents.with(candidate.lot())
+                .filter(node -> !node.equals(candidate.lot()) && wasLoadedSeveralTimes(use, candidate.lot()))
+                .map(node -> lot.of(node).atMostPossible());
+        return Stream.concat(Stream.of(lot, lot.of(TraceRef.container(use.container()))), leftBehind);
     }
 
     // what another container of the lot left behind goes along too
@@ -135,6 +140,16 @@ final class MaterialEdges {
                                         && charge.at().early() <= use.at().late())
                                 .count()
                         > 1);
+    }
+
+    // the label of a container was scanned, and nothing tells what is in it
+    private static Stream<Source> ofUnknownLot(RecordedUse use) {
+        return use.container() == null || use.lot() != null
+                ? Stream.empty()
+                : Stream.of(new Source(
+                        TraceRef.container(use.container()),
+                        Certainty.CERTAIN,
+                        reason(use, Reason.of("scanned", use.entry()))));
     }
 
     private List<Candidate> candidates(RecordedUse use) {
@@ -160,8 +175,7 @@ final class MaterialEdges {
                         : position.id() == named);
     }
 
-    private static Reason reason(RecordedUse use, Candidate candidate) {
-        Reason given = candidate.reason();
+    private static Reason reason(RecordedUse use, Reason given) {
         return new Reason(given.key(), given.named(), use.entry())
                 .with("operation", use.operation())
                 .with("station", use.stationCode())

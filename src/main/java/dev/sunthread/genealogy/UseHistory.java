@@ -20,14 +20,17 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 /** Reads the uses that history tells at a cut-off, and the positions they may have drawn from. */
 final class UseHistory implements UseRecords {
 
-    private static final String USES =
-            """
-            SELECT u.entry, u.item, u.lot, u.container, u.position, s.station, st.code, s.operation, %s, %s, NULL::bigint
+    private static final String USES = """
+            SELECT u.entry, u.item, coalesce(u.lot, (
+              SELECT f.lot FROM materials.container_filling f
+              WHERE f.container = u.container AND f.filled_at <= s.ended_at AND %s
+              ORDER BY f.filled_at DESC, f.entry DESC LIMIT 1)) AS lot, u.container, u.position, s.station, st.code, s.operation, %s, %s, NULL::bigint
             FROM (%%s) asked
             JOIN production.step_use u USING (entry, ordinal)
             JOIN production.step s USING (entry) JOIN catalog.station st ON st.id = s.station
             WHERE %s
-            """.formatted(Sql.micros("s.started_at"), Sql.micros("s.ended_at"), Known.at("u.entry"));
+            """.formatted(
+                    Known.at("f.entry"), Sql.micros("s.started_at"), Sql.micros("s.ended_at"), Known.at("u.entry"));
 
     private static final String UNLOADINGS = """
             SELECT d.entry, NULL::bigint, d.lot, NULL::bigint, d.position, p.station, st.code, 'unloading', %1$s, %1$s, d.into_lot

@@ -1,9 +1,13 @@
 package dev.sunthread.holds;
 
+import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Known;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -33,18 +37,26 @@ public class Holds {
 
     /** The reasons why this may not move on; empty if it may. */
     public List<OpenHold> on(TraceRef subject) {
-        return jdbc.sql("""
+        return on(subject.kind(), List.of(subject.id())).getOrDefault(subject.id(), List.of());
+    }
+
+    /** The reasons why each of these may not move on, asked at once; those that may are not among them. */
+    public Map<Long, List<OpenHold>> on(TraceKind kind, Collection<Long> subjects) {
+        return jdbc
+                .sql("""
                         SELECT e.id AS entry, h.ordinal, h.kind, h.subject, h.reason, e.occurred_at AS since
                         FROM holds.hold h JOIN ledger.entry e ON e.number = h.entry
-                        WHERE h.kind = :kind AND h.subject = :subject AND %s AND NOT EXISTS (
+                        WHERE h.kind = :kind AND h.subject = ANY (:subjects) AND %s AND NOT EXISTS (
                           SELECT FROM holds.release r
                           WHERE r.hold_entry = h.entry AND r.hold_ordinal = h.ordinal AND %s)
                         ORDER BY h.entry, h.ordinal
                         """.formatted(Known.now("h.entry"), Known.now("r.entry")))
-                .param("kind", subject.kind().name())
-                .param("subject", subject.id())
+                .param("kind", kind.name())
+                .param("subjects", subjects.toArray(Long[]::new))
                 .query(DataClassRowMapper.newInstance(OpenHold.class))
-                .list();
+                .list()
+                .stream()
+                .collect(Collectors.groupingBy(OpenHold::subject));
     }
 
     /** Every open hold, the newest first, at most so many. */

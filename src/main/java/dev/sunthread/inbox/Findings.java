@@ -27,7 +27,11 @@ public class Findings {
                UNION
                SELECT fs.entry, fs.ordinal FROM inbox.finding_subject fs WHERE fs.kind = 'UNIT' AND fs.subject = ANY (:units)
                UNION
-               SELECT fs.entry, fs.ordinal FROM inbox.finding_subject fs WHERE fs.kind = 'CONTAINER' AND fs.subject = ANY (:containers))
+               SELECT fs.entry, fs.ordinal FROM inbox.finding_subject fs WHERE fs.kind = 'CONTAINER' AND fs.subject = ANY (:containers)
+               UNION
+               SELECT fs.entry, fs.ordinal FROM inbox.finding_subject fs WHERE fs.kind = 'CURE_RUN' AND fs.subject = ANY (:cures)
+               UNION
+               SELECT fs.entry, fs.ordinal FROM inbox.finding_subject fs WHERE fs.kind = 'TEST_RUN' AND fs.subject = ANY (:tests))
             """;
 
     private final JdbcClient jdbc;
@@ -60,6 +64,8 @@ public class Findings {
                 .param("lots", ids(subjects, TraceKind.LOT))
                 .param("units", ids(subjects, TraceKind.UNIT))
                 .param("containers", ids(subjects, TraceKind.CONTAINER))
+                .param("cures", ids(subjects, TraceKind.CURE_RUN))
+                .param("tests", ids(subjects, TraceKind.TEST_RUN))
                 .query(DataClassRowMapper.newInstance(OpenFinding.class))
                 .list();
     }

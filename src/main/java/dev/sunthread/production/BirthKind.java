@@ -7,6 +7,7 @@ import dev.sunthread.ledger.Kind;
 import dev.sunthread.ledger.body.Field;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -48,28 +49,28 @@ class BirthKind implements Kind<BirthKind.Body> {
 
     @Override
     public void record(Fact<Body> fact) {
-        String code = fact.body().station();
-        Long station =
-                code == null ? null : stations.named(code, "body.station").id();
+        Long station = stations.idOf(fact.body().station(), "body.station");
         Map<Long, UnitName> born = units.knownOnce(fact.body().units(), "body.units");
         units.lock(born.keySet());
-        born.forEach((unit, name) -> {
-            serialIsGivenOnce(fact, name, unit);
-            jdbc.sql("INSERT INTO production.birth (entry, unit, station, born_at) VALUES (?, ?, ?, ?)")
-                    .params(fact.entry(), unit)
-                    .param(station)
-                    .param(fact.occurredAt())
-                    .update();
-        });
+        serialsAreGivenOnce(fact, born);
+        jdbc.sql(
+                        "INSERT INTO production.birth (entry, unit, station, born_at) SELECT ?, unnest(?), cast(? AS bigint), ?")
+                .params(fact.entry(), born.keySet().toArray(Long[]::new))
+                .param(station)
+                .param(fact.occurredAt())
+                .update();
     }
 
-    private void serialIsGivenOnce(Fact<Body> fact, UnitName name, long unit) {
-        if (units.isBorn(unit)) {
-            fact.breaks(
-                    "serial-is-given-once",
-                    "Serial " + name + " was given before",
-                    "Find out which body carries it; relabel the other",
-                    TraceRef.unit(unit));
-        }
+    private void serialsAreGivenOnce(Fact<Body> fact, Map<Long, UnitName> named) {
+        Set<Long> before = units.born(named.keySet());
+        named.forEach((unit, name) -> {
+            if (before.contains(unit)) {
+                fact.breaks(
+                        "serial-is-given-once",
+                        "Serial " + name + " was given before",
+                        "Find out which body carries it; relabel the other",
+                        TraceRef.unit(unit));
+            }
+        });
     }
 }

@@ -58,7 +58,6 @@ class InstallationKind implements Kind<InstallationKind.Body> {
         nothingIsPutIntoItself(child, parent);
         children.lock(child, parent);
         long position = rules.before(fact, child, parent);
-        String code = body.station();
         jdbc.sql("""
                         INSERT INTO production.installation
                           (entry, child_unit, child_lot, quantity, unit_of_measure, parent_position, station, installed_at)
@@ -70,10 +69,7 @@ class InstallationKind implements Kind<InstallationKind.Body> {
                 .param(body.child().quantity())
                 .param(body.child().unitOfMeasure())
                 .param(position)
-                .param(
-                        code == null
-                                ? null
-                                : stations.named(code, "body.station").id())
+                .param(stations.idOf(body.station(), "body.station"))
                 .param(fact.occurredAt())
                 .update();
         children.follow(child, position);

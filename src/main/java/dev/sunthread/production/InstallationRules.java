@@ -4,6 +4,7 @@ import dev.sunthread.catalog.Structures;
 import dev.sunthread.holds.Holds;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Fact;
+import java.util.Map;
 import org.springframework.stereotype.Component;
 
 /** What must hold when something is put into a parent. */
@@ -27,11 +28,9 @@ class InstallationRules {
     /** What must hold before; gives the parent's position. */
     long before(Fact<InstallationKind.Body> fact, Children.Child child, long parent) {
         InstallationKind.Body body = fact.body();
-        unitRules.unitIsBorn(fact, body.parent(), parent);
-        unitRules.unitIsNotOnHold(fact, body.parent(), parent);
+        unitRules.unitsMayMoveOn(fact, Map.of(parent, body.parent()));
         children.partMayBeTaken(fact, body.child());
         if (body.child().unit() != null && child.unit() != null) {
-            unitRules.unitIsBorn(fact, body.child().unit(), child.unit());
             heldChildHoldsItsParent(fact, body.child().unit(), child.unit(), parent);
         }
         positionTakesTheItem(fact, child, parent);
@@ -39,7 +38,7 @@ class InstallationRules {
     }
 
     private void heldChildHoldsItsParent(Fact<InstallationKind.Body> fact, UnitName name, long child, long parent) {
-        if (!unitRules.unitIsNotOnHold(fact, name, child)) {
+        if (unitRules.unitsMayMoveOn(fact, Map.of(child, name)).contains(child)) {
             holds.place(fact, TraceRef.unit(parent), "Unit " + name + " was put into it while on hold");
         }
     }

@@ -68,7 +68,6 @@ class RemovalKind implements Kind<RemovalKind.Body> {
         children.lock(child, parent);
         Long position = body.position() == null ? null : stays.position(parent, body.position());
         onlyWhatIsInsideIsTakenOut(fact, child, parent);
-        String code = body.station();
         jdbc.sql("""
                         INSERT INTO production.removal
                           (entry, child_unit, child_lot, parent, parent_position, station, removed_at)
@@ -79,10 +78,7 @@ class RemovalKind implements Kind<RemovalKind.Body> {
                 .param(child.lot())
                 .param(parent)
                 .param(position)
-                .param(
-                        code == null
-                                ? null
-                                : stations.named(code, "body.station").id())
+                .param(stations.idOf(body.station(), "body.station"))
                 .param(fact.occurredAt())
                 .update();
         children.follow(child, position);

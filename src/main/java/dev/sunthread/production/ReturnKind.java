@@ -42,10 +42,10 @@ class ReturnKind implements Kind<ReturnKind.Body> {
 
     @Override
     public void record(Fact<Body> fact) {
-        for (long unit : units.known(fact.body().units(), "body.units")) {
-            jdbc.sql("INSERT INTO production.unit_return (entry, unit, consignee, returned_at) VALUES (?, ?, ?, ?)")
-                    .params(fact.entry(), unit, fact.body().consignee(), fact.occurredAt())
-                    .update();
-        }
+        List<Long> returned = units.known(fact.body().units(), "body.units");
+        jdbc.sql("INSERT INTO production.unit_return (entry, unit, consignee, returned_at) SELECT ?, unnest(?), ?, ?")
+                .params(fact.entry(), returned.toArray(Long[]::new))
+                .params(fact.body().consignee(), fact.occurredAt())
+                .update();
     }
 }

@@ -6,6 +6,7 @@ import dev.sunthread.ledger.Kind;
 import dev.sunthread.ledger.body.Field;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
@@ -23,12 +24,14 @@ class ShipmentKind implements Kind<ShipmentKind.Body> {
     private final Units units;
     private final UnitRules rules;
     private final Stays stays;
+    private final Prerequisites prerequisites;
     private final JdbcClient jdbc;
 
-    ShipmentKind(Units units, UnitRules rules, Stays stays, JdbcClient jdbc) {
+    ShipmentKind(Units units, UnitRules rules, Stays stays, Prerequisites prerequisites, JdbcClient jdbc) {
         this.units = units;
         this.rules = rules;
         this.stays = stays;
+        this.prerequisites = prerequisites;
         this.jdbc = jdbc;
     }
 
@@ -55,23 +58,24 @@ class ShipmentKind implements Kind<ShipmentKind.Body> {
                 .update();
         Map<Long, UnitName> shipped = units.knownOnce(body.units(), "body.units");
         units.lock(shipped.keySet());
-        shipped.forEach((unit, name) -> {
-            unitMayBeShipped(fact, name, unit);
-            jdbc.sql("INSERT INTO production.shipment_unit (entry, unit) VALUES (?, ?)")
-                    .params(fact.entry(), unit)
-                    .update();
-        });
+        rules.unitsMayMoveOn(fact, shipped);
+        prerequisites.shippedUnitsHaveWhatIsDemanded(fact, shipped);
+        onlyOutermostUnitsAreShipped(fact, shipped);
+        jdbc.sql("INSERT INTO production.shipment_unit (entry, unit) SELECT ?, unnest(?)")
+                .params(fact.entry(), shipped.keySet().toArray(Long[]::new))
+                .update();
     }
 
-    private void unitMayBeShipped(Fact<Body> fact, UnitName name, long unit) {
-        rules.unitIsBorn(fact, name, unit);
-        rules.unitIsNotOnHold(fact, name, unit);
-        if (stays.isInsideAny(unit, fact.occurredAt())) {
-            fact.breaks(
-                    "only-outermost-units-are-shipped",
-                    "Unit " + name + " was shipped while recorded as being inside another",
-                    "Ship the outermost unit, or record the removal that was missed",
-                    TraceRef.unit(unit));
-        }
+    private void onlyOutermostUnitsAreShipped(Fact<Body> fact, Map<Long, UnitName> shipped) {
+        Set<Long> inside = stays.insideAny(shipped.keySet(), fact.occurredAt());
+        shipped.forEach((unit, name) -> {
+            if (inside.contains(unit)) {
+                fact.breaks(
+                        "only-outermost-units-are-shipped",
+                        "Unit " + name + " was shipped while recorded as being inside another",
+                        "Ship the outermost unit, or record the removal that was missed",
+                        TraceRef.unit(unit));
+            }
+        });
     }
 }

@@ -1,8 +1,11 @@
 package dev.sunthread.production;
 
 import java.time.OffsetDateTime;
+import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
@@ -93,13 +96,15 @@ public class Stays {
                 .isPresent();
     }
 
-    /** Whether the unit is inside another at a time, as state has it. */
-    boolean isInsideAny(long unit, OffsetDateTime at) {
-        return jdbc.sql("SELECT 1 FROM production.stay WHERE child_unit = ? AND applied AND during @> ? LIMIT 1")
-                .params(unit, at)
-                .query(Integer.class)
-                .optional()
-                .isPresent();
+    /** Which of these units are inside another at a time, as state has it. */
+    Set<Long> insideAny(Collection<Long> units, OffsetDateTime at) {
+        return jdbc
+                .sql("SELECT child_unit FROM production.stay WHERE child_unit = ANY (?) AND applied AND during @> ?")
+                .params(units.toArray(Long[]::new), at)
+                .query(Long.class)
+                .list()
+                .stream()
+                .collect(Collectors.toSet());
     }
 
     /** What differs between the state of stays and their history; empty if nothing does. */

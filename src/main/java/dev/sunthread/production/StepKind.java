@@ -1,17 +1,15 @@
 package dev.sunthread.production;
 
-import dev.sunthread.catalog.Item;
-import dev.sunthread.catalog.Items;
 import dev.sunthread.catalog.Station;
 import dev.sunthread.catalog.Stations;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Kind;
-import dev.sunthread.ledger.body.Contradiction;
 import dev.sunthread.ledger.body.Field;
 import dev.sunthread.ledger.body.Unreadable;
 import java.math.BigDecimal;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -33,35 +31,10 @@ class StepKind implements Kind<StepKind.Body> {
             OffsetDateTime startedAt,
 
             @Field(value = "The material it took in", atMost = 200)
-            List<Use> uses,
+            List<StepUse> uses,
 
             @Field(value = "What was measured or set", atMost = 500)
             List<Value> values) {}
-
-    /** Material that went into each of the step's units. */
-    record Use(
-            @Field("The item") String item,
-
-            @Field("The lot, if its label was scanned") @Nullable
-            String lot,
-
-            @Field("The position of the station it came from, if known") @Nullable
-            String position,
-
-            @Field(value = "How much went into each unit", positive = true) @Nullable
-            BigDecimal quantity,
-
-            @Field("The unit of the quantity") @Nullable String unitOfMeasure) {
-
-        Use {
-            if ((quantity == null) != (unitOfMeasure == null)) {
-                throw new Contradiction(
-                        quantity == null ? "quantity" : "unitOfMeasure",
-                        "is missing beside the other",
-                        "Give quantity and unit together, or neither");
-            }
-        }
-    }
 
     record Value(
             @Field("What it is") String name,
@@ -69,18 +42,16 @@ class StepKind implements Kind<StepKind.Body> {
             @Field("Its unit") String unitOfMeasure) {}
 
     private final Units units;
-    private final Items items;
     private final Stations stations;
     private final StepRules rules;
-    private final UseRules useRules;
+    private final StepUses uses;
     private final JdbcClient jdbc;
 
-    StepKind(Units units, Items items, Stations stations, StepRules rules, UseRules useRules, JdbcClient jdbc) {
+    StepKind(Units units, Stations stations, StepRules rules, StepUses uses, JdbcClient jdbc) {
         this.units = units;
-        this.items = items;
         this.stations = stations;
         this.rules = rules;
-        this.useRules = useRules;
+        this.uses = uses;
         this.jdbc = jdbc;
     }
 
@@ -107,9 +78,9 @@ class StepKind implements Kind<StepKind.Body> {
         jdbc.sql("INSERT INTO production.step (entry, operation, station, started_at, ended_at) VALUES (?, ?, ?, ?, ?)")
                 .params(fact.entry(), body.operation(), station.id(), start, fact.occurredAt())
                 .update();
-        recordUnits(fact, units.known(body.units(), "body.units"));
+        recordUnits(fact, units.knownOnce(body.units(), "body.units"));
         for (int i = 0; i < body.uses().size(); i++) {
-            recordUse(fact, i, body.uses().get(i));
+            uses.record(fact, i, body.uses().get(i));
         }
         body.values().forEach(value -> recordValue(fact.entry(), value));
     }
@@ -125,33 +96,11 @@ class StepKind implements Kind<StepKind.Body> {
         return start == null ? fact.occurredAt() : start;
     }
 
-    private void recordUnits(Fact<Body> fact, List<Long> worked) {
-        for (long unit : worked) {
-            jdbc.sql("INSERT INTO production.step_unit (entry, unit) VALUES (?, ?)")
-                    .params(fact.entry(), unit)
-                    .update();
-        }
-        rules.unitsMayBeWorkedOn(fact);
-    }
-
-    private void recordUse(Fact<Body> fact, int index, Use use) {
-        String path = "body.uses[" + index + "]";
-        Item item = items.named(use.item(), path + ".item");
-        Long position = use.position() == null
-                ? null
-                : stations.position(fact.body().station(), use.position(), path + ".position")
-                        .id();
-        Long lot = use.lot() == null ? null : useRules.scanned(fact, use.lot(), position);
-        jdbc.sql("""
-                        INSERT INTO production.step_use (entry, ordinal, item, lot, position, quantity, unit_of_measure)
-                        VALUES (?, ?, ?, ?, ?, ?, ?)
-                        """)
-                .params(fact.entry(), index + 1, item.id())
-                .param(lot)
-                .param(position)
-                .param(use.quantity())
-                .param(use.unitOfMeasure())
+    private void recordUnits(Fact<Body> fact, Map<Long, UnitName> worked) {
+        jdbc.sql("INSERT INTO production.step_unit (entry, unit) SELECT ?, unnest(?)")
+                .params(fact.entry(), worked.keySet().toArray(Long[]::new))
                 .update();
+        rules.unitsMayBeWorkedOn(fact, worked);
     }
 
     private void recordValue(long entry, Value value) {

@@ -3,33 +3,29 @@ package dev.sunthread.production;
 import dev.sunthread.catalog.Items;
 import dev.sunthread.catalog.Structures;
 import dev.sunthread.ledger.Fact;
-import java.util.List;
+import java.util.Map;
 import org.springframework.stereotype.Component;
 
 /** What must hold before a step is done. */
 @Component
 class StepRules {
 
-    private final Units units;
     private final UnitRules unitRules;
     private final Items items;
     private final Structures structures;
+    private final Prerequisites prerequisites;
 
-    StepRules(Units units, UnitRules unitRules, Items items, Structures structures) {
-        this.units = units;
+    StepRules(UnitRules unitRules, Items items, Structures structures, Prerequisites prerequisites) {
         this.unitRules = unitRules;
         this.items = items;
         this.structures = structures;
+        this.prerequisites = prerequisites;
     }
 
-    void unitsMayBeWorkedOn(Fact<StepKind.Body> fact) {
-        List<UnitName> names = fact.body().units().stream().distinct().toList();
-        for (UnitName name : names) {
-            long unit = units.find(name.id()).orElseThrow();
-            unitRules.unitIsBorn(fact, name, unit);
-            unitRules.unitIsNotOnHold(fact, name, unit);
-        }
-        names.stream().map(UnitName::item).distinct().forEach(item -> operationIsOnTheRoute(fact, item));
+    void unitsMayBeWorkedOn(Fact<StepKind.Body> fact, Map<Long, UnitName> worked) {
+        unitRules.unitsMayMoveOn(fact, worked);
+        worked.values().stream().map(UnitName::item).distinct().forEach(item -> operationIsOnTheRoute(fact, item));
+        prerequisites.operationFollowsWhatIsDemanded(fact, worked, fact.body().operation());
     }
 
     private void operationIsOnTheRoute(Fact<StepKind.Body> fact, String number) {

@@ -5,7 +5,7 @@ import dev.sunthread.ledger.body.Field;
 import org.jspecify.annotations.Nullable;
 
 /** A unit as a body names it. */
-record UnitName(
+public record UnitName(
         @Field("The unit's item") String item,
 
         @Field("The serial, as written: case and leading zeros count")

@@ -1,13 +1,18 @@
 package dev.sunthread.production;
 
 import dev.sunthread.holds.Holds;
+import dev.sunthread.holds.OpenHold;
+import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Fact;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.springframework.stereotype.Component;
 
-/** What must hold of a unit before something is done with it. */
+/** What must hold of units before something is done with them; asked of all at once and noted unit by unit. */
 @Component
-class UnitRules {
+public class UnitRules {
 
     private final Units units;
     private final Holds holds;
@@ -17,8 +22,26 @@ class UnitRules {
         this.holds = holds;
     }
 
-    void unitIsBorn(Fact<?> fact, UnitName name, long unit) {
-        if (!units.isBorn(unit)) {
+    /** Each unit is born, not scrapped and not on hold; gives those that are on hold. */
+    public Set<Long> unitsMayMoveOn(Fact<?> fact, Map<Long, UnitName> named) {
+        Set<Long> born = units.born(named.keySet());
+        Set<Long> scrapped = units.scrapped(named.keySet(), fact.occurredAt());
+        Map<Long, List<OpenHold>> open = holds.on(TraceKind.UNIT, named.keySet());
+        named.forEach((unit, name) -> {
+            unitIsBorn(fact, name, unit, born);
+            unitIsNotScrapped(fact, name, unit, scrapped);
+            unitIsNotOnHold(fact, name, unit, open.getOrDefault(unit, List.of()));
+        });
+        return open.keySet();
+    }
+
+    void unitsAreBorn(Fact<?> fact, Map<Long, UnitName> named) {
+        Set<Long> born = units.born(named.keySet());
+        named.forEach((unit, name) -> unitIsBorn(fact, name, unit, born));
+    }
+
+    private static void unitIsBorn(Fact<?> fact, UnitName name, long unit, Set<Long> born) {
+        if (!born.contains(unit)) {
             fact.breaks(
                     "unit-is-born",
                     "Unit " + name + " has no birth record",
@@ -27,14 +50,21 @@ class UnitRules {
         }
     }
 
-    /** Whether the unit is free; what holds it is noted or refused. */
-    boolean unitIsNotOnHold(Fact<?> fact, UnitName name, long unit) {
-        var open = holds.on(TraceRef.unit(unit));
+    private static void unitIsNotScrapped(Fact<?> fact, UnitName name, long unit, Set<Long> scrapped) {
+        if (scrapped.contains(unit)) {
+            fact.breaks(
+                    "unit-is-not-scrapped",
+                    "Unit " + name + " was scrapped before",
+                    "Correct the serial, or void the scrapping if the unit lives on",
+                    TraceRef.unit(unit));
+        }
+    }
+
+    private static void unitIsNotOnHold(Fact<?> fact, UnitName name, long unit, List<OpenHold> open) {
         open.forEach(hold -> fact.breaks(
                 "unit-is-not-on-hold",
                 "Unit " + name + " is on hold: " + hold.reason(),
                 "Set it aside and ask quality",
                 TraceRef.unit(unit)));
-        return open.isEmpty();
     }
 }

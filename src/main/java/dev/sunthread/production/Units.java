@@ -1,13 +1,18 @@
 package dev.sunthread.production;
 
-import dev.sunthread.catalog.Item;
 import dev.sunthread.catalog.Items;
 import dev.sunthread.kernel.UnitId;
+import dev.sunthread.ledger.Known;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.function.IntFunction;
+import java.util.stream.Collectors;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -16,24 +21,29 @@ import org.springframework.stereotype.Repository;
 public class Units {
 
     private final Items items;
+    private final UnitNumbers numbers;
     private final JdbcClient jdbc;
 
-    Units(Items items, JdbcClient jdbc) {
+    Units(Items items, UnitNumbers numbers, JdbcClient jdbc) {
         this.items = items;
+        this.numbers = numbers;
         this.jdbc = jdbc;
     }
 
     /** The internal number of a unit, known from now on. @throws dev.sunthread.ledger.body.Unreadable if its item is not */
-    long known(UnitName name, String field) {
-        Item item = items.serialised(name.item(), field + ".item");
-        Optional<Long> id = find(item.id(), name.id());
-        if (id.isPresent()) {
-            return id.get();
+    public long known(UnitName name, String field) {
+        return known(List.of(name), i -> field).get(0);
+    }
+
+    /** The internal number of each unit that a body names at a field, in their order; looked up at once. */
+    public List<Long> known(List<UnitName> names, IntFunction<String> field) {
+        List<UnitNumbers.Key> keys = new ArrayList<>();
+        for (int i = 0; i < names.size(); i++) {
+            UnitId id = names.get(i).id();
+            long item = items.serialised(id.item(), field.apply(i) + ".item").id();
+            keys.add(new UnitNumbers.Key(item, id.serial(), id.issuer()));
         }
-        jdbc.sql("INSERT INTO production.unit (item, serial, issuer) VALUES (?, ?, ?) ON CONFLICT DO NOTHING")
-                .params(item.id(), name.serial(), name.id().issuer())
-                .update();
-        return find(item.id(), name.id()).orElseThrow();
+        return numbers.known(keys);
     }
 
     List<Long> known(List<UnitName> names, String field) {
@@ -41,38 +51,55 @@ public class Units {
     }
 
     /** Each unit once, by its internal number, with the first name it was given. */
-    Map<Long, UnitName> knownOnce(List<UnitName> names, String field) {
+    public Map<Long, UnitName> knownOnce(List<UnitName> names, String field) {
+        return once(names, known(names, i -> field + "[" + i + "]"));
+    }
+
+    /** Each unit once, by its internal number among the numbers of all, with the first name it was given. */
+    public Map<Long, UnitName> once(List<UnitName> names, List<Long> numbers) {
         Map<Long, UnitName> units = new LinkedHashMap<>();
         for (int i = 0; i < names.size(); i++) {
-            units.putIfAbsent(known(names.get(i), field + "[" + i + "]"), names.get(i));
+            units.putIfAbsent(numbers.get(i), names.get(i));
         }
         return units;
     }
 
     /** The internal number of the unit with this identity, if it was ever named. */
     public Optional<Long> find(UnitId id) {
-        return items.find(id.item()).flatMap(item -> find(item.id(), id));
-    }
-
-    private Optional<Long> find(long item, UnitId id) {
-        return jdbc.sql("SELECT id FROM production.unit WHERE serial = ? AND item = ? AND issuer = ?")
-                .params(id.serial(), item, id.issuer())
-                .query(Long.class)
-                .optional();
+        return items.find(id.item())
+                .flatMap(item -> numbers.find(new UnitNumbers.Key(item.id(), id.serial(), id.issuer())));
     }
 
     /** Lets one writer at a time say where these units are; always in the same order, so that none waits for ever. */
-    void lock(Collection<Long> units) {
+    public void lock(Collection<Long> units) {
         jdbc.sql("SELECT id FROM production.unit WHERE id = ANY (?) ORDER BY id FOR UPDATE")
                 .param(units.toArray(Long[]::new))
                 .query()
                 .listOfRows();
     }
 
-    boolean isBorn(long unit) {
-        return jdbc.sql("""
-                        SELECT 1 FROM production.birth b
-                        WHERE b.unit = ? AND NOT EXISTS (SELECT FROM ledger.withdrawal w WHERE w.target = b.entry) LIMIT 1
-                        """).param(unit).query(Integer.class).optional().isPresent();
+    /** Which of these have a birth record. */
+    Set<Long> born(Collection<Long> units) {
+        return jdbc
+                .sql("SELECT b.unit FROM production.birth b WHERE b.unit = ANY (:units) AND " + Known.now("b.entry"))
+                .param("units", units.toArray(Long[]::new))
+                .query(Long.class)
+                .list()
+                .stream()
+                .collect(Collectors.toSet());
+    }
+
+    /** Which of these were scrapped by a time. */
+    Set<Long> scrapped(Collection<Long> units, OffsetDateTime at) {
+        return jdbc
+                .sql(
+                        "SELECT s.unit FROM production.scrapping s WHERE s.unit = ANY (:units) AND s.scrapped_at <= :at AND "
+                                + Known.now("s.entry"))
+                .param("units", units.toArray(Long[]::new))
+                .param("at", at)
+                .query(Long.class)
+                .list()
+                .stream()
+                .collect(Collectors.toSet());
     }
 }

@@ -3,6 +3,7 @@ package dev.sunthread.production;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.materials.Charges;
+import dev.sunthread.materials.Containers;
 import dev.sunthread.materials.LotRules;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -13,10 +14,12 @@ class UseRules {
 
     private final LotRules lotRules;
     private final Charges charges;
+    private final Containers containers;
 
-    UseRules(LotRules lotRules, Charges charges) {
+    UseRules(LotRules lotRules, Charges charges, Containers containers) {
         this.lotRules = lotRules;
         this.charges = charges;
+        this.containers = containers;
     }
 
     /** The internal number of the lot that was scanned as used, at a position if one is known. */
@@ -26,6 +29,12 @@ class UseRules {
             scannedLotIsTheOneLoaded(fact, number, lot, position);
         }
         return lot;
+    }
+
+    /** The internal number of the container that was scanned as used. */
+    @Nullable
+    Long container(@Nullable String label) {
+        return label == null ? null : containers.known(label);
     }
 
     private void scannedLotIsTheOneLoaded(Fact<?> fact, String number, long lot, long position) {

@@ -1,4 +1,4 @@
-/** Units: their birth, steps, installations and removals, shipments and returns. */
+/** Units: their birth, steps, installations and removals, carriers, recovery and scrapping, shipments and returns. */
 @NullMarked
 @ApplicationModule(
         allowedDependencies = {

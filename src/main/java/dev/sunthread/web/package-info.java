@@ -13,6 +13,8 @@
             "materials::incoming",
             "production",
             "production::balance",
+            "cure",
+            "electrical",
             "genealogy",
             "journal"
         })

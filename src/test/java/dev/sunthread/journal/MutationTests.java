@@ -50,7 +50,15 @@ class MutationTests {
             "regrade body.quantity",
             "regrade body.unitOfMeasure",
             "lot-ending body.quantity",
-            "lot-ending body.unitOfMeasure");
+            "lot-ending body.unitOfMeasure",
+            "station body.positions",
+            "route body.operations[0].consumes",
+            "carrier-load body.loads[0].unit",
+            "carrier-unload body.unloads[0].unit",
+            "recovery body.quantity",
+            "recovery body.unitOfMeasure",
+            "deviation body.unit",
+            "deviation body.specification");
 
     @Autowired
     Kinds kinds;

@@ -1,5 +1,6 @@
 package dev.sunthread.testing;
 
+import java.time.format.DateTimeFormatter;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -43,7 +44,7 @@ public record Ovens(Plant plant) {
                         "equipment",
                         "OVEN",
                         "startedAt",
-                        Plant.at(start).toString(),
+                        written(start),
                         "units",
                         units.stream().map(Plant::unit).toList(),
                         "carriers",
@@ -66,7 +67,7 @@ public record Ovens(Plant plant) {
                         "equipment",
                         "RIG",
                         "startedAt",
-                        Plant.at(time).toString(),
+                        written(time),
                         "verdict",
                         verdict));
     }
@@ -84,6 +85,10 @@ public record Ovens(Plant plant) {
                         verdict,
                         "evidence",
                         "reference unit"));
+    }
+
+    private static String written(String time) {
+        return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(Plant.at(time));
     }
 
     private static List<Map<String, Object>> things(String... things) {

@@ -90,7 +90,7 @@ public final class Plant {
                         "quantity",
                         "100",
                         "unitOfMeasure",
-                        item.equals("ADH") ? "g" : "pcs",
+                        item.equals("CELL") ? "pcs" : "g",
                         "supplier",
                         "Far Supplier",
                         "supplierLots",

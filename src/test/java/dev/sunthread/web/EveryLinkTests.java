@@ -33,7 +33,7 @@ class EveryLinkTests {
 
     @Test
     void everyLinkOnEveryPageLeadsSomewhere() throws Exception {
-        StockedPlant.built(door).bondWithLot("12:00", "R0002", "A-99");
+        SmallPlant.withRuns(StockedPlant.built(door)).bondWithLot("12:00", "R0002", "A-99");
         Set<String> seen = new HashSet<>(Set.of("/"));
         ArrayDeque<String> waiting = new ArrayDeque<>(seen);
         while (!waiting.isEmpty()) {
@@ -45,7 +45,9 @@ class EveryLinkTests {
         }
         assertThat(seen)
                 .hasSizeGreaterThan(60)
-                .contains("/unit?item=WALL&serial=W%2F1", "/lot?number=A-99", "/container?label=C/1");
+                .contains("/unit?item=WALL&serial=W%2F1", "/lot?number=A-99", "/container?label=C/1")
+                .contains(
+                        "/cure-run?name=C%2F1", "/test-run?name=T-1", "/equipment?name=OVEN", "/carrier?name=TRAY%201");
     }
 
     private static List<String> links(MockHttpServletResponse page) throws Exception {

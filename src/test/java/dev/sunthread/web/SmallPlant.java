@@ -31,6 +31,64 @@ public final class SmallPlant {
         return plant;
     }
 
+    /** The same with a receiver cured on a tray in a rack, tested, and scrapped after its cell was recovered. */
+    public static Plant withRuns(Plant plant) {
+        for (String kind : List.of("recipe", "specification", "equipment")) {
+            plant.say(
+                    kind,
+                    "1 00:00",
+                    Map.of(kind, kind.equals("equipment") ? "OVEN" : "SOFT 1", "revision", "A", "name", "As told"));
+        }
+        Map<String, Object> receiver = Map.of("item", "RCV", "serial", "R0003");
+        plant.say("calibration", "12:00", Map.of("equipment", "OVEN", "verdict", "good", "evidence", "as written"));
+        plant.say(
+                "carrier-load",
+                "12:10",
+                Map.of("carrier", "TRAY 1", "loads", List.of(Map.of("unit", receiver, "position", "A1"))));
+        plant.say("carrier-load", "12:11", Map.of("carrier", "RACK", "loads", List.of(Map.of("carrier", "TRAY 1"))));
+        plant.say(
+                "cure-run",
+                "13:00",
+                Map.of(
+                        "run",
+                        "C/1",
+                        "recipe",
+                        "SOFT 1",
+                        "equipment",
+                        "OVEN",
+                        "startedAt",
+                        "2026-03-10T12:30:00+01:00",
+                        "carriers",
+                        List.of(Map.of("carrier", "RACK")),
+                        "units",
+                        List.of(Map.of("item", "RCV", "serial", "R0002"))));
+        plant.say("carrier-unload", "13:10", Map.of("carrier", "TRAY 1"));
+        plant.say(
+                "test-run",
+                "13:20",
+                Map.of(
+                        "run",
+                        "T-1",
+                        "unit",
+                        receiver,
+                        "specification",
+                        "SOFT 1",
+                        "equipment",
+                        "OVEN",
+                        "verdict",
+                        "fail"));
+        plant.say(
+                "deviation",
+                "13:30",
+                Map.of("unit", receiver, "operation", "bond", "item", "CELL", "why", "none left"));
+        plant.say(
+                "recovery",
+                "13:40",
+                Map.of("unit", receiver, "lot", "L-9", "item", "CELL", "quantity", "1", "unitOfMeasure", "pcs"));
+        plant.say("scrap", "13:50", Map.of("units", List.of(receiver), "why", "cracked"));
+        return plant;
+    }
+
     /** A birth that no plant has said yet. */
     public static Envelope birthOf(String item, String serial) {
         var head = new dev.sunthread.ledger.EnvelopeHead(

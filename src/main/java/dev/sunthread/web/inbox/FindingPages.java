@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -49,16 +50,20 @@ class FindingPages {
     private Map<String, List<FindingSubject>> subjects(List<String> entries) {
         return jdbc
                 .sql("""
-                        SELECT e.id AS entry, fs.ordinal, l.number AS lot, k.label AS container, i.number AS item, u.serial, u.issuer
+                        SELECT e.id AS entry, fs.ordinal, l.number AS lot, k.label AS container, i.number AS item, u.serial, u.issuer,
+                               CASE fs.kind WHEN 'CURE_RUN' THEN 'cure run' WHEN 'TEST_RUN' THEN 'test run' END AS what,
+                               coalesce(cr.number, tr.number) AS name
                         FROM ledger.entry e JOIN inbox.finding_subject fs ON fs.entry = e.number
                         LEFT JOIN materials.lot l ON fs.kind = 'LOT' AND l.id = fs.subject
                         LEFT JOIN materials.container k ON fs.kind = 'CONTAINER' AND k.id = fs.subject
                         LEFT JOIN production.unit u ON fs.kind = 'UNIT' AND u.id = fs.subject
                         LEFT JOIN catalog.item i ON i.id = u.item
+                        LEFT JOIN cure.run cr ON fs.kind = 'CURE_RUN' AND cr.id = fs.subject
+                        LEFT JOIN electrical.run tr ON fs.kind = 'TEST_RUN' AND tr.id = fs.subject
                         WHERE e.id = ANY (:entries) ORDER BY l.number, k.label, u.serial
                         """)
                 .param("entries", entries.toArray(String[]::new))
-                .query(FindingSubject.class)
+                .query(DataClassRowMapper.newInstance(FindingSubject.class))
                 .list()
                 .stream()
                 .collect(Collectors.groupingBy(subject -> key(subject.entry(), subject.ordinal())));

@@ -2,7 +2,7 @@ package dev.sunthread.web.inbox;
 
 import org.jspecify.annotations.Nullable;
 
-/** A lot, container or unit that a finding touches. */
+/** A lot, a container, a unit, or a run by its kind and number, that a finding touches. */
 public record FindingSubject(
         String entry,
         int ordinal,
@@ -10,4 +10,6 @@ public record FindingSubject(
         @Nullable String container,
         @Nullable String item,
         @Nullable String serial,
-        @Nullable String issuer) {}
+        @Nullable String issuer,
+        @Nullable String what,
+        @Nullable String name) {}

@@ -25,6 +25,11 @@ public final class Addresses {
         return "/container?label=" + encoded(label);
     }
 
+    /** The page of a cure run, a test run, equipment or a carrier, in those words, by its number or code. */
+    public static String named(String what, String name) {
+        return "/" + what.replace(' ', '-') + "?name=" + encoded(name);
+    }
+
     /** The forward trace of a supplier's lot. */
     public static String supplierLot(String text) {
         return "/trace?way=forward&supplierLot=" + encoded(text);

@@ -3,17 +3,26 @@ package dev.sunthread.web.search;
 import dev.sunthread.kernel.UnitId;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
-/** Everything with a label: units by serial, lots by number, containers by label, supplier lots by the supplier's text. */
+/** Everything with a label: units, lots, containers, supplier lots by the supplier's text, runs, equipment and carriers. */
 @Repository
 public class NamedThings {
 
     private static final int MOST_NEAR = 30;
     private static final String ANY_OF = "= ANY (:texts)";
     private static final String BEGINS = "LIKE :prefix";
+
+    /** What else has a name of its own, in words, and its table. */
+    private static final Map<String, String> OTHERS = new TreeMap<>(Map.of(
+            "cure run", "cure.run",
+            "test run", "electrical.run",
+            "equipment", "catalog.equipment",
+            "carrier", "production.carrier"));
 
     private final JdbcClient jdbc;
 
@@ -44,23 +53,35 @@ public class NamedThings {
     }
 
     private Stream<Hit> called(Collection<String> texts, String why) {
-        return Stream.of(
-                        units(ANY_OF, texts, "", why),
-                        lots(ANY_OF, texts, "", why),
-                        containers(ANY_OF, texts, "", why),
-                        supplierLots(ANY_OF, texts, "", why))
-                .flatMap(List::stream);
+        return all(ANY_OF, texts, "", why);
     }
 
     private Stream<Hit> beginning(String text) {
         String prefix = text.replace("\\", "\\\\").replace("%", "\\%").replace("_", "\\_") + "%";
         String why = "begins so";
-        return Stream.of(
-                        units(BEGINS, List.of(), prefix, why),
-                        lots(BEGINS, List.of(), prefix, why),
-                        containers(BEGINS, List.of(), prefix, why),
-                        supplierLots(BEGINS, List.of(), prefix, why))
+        return all(BEGINS, List.of(), prefix, why);
+    }
+
+    private Stream<Hit> all(String condition, Collection<String> texts, String prefix, String why) {
+        Stream<Hit> labelled = Stream.of(
+                        units(condition, texts, prefix, why),
+                        lots(condition, texts, prefix, why),
+                        containers(condition, texts, prefix, why),
+                        supplierLots(condition, texts, prefix, why))
                 .flatMap(List::stream);
+        Stream<Hit> others = OTHERS.entrySet().stream()
+                .flatMap(other -> others(other.getKey(), other.getValue(), condition, texts, prefix, why));
+        return Stream.concat(labelled, others);
+    }
+
+    private Stream<Hit> others(
+            String what, String table, String condition, Collection<String> texts, String prefix, String why) {
+        String sql = "SELECT %s FROM " + table + " WHERE %s ORDER BY 1 LIMIT :most";
+        String column = table.endsWith(".run") ? "number" : "code";
+        return query(sql.formatted(column, column + " %s"), condition, texts, prefix)
+                .query((rs, n) -> new Hit(what, rs.getString(1), Addresses.named(what, rs.getString(1)), why))
+                .list()
+                .stream();
     }
 
     private List<Hit> units(String condition, Collection<String> texts, String prefix, String why) {

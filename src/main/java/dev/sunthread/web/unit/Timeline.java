@@ -51,6 +51,9 @@ public class Timeline {
             WHERE fs.kind = 'UNIT' AND fs.subject = :unit
             """;
 
+    private static final String ALL =
+            (naming(TOLD) + " UNION ALL " + LaterHappenings.TOLD).replace(":unit", ":subject");
+
     private static final int MOST = 500;
 
     private final JdbcClient jdbc;
@@ -60,7 +63,7 @@ public class Timeline {
     }
 
     List<Told> of(long unit, long cutoff) {
-        return told(TOLD.replace(":unit", ":subject"), unit, cutoff);
+        return read(ALL, unit, cutoff);
     }
 
     /**
@@ -70,9 +73,17 @@ public class Timeline {
      *     may be absent for when the entry occurred
      */
     public List<Told> told(String told, long subject, long cutoff) {
+        return read(naming(told), subject, cutoff);
+    }
+
+    private static String naming(String told) {
+        return "SELECT entry, at, said, unit, lot, NULL::text AS what, NULL::text AS name FROM (" + told + ") parts";
+    }
+
+    private List<Told> read(String told, long subject, long cutoff) {
         return jdbc.sql("""
                         SELECT e.id AS entry, coalesce(t.at, e.occurred_at) AS at, t.said, i.number AS item, u.serial,
-                               u.issuer, l.number AS lot, e.actor, e.source, e.recorded_at,
+                               u.issuer, l.number AS lot, t.what, t.name, e.actor, e.source, e.recorded_at,
                                v.id AS voided_by, v.why AS voided_why
                         FROM (%s) t
                         JOIN ledger.entry e ON e.number = t.entry

@@ -4,7 +4,8 @@ import java.time.OffsetDateTime;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One happening of a unit as an entry tells it; the other unit or lot it names may be absent.
+ * One happening of a unit as an entry tells it; the other unit or lot it names may be absent, and so may what else it
+ * names: a run or a carrier.
  *
  * @param voidedBy the entry that took it back, if one did
  */
@@ -16,6 +17,8 @@ public record Told(
         @Nullable String serial,
         @Nullable String issuer,
         @Nullable String lot,
+        @Nullable String what,
+        @Nullable String name,
         String actor,
         String source,
         OffsetDateTime recordedAt,

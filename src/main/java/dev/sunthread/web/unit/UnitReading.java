@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -17,14 +18,29 @@ class UnitReading {
 
     private static final int HIGHEST = 8;
 
-    private static final String SEEN =
-            """
+    private static final String SEEN = """
             SELECT format('shipped to %%s, shipment %%s', s.consignee, s.number) AS place, s.shipped_at AS at, s.entry
             FROM production.shipment_unit su JOIN production.shipment s USING (entry)
             WHERE su.unit = :unit AND %s
             UNION ALL
             SELECT 'in the plant, back from ' || r.consignee, r.returned_at, r.entry
             FROM production.unit_return r WHERE r.unit = :unit AND %s
+            UNION ALL
+            SELECT 'scrapped: ' || x.why, x.scrapped_at, x.entry
+            FROM production.scrapping x WHERE x.unit = :unit AND %s
+            UNION ALL
+            SELECT 'in the plant, put on carrier ' || c.code, l.loaded_at, l.entry
+            FROM production.carrier_load l JOIN production.carrier c ON c.id = l.carrier WHERE l.unit = :unit AND %s
+            UNION ALL
+            SELECT 'in the plant, taken off carrier ' || c.code, o.unloaded_at, o.entry
+            FROM production.carrier_unload o JOIN production.carrier c ON c.id = o.carrier WHERE o.unit = :unit AND %s
+            UNION ALL
+            SELECT 'in the plant, last cured in ' || q.code, d.ended_at, d.entry
+            FROM cure.run_unit m JOIN cure.run_record d USING (entry) JOIN catalog.equipment q ON q.id = d.equipment
+            WHERE m.unit = :unit AND %s
+            UNION ALL
+            SELECT 'in the plant, last tested on ' || q.code, t.ended_at, t.entry
+            FROM electrical.run_record t JOIN catalog.equipment q ON q.id = t.equipment WHERE t.unit = :unit AND %s
             UNION ALL
             SELECT 'in the plant, last seen at ' || st.code, s.ended_at, s.entry
             FROM production.step_unit su JOIN production.step s USING (entry) JOIN catalog.station st ON st.id = s.station
@@ -34,7 +50,9 @@ class UnitReading {
             FROM production.birth b LEFT JOIN catalog.station st ON st.id = b.station
             WHERE b.unit = :unit AND %s
             ORDER BY at DESC, entry DESC LIMIT 1
-            """.formatted(Known.at("s.entry"), Known.at("r.entry"), Known.at("s.entry"), Known.at("b.entry"));
+            """.formatted(Stream.of("s", "r", "x", "l", "o", "d", "t", "s", "b")
+            .map(table -> Known.at(table + ".entry"))
+            .toArray());
 
     private final JdbcClient jdbc;
 

@@ -1,0 +1,81 @@
+package dev.sunthread.catalog;
+
+import dev.sunthread.ledger.Fact;
+import dev.sunthread.ledger.Kind;
+import dev.sunthread.ledger.body.Field;
+import dev.sunthread.ledger.body.TextForm;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/** Equipment was checked, in one of the ways there are, and was good or bad. */
+class EquipmentCheckKind implements Kind<EquipmentCheckKind.Body> {
+
+    /** What came out of a check. */
+    enum Verdict {
+        GOOD,
+        BAD
+    }
+
+    /** How equipment is checked, with what an envelope of it says. */
+    enum Way {
+        CALIBRATION("Equipment was compared with a standard and found good or bad."),
+        VERIFICATION("Equipment was tried on something known and found good or bad.");
+
+        private final String meaning;
+
+        Way(String meaning) {
+            this.meaning = meaning;
+        }
+    }
+
+    record Body(
+            @Field("The equipment") String equipment,
+            @Field("What came out") Verdict verdict,
+
+            @Field("What was measured by it; absent if the check is good for all that it measures") @Nullable
+            String specification,
+
+            @Field(value = "What was done, and where its record is", text = TextForm.NOTE)
+            String evidence) {}
+
+    private final Way way;
+    private final ReleasedCodes codes;
+    private final JdbcClient jdbc;
+
+    EquipmentCheckKind(Way way, ReleasedCodes codes, JdbcClient jdbc) {
+        this.way = way;
+        this.codes = codes;
+        this.jdbc = jdbc;
+    }
+
+    @Override
+    public String name() {
+        return way.name().toLowerCase(Locale.ROOT);
+    }
+
+    @Override
+    public Class<Body> body() {
+        return Body.class;
+    }
+
+    @Override
+    public String meaning() {
+        return way.meaning;
+    }
+
+    @Override
+    public void record(Fact<Body> fact) {
+        Body body = fact.body();
+        String specification = body.specification();
+        jdbc.sql("""
+                        INSERT INTO catalog.equipment_check
+                          (entry, equipment, way, specification, verdict, evidence, checked_at)
+                        VALUES (?, ?, ?, ?, ?, ?, ?)
+                        """)
+                .params(fact.entry(), codes.equipment(body.equipment(), "body.equipment"), way.name())
+                .param(specification == null ? null : codes.specification(specification, "body.specification"))
+                .params(body.verdict().name(), body.evidence(), fact.occurredAt())
+                .update();
+    }
+}

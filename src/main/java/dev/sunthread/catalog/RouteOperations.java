@@ -1,0 +1,74 @@
+package dev.sunthread.catalog;
+
+import dev.sunthread.catalog.RouteOperation.Alternate;
+import dev.sunthread.catalog.RouteOperation.Reach;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+
+/** Writes the operations of a route with all that each takes in and demands. */
+@Component
+class RouteOperations {
+
+    private final Items items;
+    private final ReleasedCodes codes;
+    private final JdbcClient jdbc;
+
+    RouteOperations(Items items, ReleasedCodes codes, JdbcClient jdbc) {
+        this.items = items;
+        this.codes = codes;
+        this.jdbc = jdbc;
+    }
+
+    void record(long entry, int index, RouteOperation operation) {
+        String path = "body.operations[" + index + "]";
+        jdbc.sql("""
+                        INSERT INTO catalog.route_operation (entry, sequence, operation, name, unit_alone)
+                        VALUES (?, ?, ?, ?, ?)
+                        """)
+                .params(entry, index + 1, operation.operation(), operation.name())
+                .param(operation.reach() == Reach.UNIT_ALONE)
+                .update();
+        operation.consumes().forEach(number -> recordConsumption(entry, operation, number, path));
+        operation.alternates().forEach(alternate -> recordAlternate(entry, operation, alternate, path));
+        for (String cure : operation.cures()) {
+            recordDemand(entry, operation, codes.recipe(cure, path + ".cures"), null);
+        }
+        for (String test : operation.tests()) {
+            recordDemand(entry, operation, null, codes.specification(test, path + ".tests"));
+        }
+    }
+
+    private void recordConsumption(long entry, RouteOperation operation, String number, String path) {
+        jdbc.sql(
+                        "INSERT INTO catalog.route_consumption (entry, operation, item) VALUES (?, ?, ?) ON CONFLICT DO NOTHING")
+                .params(entry, operation.operation(), item(number, path + ".consumes"))
+                .update();
+    }
+
+    private void recordAlternate(long entry, RouteOperation operation, Alternate alternate, String path) {
+        jdbc.sql("""
+                        INSERT INTO catalog.route_alternate (entry, operation, item, alternate) VALUES (?, ?, ?, ?)
+                        ON CONFLICT DO NOTHING
+                        """)
+                .params(entry, operation.operation())
+                .params(item(alternate.item(), path + ".alternates"), item(alternate.alternate(), path + ".alternates"))
+                .update();
+    }
+
+    private void recordDemand(
+            long entry, RouteOperation operation, @Nullable Long recipe, @Nullable Long specification) {
+        jdbc.sql("""
+                        INSERT INTO catalog.route_demand (entry, operation, recipe, specification) VALUES (?, ?, ?, ?)
+                        ON CONFLICT DO NOTHING
+                        """)
+                .params(entry, operation.operation())
+                .param(recipe)
+                .param(specification)
+                .update();
+    }
+
+    private long item(String number, String path) {
+        return items.named(number, path).id();
+    }
+}

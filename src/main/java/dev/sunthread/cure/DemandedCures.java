@@ -1,0 +1,52 @@
+package dev.sunthread.cure;
+
+import dev.sunthread.catalog.Demand;
+import dev.sunthread.ledger.Known;
+import dev.sunthread.production.Assemblies;
+import dev.sunthread.production.Prerequisite;
+import java.time.OffsetDateTime;
+import java.util.Collection;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+
+/** A demanded cure is met by a run of its recipe that reached the unit: by itself, with its assembly or on a carrier. */
+@Component
+class DemandedCures implements Prerequisite {
+
+    private static final String CURED = Assemblies.WITH_AROUND_AND_CARRIED
+            + """
+            SELECT x.unit FROM around x JOIN cure.run_unit m ON m.unit = x.other JOIN cure.run_record r USING (entry)
+            WHERE %1$s
+            UNION
+            SELECT x.unit FROM carried x JOIN cure.run_carrier m ON m.carrier = x.carrier JOIN cure.run_record r USING (entry)
+            WHERE %1$s
+            """.formatted(
+                            "r.recipe = :recipe AND r.ended_at <= :at AND x.during && tstzrange(r.started_at, r.ended_at, '[]')"
+                                    + " AND " + Known.now("r.entry"));
+
+    private final JdbcClient jdbc;
+
+    DemandedCures(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    @Override
+    public Demand.Way way() {
+        return Demand.Way.CURE;
+    }
+
+    @Override
+    public Set<Long> met(Demand demand, Collection<Long> units, OffsetDateTime at) {
+        return jdbc
+                .sql(CURED)
+                .param("units", units.toArray(Long[]::new))
+                .param("recipe", demand.definition())
+                .param("at", at)
+                .query(Long.class)
+                .list()
+                .stream()
+                .collect(Collectors.toSet());
+    }
+}

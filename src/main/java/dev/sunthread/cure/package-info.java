@@ -1,0 +1,8 @@
+/** Cure runs: which units and carriers were cured together, where, when and by which recipe. */
+@NullMarked
+@ApplicationModule(
+        allowedDependencies = {"kernel", "ledger", "ledger::body", "catalog", "production", "holds", "inbox"})
+package dev.sunthread.cure;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

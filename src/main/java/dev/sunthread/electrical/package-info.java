@@ -1,0 +1,8 @@
+/** Test runs: each measurement of one unit on one rig under a specification, with its verdict. */
+@NullMarked
+@ApplicationModule(
+        allowedDependencies = {"kernel", "ledger", "ledger::body", "catalog", "production", "holds", "inbox"})
+package dev.sunthread.electrical;
+
+import org.jspecify.annotations.NullMarked;
+import org.springframework.modulith.ApplicationModule;

@@ -1,0 +1,42 @@
+package dev.sunthread.production;
+
+/**
+ * The units that were in one assembly with others, and the carriers they were on, as state has it: the beginning of a
+ * query whose parameter {@code units} names the units asked about.
+ */
+public final class Assemblies {
+
+    private static final String UP = """
+            WITH RECURSIVE up (unit, other, during) AS (
+              SELECT u, u, tstzrange(NULL, NULL) FROM unnest(:units) u
+              UNION
+              SELECT x.unit, pp.parent, x.during * s.during
+              FROM up x JOIN production.stay s ON s.child_unit = x.other AND s.applied AND s.during && x.during
+              JOIN production.parent_position pp ON pp.id = s.parent_position)
+            """;
+
+    /** A table {@code up} of unit, other and during: the unit itself and all that it was inside of, and when. */
+    public static final String WITH_UP = UP;
+
+    /**
+     * Also a table {@code around}, that has all that was inside any of those then, and a table {@code carried} of unit,
+     * carrier and during: the carriers that any of these were on, at any depth.
+     */
+    public static final String WITH_AROUND_AND_CARRIED = UP + """
+            , around (unit, other, during) AS (
+              SELECT unit, other, during FROM up
+              UNION
+              SELECT x.unit, s.child_unit, x.during * s.during
+              FROM around x JOIN production.parent_position pp ON pp.parent = x.other
+              JOIN production.stay s ON s.parent_position = pp.id AND s.applied AND s.during && x.during
+              WHERE s.child_unit IS NOT NULL),
+            carried (unit, carrier, during) AS (
+              SELECT x.unit, c.carrier, x.during * c.during
+              FROM around x JOIN production.carrying c ON c.unit = x.other AND c.during && x.during
+              UNION
+              SELECT x.unit, c.carrier, x.during * c.during
+              FROM carried x JOIN production.carrying c ON %s)
+            """.formatted(CarrierHistory.AROUND_IT);
+
+    private Assemblies() {}
+}

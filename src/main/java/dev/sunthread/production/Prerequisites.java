@@ -1,0 +1,85 @@
+package dev.sunthread.production;
+
+import dev.sunthread.catalog.Demand;
+import dev.sunthread.catalog.Demands;
+import dev.sunthread.catalog.Items;
+import dev.sunthread.kernel.TraceRef;
+import dev.sunthread.ledger.Fact;
+import java.util.Collection;
+import java.util.EnumMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.springframework.stereotype.Component;
+
+/** The cures and tests that routes demand of units before they go on. */
+@Component
+class Prerequisites {
+
+    private final Map<Demand.Way, Prerequisite> byWay = new EnumMap<>(Demand.Way.class);
+    private final List<Waiver> waivers;
+    private final Demands demands;
+    private final Items items;
+
+    /** @throws IllegalStateException if nothing knows of a way of demand, which would pass unseen */
+    Prerequisites(List<Prerequisite> prerequisites, List<Waiver> waivers, Demands demands, Items items) {
+        prerequisites.forEach(prerequisite -> byWay.put(prerequisite.way(), prerequisite));
+        if (byWay.size() < Demand.Way.values().length) {
+            throw new IllegalStateException("only " + byWay.keySet() + " of what routes demand can be looked up");
+        }
+        this.waivers = waivers;
+        this.demands = demands;
+        this.items = items;
+    }
+
+    /** What operations before this one demand is done before it. */
+    void operationFollowsWhatIsDemanded(Fact<?> fact, Map<Long, UnitName> named, String operation) {
+        unitsHaveWhatIsDemanded(fact, named, item -> demands.before(item, operation, fact.occurredAt()));
+    }
+
+    /** What all operations demand is done before a unit is shipped. */
+    void shippedUnitsHaveWhatIsDemanded(Fact<?> fact, Map<Long, UnitName> named) {
+        unitsHaveWhatIsDemanded(fact, named, item -> demands.ofAll(item, fact.occurredAt()));
+    }
+
+    private void unitsHaveWhatIsDemanded(
+            Fact<?> fact, Map<Long, UnitName> named, Function<Long, List<Demand>> demanded) {
+        named.keySet().stream()
+                .collect(Collectors.groupingBy(unit -> item(named, unit), LinkedHashMap::new, Collectors.toList()))
+                .forEach((number, units) -> demanded.apply(
+                                items.find(number).orElseThrow().id())
+                        .forEach(demand -> missing(fact, demand, units)
+                                .forEach(unit -> demandIsMetBeforeTheNextOperation(fact, demand, named, unit))));
+    }
+
+    private static String item(Map<Long, UnitName> named, long unit) {
+        return Objects.requireNonNull(named.get(unit)).item();
+    }
+
+    private List<Long> missing(Fact<?> fact, Demand demand, Collection<Long> units) {
+        Prerequisite prerequisite = Objects.requireNonNull(byWay.get(demand.way()));
+        Set<Long> missing = new HashSet<>(units);
+        missing.removeAll(prerequisite.met(demand, units, fact.occurredAt()));
+        waivers.forEach(waiver -> missing.removeAll(waiver.waived(demand, missing)));
+        return units.stream().filter(missing::contains).toList();
+    }
+
+    private static void demandIsMetBeforeTheNextOperation(
+            Fact<?> fact, Demand demand, Map<Long, UnitName> named, long unit) {
+        boolean cure = demand.way() == Demand.Way.CURE;
+        fact.breaks(
+                cure
+                        ? "demanded-cure-is-done-before-the-next-operation"
+                        : "demanded-test-is-passed-before-the-next-operation",
+                "Unit " + named.get(unit)
+                        + (cure ? " has no cure by recipe " : " has no last result that passed of test ")
+                        + demand.code() + ", which operation " + demand.operation() + " demands",
+                "Do it first; if it was done, record it; if it will not be done, have the deviation signed",
+                TraceRef.unit(unit));
+    }
+}

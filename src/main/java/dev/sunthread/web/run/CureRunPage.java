@@ -1,0 +1,38 @@
+package dev.sunthread.web.run;
+
+import dev.sunthread.inbox.OpenFinding;
+import java.time.OffsetDateTime;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Everything the page of a cure run shows, at one cut-off.
+ *
+ * @param records what is recorded under its number; more than one is a finding
+ * @param carriers the carriers that were in it
+ * @param units the units that were in it, by themselves or on carriers
+ */
+public record CureRunPage(
+        String number, List<OpenFinding> findings, List<Recorded> records, List<Carrier> carriers, List<Member> units) {
+
+    /** A run as one entry tells it. */
+    public record Recorded(
+            String recipe, String equipment, OffsetDateTime from, OffsetDateTime until, String actor, String entry) {}
+
+    /** A carrier in the load, with its position in the equipment. */
+    public record Carrier(String code, @Nullable String position) {}
+
+    /**
+     * A unit in the load.
+     *
+     * @param carrier the carrier it was on; absent if it was in the load by itself
+     * @param position its position on the carrier, or in the equipment
+     */
+    public record Member(
+            String level,
+            String item,
+            String serial,
+            String issuer,
+            @Nullable String carrier,
+            @Nullable String position) {}
+}

@@ -1,0 +1,30 @@
+package dev.sunthread.web.run;
+
+import java.time.OffsetDateTime;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Everything the page of equipment shows, at one cut-off.
+ *
+ * @param checks how it was checked, the newest first
+ * @param runs what was done with it, the newest first
+ */
+public record EquipmentPage(String code, List<Revision> revisions, List<Check> checks, List<Run> runs) {
+
+    /** A released revision, with the station it stands at. */
+    public record Revision(
+            String revision, String name, @Nullable String station, OffsetDateTime from) {}
+
+    /** A calibration or verification, in words, with the specification it was for. */
+    public record Check(
+            OffsetDateTime at,
+            String way,
+            String verdict,
+            @Nullable String specification,
+            String evidence,
+            String entry) {}
+
+    /** A cure run or test run, in words, with its recipe or specification. */
+    public record Run(String what, String number, String under, OffsetDateTime from, OffsetDateTime until) {}
+}

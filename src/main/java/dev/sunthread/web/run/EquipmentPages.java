@@ -1,0 +1,69 @@
+package dev.sunthread.web.run;
+
+import dev.sunthread.ledger.Known;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.jdbc.core.DataClassRowMapper;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** Reads what history tells of equipment at a cut-off. */
+@Repository
+class EquipmentPages {
+
+    private static final int MOST = 200;
+
+    private static final String REVISIONS = """
+            SELECT r.revision, r.name, st.code AS station, r.effective_at AS "from"
+            FROM catalog.equipment_revision r LEFT JOIN catalog.station st ON st.id = r.station
+            WHERE r.equipment = :equipment AND %s ORDER BY r.effective_at DESC, r.entry DESC LIMIT :most
+            """.formatted(Known.at("r.entry"));
+
+    private static final String CHECKS = """
+            SELECT c.checked_at AS at, lower(c.way) AS way, lower(c.verdict) AS verdict, s.code AS specification, c.evidence,
+                   e.id AS entry
+            FROM catalog.equipment_check c JOIN ledger.entry e ON e.number = c.entry
+            LEFT JOIN catalog.specification s ON s.id = c.specification
+            WHERE c.equipment = :equipment AND %s ORDER BY c.checked_at DESC, c.entry DESC LIMIT :most
+            """.formatted(Known.at("c.entry"));
+
+    private static final String RUNS = """
+            SELECT * FROM (
+              (SELECT 'cure run' AS what, n.number, p.code AS under, r.started_at AS "from", r.ended_at AS until
+               FROM cure.run_record r JOIN cure.run n ON n.id = r.run JOIN catalog.recipe p ON p.id = r.recipe
+               WHERE r.equipment = :equipment AND %1$s ORDER BY r.started_at DESC LIMIT :most)
+              UNION ALL
+              (SELECT 'test run', n.number, s.code, r.started_at, r.ended_at
+               FROM electrical.run_record r JOIN electrical.run n ON n.id = r.run
+               JOIN catalog.specification s ON s.id = r.specification
+               WHERE r.equipment = :equipment AND %1$s ORDER BY r.started_at DESC LIMIT :most)) runs
+            ORDER BY "from" DESC, number LIMIT :most
+            """.formatted(Known.at("r.entry"));
+
+    private final JdbcClient jdbc;
+
+    EquipmentPages(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    Optional<EquipmentPage> read(String code, long cutoff) {
+        return jdbc.sql("SELECT id FROM catalog.equipment WHERE code = ?")
+                .param(code)
+                .query(Long.class)
+                .optional()
+                .map(equipment -> new EquipmentPage(
+                        code,
+                        list(REVISIONS, equipment, cutoff, EquipmentPage.Revision.class),
+                        list(CHECKS, equipment, cutoff, EquipmentPage.Check.class),
+                        list(RUNS, equipment, cutoff, EquipmentPage.Run.class)));
+    }
+
+    private <T> List<T> list(String sql, long equipment, long cutoff, Class<T> type) {
+        return jdbc.sql(sql)
+                .param("equipment", equipment)
+                .param("cutoff", cutoff)
+                .param("most", MOST)
+                .query(DataClassRowMapper.newInstance(type))
+                .list();
+    }
+}

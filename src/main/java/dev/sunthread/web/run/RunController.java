@@ -1,0 +1,53 @@
+package dev.sunthread.web.run;
+
+import dev.sunthread.ledger.Sealer;
+import dev.sunthread.web.search.UnknownPages;
+import java.util.Map;
+import java.util.Optional;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.servlet.ModelAndView;
+
+/** The pages of runs and of the equipment they were done with. */
+@Controller
+class RunController {
+
+    private final Sealer sealer;
+    private final CureRunPages cures;
+    private final TestRunPages tests;
+    private final EquipmentPages equipment;
+    private final UnknownPages unknown;
+
+    RunController(
+            Sealer sealer, CureRunPages cures, TestRunPages tests, EquipmentPages equipment, UnknownPages unknown) {
+        this.sealer = sealer;
+        this.cures = cures;
+        this.tests = tests;
+        this.equipment = equipment;
+        this.unknown = unknown;
+    }
+
+    @GetMapping("/cure-run")
+    ModelAndView cureRun(@RequestParam String name) {
+        long cutoff = sealer.seal();
+        return page("cure-run", name, cutoff, cures.read(name, cutoff));
+    }
+
+    @GetMapping("/test-run")
+    ModelAndView testRun(@RequestParam String name) {
+        long cutoff = sealer.seal();
+        return page("test-run", name, cutoff, tests.read(name, cutoff));
+    }
+
+    @GetMapping("/equipment")
+    ModelAndView equipment(@RequestParam String name) {
+        long cutoff = sealer.seal();
+        return page("equipment", name, cutoff, equipment.read(name, cutoff));
+    }
+
+    private ModelAndView page(String what, String name, long cutoff, Optional<?> page) {
+        return page.map(found -> new ModelAndView("web/" + what, Map.of("cutoff", cutoff, "page", found)))
+                .orElseGet(() -> unknown.of(what.replace('-', ' '), name));
+    }
+}

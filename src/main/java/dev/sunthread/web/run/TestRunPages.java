@@ -1,0 +1,50 @@
+package dev.sunthread.web.run;
+
+import dev.sunthread.electrical.TestRuns;
+import dev.sunthread.inbox.Findings;
+import dev.sunthread.kernel.TraceKind;
+import dev.sunthread.kernel.TraceRef;
+import dev.sunthread.ledger.Known;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.jdbc.core.DataClassRowMapper;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** Reads a test run at a cut-off. */
+@Repository
+class TestRunPages {
+
+    private static final String RECORDED = """
+            SELECT i.level, i.number AS item, u.serial, u.issuer, s.code AS specification, q.code AS equipment,
+                   r.started_at AS "from", r.ended_at AS until, lower(r.verdict) AS verdict, e.actor, e.id AS entry
+            FROM electrical.run_record r JOIN ledger.entry e ON e.number = r.entry
+            JOIN production.unit u ON u.id = r.unit JOIN catalog.item i ON i.id = u.item
+            JOIN catalog.specification s ON s.id = r.specification JOIN catalog.equipment q ON q.id = r.equipment
+            WHERE r.run = :run AND %s ORDER BY r.entry
+            """.formatted(Known.at("r.entry"));
+
+    private final TestRuns runs;
+    private final Findings findings;
+    private final JdbcClient jdbc;
+
+    TestRunPages(TestRuns runs, Findings findings, JdbcClient jdbc) {
+        this.runs = runs;
+        this.findings = findings;
+        this.jdbc = jdbc;
+    }
+
+    Optional<TestRunPage> read(String number, long cutoff) {
+        return runs.find(number).map(run -> read(run, number, cutoff));
+    }
+
+    private TestRunPage read(long run, String number, long cutoff) {
+        List<TestRunPage.Recorded> records = jdbc.sql(RECORDED)
+                .param("run", run)
+                .param("cutoff", cutoff)
+                .query(DataClassRowMapper.newInstance(TestRunPage.Recorded.class))
+                .list();
+        return new TestRunPage(
+                number, findings.touching(List.of(new TraceRef(TraceKind.TEST_RUN, run)), cutoff), records);
+    }
+}
