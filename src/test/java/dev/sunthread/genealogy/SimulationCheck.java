@@ -37,7 +37,7 @@ final class SimulationCheck {
         SimulatedPlant plant = SimulatedPlant.of(seed, "p", rates);
         SimulatedTrace trace = SimulatedTrace.of(plant);
         World end = plant.end();
-        long instant = new Chance(seed).any(plant.happenings()).at();
+        long instant = new Chance(seed).any(plant.moments());
         World then = plant.at(instant);
         Map<Question, Function<Thing, Set<Thing>>> truths = new LinkedHashMap<>();
         truths.put(Question.EVER, end::touched);

@@ -117,7 +117,7 @@ final class Builders {
     }
 
     private void remove(Child child, Unit parent, String position) {
-        floor.happens(new Assembly.Removal(floor.next(), child, parent.name, position, station()));
+        floor.happens(new Assembly.Removal(floor.nextLater(), child, parent.name, position, station()));
     }
 
     /** Recovers matter of a unit into a lot. */

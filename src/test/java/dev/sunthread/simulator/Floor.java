@@ -38,6 +38,13 @@ final class Floor {
         return now;
     }
 
+    /** The same, but surely later than all before: what is taken out of something is gone from that instant on. */
+    long nextLater() {
+        before = now;
+        now += SECOND * chance.between(1, 600);
+        return now;
+    }
+
     /** When what ends at the instant last given began: not before what happened before it. */
     long start() {
         return chance.of(0.5) ? now : now - SECOND * chance.between(0, (int) ((now - before) / SECOND));

@@ -61,7 +61,7 @@ final class Ovens {
         if (running == null && world.carrierOf(tray) == null) {
             floor.happens(new Heat.Load(floor.next(), RACK, tray, false, station()));
         } else if (world.carrierOf(tray) != null && !inOven(tray)) {
-            floor.happens(new Heat.Unload(floor.next(), RACK, tray, false, station()));
+            floor.happens(new Heat.Unload(floor.nextLater(), RACK, tray, false, station()));
         }
     }
 
@@ -101,10 +101,10 @@ final class Ovens {
         }
         String tray = chance.any(trays);
         if (chance.of(0.4)) {
-            floor.happens(new Heat.Emptying(floor.next(), tray, station()));
+            floor.happens(new Heat.Emptying(floor.nextLater(), tray, station()));
         } else {
             String unit = chance.any(new ArrayList<>(world.carriedBy(tray)));
-            floor.happens(new Heat.Unload(floor.next(), tray, unit, true, station()));
+            floor.happens(new Heat.Unload(floor.nextLater(), tray, unit, true, station()));
         }
     }
 
@@ -112,7 +112,7 @@ final class Ovens {
     void free(String unit) {
         String tray = world.carrierOf(unit);
         if (tray != null) {
-            floor.happens(new Heat.Unload(floor.next(), tray, unit, true, station()));
+            floor.happens(new Heat.Unload(floor.nextLater(), tray, unit, true, station()));
         }
     }
 

@@ -5,6 +5,7 @@ import dev.sunthread.simulator.told.Rates;
 import dev.sunthread.simulator.told.Telling;
 import dev.sunthread.simulator.told.Told;
 import dev.sunthread.simulator.world.Happening;
+import dev.sunthread.simulator.world.Work;
 import dev.sunthread.simulator.world.World;
 import java.util.List;
 
@@ -31,5 +32,17 @@ public record SimulatedPlant(String name, List<Happening> happenings, List<Told>
         return World.after(happenings.stream()
                 .filter(happening -> happening.at() <= instant)
                 .toList());
+    }
+
+    /** The instants of happenings at which no work is going on that ends later. */
+    public List<Long> moments() {
+        return happenings.stream()
+                .map(Happening::at)
+                .filter(instant -> happenings.stream().noneMatch(happening -> goesOnAt(happening, instant)))
+                .toList();
+    }
+
+    private static boolean goesOnAt(Happening happening, long instant) {
+        return happening instanceof Work work && work.start() <= instant && instant < work.at();
     }
 }

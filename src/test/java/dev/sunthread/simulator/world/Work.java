@@ -8,6 +8,8 @@ import org.jspecify.annotations.Nullable;
 /** What is done to units. */
 public sealed interface Work extends Happening {
 
+    long start();
+
     /**
      * Material that goes into units.
      *
