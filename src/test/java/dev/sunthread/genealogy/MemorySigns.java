@@ -30,20 +30,9 @@ final class MemorySigns implements SignRecords, Starts {
     }
 
     private Stream<Map<String, Object>> named() {
-        return Stream.of(
-                        "birth",
-                        "step",
-                        "cure-run",
-                        "shipment",
-                        "return",
-                        "scrap",
-                        "test-run",
-                        "recovery",
-                        "installation",
-                        "removal",
-                        "carrier-load",
-                        "carrier-unload")
-                .flatMap(remembered::of)
+        return remembered
+                .everSaid()
+                .filter(one -> !one.kind().equals("kept-line"))
                 .flatMap(one -> collect(one.body()));
     }
 

@@ -13,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 /** What is believed of things said, with the numbers of what they name and the uncertainty of clocks put to times. */
 final class Remembered {
 
+    private final List<Said> said;
     private final FactsByHand facts;
     private final Numbers numbers;
     private final Map<String, List<Said>> byKind = new HashMap<>();
@@ -20,6 +21,7 @@ final class Remembered {
     private final long leastExact;
 
     Remembered(List<Said> said, Numbers numbers) {
+        this.said = said;
         this.facts = new FactsByHand(said);
         this.numbers = numbers;
         this.named = NamedThings.texts(said);
@@ -27,6 +29,11 @@ final class Remembered {
                 .mapToLong(station -> Long.parseLong(station.text("clockUncertainty")) * 1_000_000)
                 .max()
                 .orElse(0);
+    }
+
+    /** Everything said, also what was taken back. */
+    Stream<Said> everSaid() {
+        return said.stream();
     }
 
     Stream<Said> of(String kind) {

@@ -1,5 +1,6 @@
 package dev.sunthread.simulator;
 
+import dev.sunthread.simulator.world.Layout;
 import dev.sunthread.simulator.world.Place;
 import java.util.HashMap;
 import java.util.Map;
@@ -20,15 +21,15 @@ public record Habits(
         Map<Place, Integer> carryOver,
         Map<String, Integer> clocks) {
 
-    static Habits drawn(Chance chance) {
+    static Habits drawn(Chance chance, double foreign) {
         Map<Place, Integer> carryOver = new HashMap<>();
         if (chance.of(0.25)) {
             carryOver.put(new Place("BOND", "V1"), chance.between(0, 2));
         }
         Map<String, Integer> clocks = new HashMap<>();
-        dev.sunthread.simulator.world.Layout.POSITIONS.keySet().stream()
+        Layout.POSITIONS.keySet().stream()
                 .sorted()
                 .forEach(station -> clocks.put(station, chance.of(0.5) ? 0 : chance.between(1, 60)));
-        return new Habits(chance.of(0.3), chance.of(0.2), chance.of(0.5) ? 0.2 : 0.5, carryOver, clocks);
+        return new Habits(chance.of(0.3), chance.of(foreign), chance.of(0.5) ? 0.2 : 0.5, carryOver, clocks);
     }
 }

@@ -17,7 +17,7 @@ public record SimulatedPlant(String name, List<Happening> happenings, List<Told>
 
     public static SimulatedPlant of(long seed, String name, Rates rates) {
         Chance chance = new Chance(seed);
-        Habits habits = Habits.drawn(chance);
+        Habits habits = Habits.drawn(chance, rates.of(Fault.FOREIGN_LOAD));
         List<Happening> happenings = Days.of(chance, habits, rates.of(Fault.DOUBLED_SERIAL));
         return new SimulatedPlant(name, happenings, Telling.of(name, happenings, habits, rates, new Chance(~seed)));
     }

@@ -148,11 +148,14 @@ final class Evidence {
             end++;
         }
         String parent = installed.parent();
+        int fitted = Layout.rankTaking(itemOf(parent), installed.position());
         return findUntil(
                 index,
                 Math.min(end + 1, drafts.size()),
                 by,
-                happening -> happening instanceof Work.Step step && step.units().contains(parent)
+                happening -> happening instanceof Work.Step step
+                                && step.units().contains(parent)
+                                && Layout.rank(itemOf(parent), step.operation()) > fitted
                         || leaves(happening, parent)
                         || happening instanceof Assembly.Removal off && isSamePlace(off, installed));
     }

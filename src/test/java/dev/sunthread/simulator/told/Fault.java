@@ -42,6 +42,8 @@ public enum Fault {
     FALSE_SCAN,
     /** Something is recorded as loaded that never was. */
     FALSE_CHARGE,
+    /** No fault of a record: another material is loaded at a position by mistake and taken off unused. */
+    FOREIGN_LOAD,
     /** How a lot or container came about is missing, not only where it was bought. */
     LOST_MAKING,
     /** A charge and the discharge before it are missing: only quantities could show it. */
