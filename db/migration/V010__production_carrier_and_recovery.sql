@@ -1,9 +1,6 @@
 ALTER TABLE production.step_use ADD COLUMN container bigint REFERENCES materials.container;
 CREATE INDEX ON production.step_use (container) WHERE container IS NOT NULL;
 
--- Steps that lie outside a day around their start, to be looked at wherever they lie.
-CREATE INDEX ON production.step (station) WHERE ended_at - started_at > interval '1 day';
-
 CREATE TABLE production.recovery (
   entry bigint PRIMARY KEY REFERENCES ledger.entry,
   unit bigint NOT NULL REFERENCES production.unit,
@@ -82,3 +79,25 @@ SELECT l.entry, l.ordinal, l.carrier, l.unit, l.inner_carrier, l.position, l.loa
       AND NOT EXISTS (SELECT FROM ledger.withdrawal w WHERE w.target = u.entry)), '[)') AS during
 FROM production.carrier_load l
 WHERE NOT EXISTS (SELECT FROM ledger.withdrawal w WHERE w.target = l.entry);
+
+-- State: uses without a scan by position and time, to find those in a stretch in which nothing was loaded; rebuilt from
+-- history at any time. What is withdrawn stays in it: whoever reads it asks history.
+CREATE VIEW production.use_without_scan AS
+SELECT u.entry, u.ordinal, u.item, u.position, tstzrange(s.started_at, s.ended_at, '[]') AS during
+FROM production.step_use u JOIN production.step s USING (entry)
+WHERE u.lot IS NULL AND u.container IS NULL AND u.position IS NOT NULL;
+
+CREATE TABLE production.unscanned_use (
+  entry bigint NOT NULL,
+  ordinal integer NOT NULL,
+  item bigint NOT NULL,
+  position bigint NOT NULL,
+  during tstzrange NOT NULL,
+  PRIMARY KEY (entry, ordinal),
+  FOREIGN KEY (entry, ordinal) REFERENCES production.step_use
+);
+CREATE INDEX ON production.unscanned_use (item);
+CREATE INDEX ON production.unscanned_use
+  USING gist (int8range(position, position, '[]'), int8range(item, item, '[]'), during);
+INSERT INTO production.unscanned_use SELECT * FROM production.use_without_scan;
+CREATE INDEX ON production.step_use (item) WHERE position IS NULL AND lot IS NULL;

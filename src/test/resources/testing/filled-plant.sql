@@ -86,5 +86,6 @@ SELECT setval(pg_get_serial_sequence('ledger.entry', 'number'), 1000 + ${n} * 5)
   setval(pg_get_serial_sequence('production.unit', 'id'), ${n} * 4),
   setval(pg_get_serial_sequence('production.parent_position', 'id'), ${n} * 3),
   setval(pg_get_serial_sequence('materials.lot', 'id'), ${n});
+INSERT INTO production.unscanned_use SELECT * FROM production.use_without_scan;
 SET session_replication_role = DEFAULT;
 ANALYZE;

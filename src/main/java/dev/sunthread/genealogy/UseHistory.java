@@ -60,16 +60,18 @@ final class UseHistory implements UseRecords {
 
     private static final String OF_LOTS_OF_ANY_ITEM = USES.formatted(OF_LOTS);
 
-    private static final String OF_LOTS_OF_ITEMS = """
-            SELECT * FROM (%s) u WHERE u.item = ANY (:items) OR u.lot = ANY (:lots) OR u.container = ANY (:containers)
-            """.formatted(OF_LOTS_OF_ANY_ITEM);
+    /** Where no position is named, the item tells whether it can have come from one of these. */
+    private static final String OF_LOTS_OF_ITEMS = USES.formatted(OF_LOTS + " AND u.item = ANY (:items)");
 
     /**
-     * Uses without a scan at a position while no charge of these items is told for it, and uses of no position. A step
-     * longer than a day is looked at wherever it lies.
+     * Uses without a scan at a position while no charge of these items is told for it, and uses of no position. State
+     * finds them by time; history says what counts.
      */
     private static final String WHERE_NOTHING_MAY_BE_LOADED = """
-            WITH change AS (
+            WITH wanted AS (
+              SELECT i.item FROM unnest(:items::bigint[]) AS i(item)
+              WHERE EXISTS (SELECT FROM production.unscanned_use x WHERE x.item = i.item)),
+            change AS (
               SELECT c.position, c.charged_at AS at, coalesce((
                 SELECT bool_or(o.item = ANY (:items)) FROM materials.lot_origin o WHERE o.lot = c.lot AND %1$s), true) AS covers
               FROM materials.charge c WHERE %2$s
@@ -87,18 +89,17 @@ final class UseHistory implements UseRecords {
             looked_at AS (
               SELECT position, station, since - make_interval(secs => :worst) AS since,
                 coalesce(until, 'infinity') + make_interval(secs => :worst) AS until FROM bare)
-            SELECT u.entry, u.ordinal FROM looked_at g CROSS JOIN LATERAL (
-              SELECT entry FROM production.step
-              WHERE station = g.station AND started_at BETWEEN g.since - interval '1 day' AND g.until
-              UNION
-              SELECT entry FROM production.step
-              WHERE station = g.station AND ended_at - started_at > interval '1 day') s
-            JOIN production.step_use u ON u.entry = s.entry
-            WHERE u.position = g.position AND u.lot IS NULL AND u.item = ANY (:items)
+            SELECT u.entry, u.ordinal FROM wanted w CROSS JOIN looked_at g CROSS JOIN LATERAL (
+              SELECT * FROM production.unscanned_use
+              WHERE int8range(position, position, '[]') && int8range(g.position, g.position, '[]')
+                AND int8range(item, item, '[]') && int8range(w.item, w.item, '[]')
+                AND during && tstzrange(g.since, g.until, '[]') OFFSET 0) u
             UNION
-            SELECT u.entry, u.ordinal FROM catalog.position p CROSS JOIN LATERAL (
-              SELECT * FROM production.step_use WHERE position = p.id OFFSET 0) u
-            WHERE p.id NOT IN (SELECT position FROM change) AND u.lot IS NULL AND u.item = ANY (:items)
+            SELECT u.entry, u.ordinal FROM wanted w CROSS JOIN catalog.position p CROSS JOIN LATERAL (
+              SELECT * FROM production.unscanned_use
+              WHERE int8range(position, position, '[]') && int8range(p.id, p.id, '[]')
+                AND int8range(item, item, '[]') && int8range(w.item, w.item, '[]') OFFSET 0) u
+            WHERE p.id NOT IN (SELECT position FROM change)
             UNION
             SELECT entry, ordinal FROM production.step_use
             WHERE position IS NULL AND lot IS NULL AND item = ANY (:items)

@@ -2,6 +2,7 @@ package dev.sunthread.journal;
 
 import dev.sunthread.materials.Charges;
 import dev.sunthread.production.Stays;
+import dev.sunthread.production.UnscannedUses;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -14,16 +15,20 @@ public class StateCheck {
 
     private final Charges charges;
     private final Stays stays;
+    private final UnscannedUses uses;
 
-    StateCheck(Charges charges, Stays stays) {
+    StateCheck(Charges charges, Stays stays, UnscannedUses uses) {
         this.charges = charges;
         this.stays = stays;
+        this.uses = uses;
     }
 
     /** Every row of state that differs from what history says; empty if none does. */
     @Transactional(readOnly = true)
     public List<String> differences() {
-        return Stream.concat(charges.differencesFromHistory().stream(), stays.differencesFromHistory().stream())
+        return Stream.of(
+                        charges.differencesFromHistory(), stays.differencesFromHistory(), uses.differencesFromHistory())
+                .flatMap(List::stream)
                 .toList();
     }
 
@@ -38,6 +43,7 @@ public class StateCheck {
     public void rebuild(Consumer<String> out) {
         charges.rebuild();
         stays.rebuild();
+        uses.rebuild();
         out.accept("State is rebuilt from history");
     }
 }

@@ -79,9 +79,7 @@ class StepKind implements Kind<StepKind.Body> {
                 .params(fact.entry(), body.operation(), station.id(), start, fact.occurredAt())
                 .update();
         recordUnits(fact, units.knownOnce(body.units(), "body.units"));
-        for (int i = 0; i < body.uses().size(); i++) {
-            uses.record(fact, i, body.uses().get(i));
-        }
+        uses.record(fact);
         body.values().forEach(value -> recordValue(fact.entry(), value));
     }
 

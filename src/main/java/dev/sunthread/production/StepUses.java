@@ -14,16 +14,25 @@ class StepUses {
     private final Items items;
     private final Stations stations;
     private final UseRules rules;
+    private final UnscannedUses unscanned;
     private final JdbcClient jdbc;
 
-    StepUses(Items items, Stations stations, UseRules rules, JdbcClient jdbc) {
+    StepUses(Items items, Stations stations, UseRules rules, UnscannedUses unscanned, JdbcClient jdbc) {
         this.items = items;
         this.stations = stations;
         this.rules = rules;
+        this.unscanned = unscanned;
         this.jdbc = jdbc;
     }
 
-    void record(Fact<StepKind.Body> fact, int index, StepUse use) {
+    void record(Fact<StepKind.Body> fact) {
+        for (int i = 0; i < fact.body().uses().size(); i++) {
+            record(fact, i, fact.body().uses().get(i));
+        }
+        unscanned.follow(fact.entry());
+    }
+
+    private void record(Fact<StepKind.Body> fact, int index, StepUse use) {
         String path = "body.uses[" + index + "]";
         Item item = items.named(use.item(), path + ".item");
         Long position = use.position() == null

@@ -38,8 +38,8 @@ public record Movement(
         SCRAPPED(Effect.TAKES),
         RETURNED_TO_THE_SUPPLIER(Effect.TAKES),
         COUNTED(Effect.TELLS),
-        ISSUED(Effect.NONE),
-        BROUGHT_BACK(Effect.NONE);
+        ISSUED_WITHIN_THE_PLANT(Effect.NONE),
+        BROUGHT_BACK_TO_THE_STORE(Effect.NONE);
 
         private final Effect effect;
 

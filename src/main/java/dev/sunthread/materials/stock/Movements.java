@@ -11,8 +11,8 @@ import org.springframework.stereotype.Repository;
 public class Movements {
 
     private static final String CHANGED = """
-            SELECT s.changed_at AS at, CASE s.way WHEN 'COUNT' THEN 'COUNTED' WHEN 'ISSUE' THEN 'ISSUED'
-                     WHEN 'STOCK_RETURN' THEN 'BROUGHT_BACK' WHEN 'WASTE' THEN 'WASTED' ELSE 'SAMPLED' END AS way,
+            SELECT s.changed_at AS at, CASE s.way WHEN 'COUNT' THEN 'COUNTED' WHEN 'ISSUE' THEN 'ISSUED_WITHIN_THE_PLANT'
+                     WHEN 'STOCK_RETURN' THEN 'BROUGHT_BACK_TO_THE_STORE' WHEN 'WASTE' THEN 'WASTED' ELSE 'SAMPLED' END AS way,
                    s.quantity, s.unit_of_measure, false AS "all"
             FROM materials.stock_change s WHERE %s AND %s
             UNION ALL

@@ -1,8 +1,8 @@
 package dev.sunthread.materials.stock;
 
-import static dev.sunthread.materials.stock.Movement.Way.BROUGHT_BACK;
+import static dev.sunthread.materials.stock.Movement.Way.BROUGHT_BACK_TO_THE_STORE;
 import static dev.sunthread.materials.stock.Movement.Way.COUNTED;
-import static dev.sunthread.materials.stock.Movement.Way.ISSUED;
+import static dev.sunthread.materials.stock.Movement.Way.ISSUED_WITHIN_THE_PLANT;
 import static dev.sunthread.materials.stock.Movement.Way.RECEIVED;
 import static dev.sunthread.materials.stock.Movement.Way.SAMPLED;
 import static dev.sunthread.materials.stock.Movement.Way.SCRAPPED;
@@ -88,9 +88,11 @@ class BalanceTests {
     @Test
     void whatWasIssuedAndBroughtBackIsStillOnHand() {
         Balance balance = Balance.of(List.of(
-                moved("06:00", RECEIVED, "100"), moved("08:00", ISSUED, "40"), moved("09:00", BROUGHT_BACK, "10")));
+                moved("06:00", RECEIVED, "100"),
+                moved("08:00", ISSUED_WITHIN_THE_PLANT, "40"),
+                moved("09:00", BROUGHT_BACK_TO_THE_STORE, "10")));
         assertThat(balance.onHand()).isEqualByComparingTo("100");
-        assertThat(quantity(balance, ISSUED)).isEqualByComparingTo("40");
+        assertThat(quantity(balance, ISSUED_WITHIN_THE_PLANT)).isEqualByComparingTo("40");
     }
 
     @Test
