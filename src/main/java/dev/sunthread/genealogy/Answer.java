@@ -65,6 +65,7 @@ final class Answer {
     private void searchInside(Shipment shipment, GivenEdges reached) {
         Question then = Question.at(shipment.shippedAt());
         Set<TraceRef> behind = reached.behind(shipment.units(), then::possiblyCovers);
+        behind.addAll(reached.behind(reached.takenOutInto(behind), any -> true));
         Set<TraceRef> carried =
                 reached.behind(shipment.units(), edge -> edge.placesUnit() && then.possiblyCovers(edge));
         Walk inside = walk.over(new GivenEdges(reached.into(behind)));

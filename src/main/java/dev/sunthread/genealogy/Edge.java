@@ -56,6 +56,12 @@ public record Edge(
                 || filledGap && to.kind() == TraceKind.UNIT;
     }
 
+    /** Whether it takes matter out of a unit for good: it stays where it went, though what it came through may leave. */
+    boolean takesOut() {
+        return from.kind() == TraceKind.UNIT
+                && (to.kind() == TraceKind.LOT || to.kind() == TraceKind.CONTAINER || to.kind() == TraceKind.KEPT_LINE);
+    }
+
     /** The same crossing with a stay that ends: a lot-tracked part that can be taken out of its position. */
     public Edge until(Moment end) {
         return new Edge(from, to, certainty, begin, lastCrossing, end, reason);

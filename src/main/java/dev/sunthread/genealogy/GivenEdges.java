@@ -46,6 +46,13 @@ final class GivenEdges implements EdgeSource {
         return behind;
     }
 
+    /** Those of the nodes into which matter was taken out of units. */
+    Set<TraceRef> takenOutInto(Collection<TraceRef> nodes) {
+        return nodes.stream()
+                .filter(node -> into.getOrDefault(node, List.of()).stream().anyMatch(Edge::takesOut))
+                .collect(Collectors.toSet());
+    }
+
     private static Collection<Edge> edges(Map<TraceRef, List<Edge>> by, Collection<TraceRef> nodes) {
         return nodes.stream()
                 .flatMap(node -> by.getOrDefault(node, List.of()).stream())

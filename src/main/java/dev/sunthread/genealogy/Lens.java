@@ -10,8 +10,20 @@ package dev.sunthread.genealogy;
 record Lens(Certainty weakest, Question question, Direction direction) {
 
     boolean admits(Edge edge) {
-        return edge.certainty().isAtLeast(weakest)
-                && (isStrict() ? question.surelyCovers(edge) : question.possiblyCovers(edge));
+        return isOfClass(edge) && (isStrict() ? question.surelyCovers(edge) : question.possiblyCovers(edge));
+    }
+
+    /** Whether its certainty is enough, whatever it covers. */
+    boolean isOfClass(Edge edge) {
+        return edge.certainty().isAtLeast(weakest);
+    }
+
+    /**
+     * Whether stays before an edge that takes matter out of a unit need not last until the instant asked. A certain
+     * search counts on no such path: what it went through may have left before.
+     */
+    boolean freesStays() {
+        return !question.isEver() && !isStrict();
     }
 
     /** The highest mark with which the edge can still be crossed, ties included. */

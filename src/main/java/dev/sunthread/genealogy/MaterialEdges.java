@@ -109,14 +109,37 @@ final class MaterialEdges {
                                 .atMost(target.getValue())));
     }
 
-    private record Source(TraceRef node, Certainty certainty, Reason reason) {}
+    private record Source(TraceRef node, Certainty certainty, Reason reason) {
+
+        Source of(TraceRef other) {
+            return new Source(other, certainty, reason);
+        }
+
+        Source atMostPossible() {
+            return new Source(node, Certainty.weakest(certainty, Certainty.POSSIBLE), reason);
+        }
+    }
 
     private Stream<Source> sources(RecordedUse use, Candidate candidate) {
+        Source lot = new Source(candidate.lot(), candidate.certainty(), reason(use, candidate.reason()));
         boolean isScanned = use.lot() != null && candidate.lot().equals(TraceRef.lot(use.lot()));
-        Stream<TraceRef> nodes = isScanned && use.container() != null
-                ? Stream.of(candidate.lot(), TraceRef.container(use.container()))
-                : contents.with(candidate.lot());
-        return nodes.map(node -> new Source(node, candidate.certainty(), reason(use, candidate.reason())));
+        if (!isScanned || use.container() == null) {
+            return contents.with(candidate.lot()).map(lot::of);
+        }
+        Stream<Source> leftBehind = contents.with(candidate.lot())
+                .filter(node -> !node.equals(candidate.lot()) && wasLoadedSeveralTimes(use, candidate.lot()))
+                .map(node -> lot.of(node).atMostPossible());
+        return Stream.concat(Stream.of(lot, lot.of(TraceRef.container(use.container()))), leftBehind);
+    }
+
+    // what another container of the lot left behind goes along too
+    private boolean wasLoadedSeveralTimes(RecordedUse use, TraceRef lot) {
+        return positions(use)
+                .anyMatch(position -> records.uses().changes(position).charges().stream()
+                                .filter(charge -> charge.lot().equals(lot)
+                                        && charge.at().early() <= use.at().late())
+                                .count()
+                        > 1);
     }
 
     // the label of a container was scanned, and nothing tells what is in it

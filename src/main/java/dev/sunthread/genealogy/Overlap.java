@@ -20,16 +20,18 @@ record Overlap(long from, long to, long sureFrom, long sureTo, boolean certain) 
                 certain && stay.certainty() == Certainty.CERTAIN);
     }
 
+    /** Whether both may have been at one moment; at the instant of its end a stay is over. */
     boolean mayBeIn(Happening happening) {
         return from < to
                 && from <= happening.end().late()
                 && to > happening.start().early();
     }
 
+    /** Whether both surely were; what began at the last instant of the happening may have come after it. */
     boolean surelyIsIn(Happening happening) {
         return certain
                 && sureFrom < sureTo
-                && sureFrom <= happening.end().early()
+                && sureFrom < happening.end().early()
                 && sureTo > happening.start().late();
     }
 

@@ -1,7 +1,8 @@
 package dev.sunthread.genealogy;
 
 /**
- * What a trace asks of the stays along a path: nothing ({@link #EVER}), or that each covers one instant. Every answer
+ * What a trace asks of the stays along a path: nothing ({@link #EVER}), or that each covers one instant. Matter taken out
+ * of a unit is where it went though what it came through has left, so stays before that need not. Every answer
  * at an instant is part of the answer to {@link #EVER}.
  */
 public record Question(boolean isEver, long instant) {

@@ -9,7 +9,8 @@ import java.util.TreeMap;
 /**
  * The path rule by brute force: every path is written down whole and judged by the sentence itself, pair by pair.
  * Paths may pass a node again, but no edge twice: leaving out the stretch between two crossings of an edge leaves out
- * pairs and adds none, so what a path with a repeated edge reaches, one without it reaches as well and no later.
+ * pairs and adds none, so what a path with a repeated edge reaches, one without it reaches as well and no later. Only
+ * where matter was taken out of a unit in between, an edge counts once before and once after that.
  */
 final class EveryPath {
 
@@ -26,12 +27,27 @@ final class EveryPath {
     private void extend(History history, List<Edge> path, TraceRef end) {
         paths.add(path);
         for (Edge edge : history.edges) {
-            if (edge.from().equals(end) && path.stream().noneMatch(crossed -> crossed == edge)) {
+            if (edge.from().equals(end) && mayCross(path, edge)) {
                 List<Edge> longer = new ArrayList<>(path);
                 longer.add(edge);
                 extend(history, longer, edge.to());
             }
         }
+    }
+
+    private static boolean mayCross(List<Edge> path, Edge edge) {
+        int first = crossing(path, edge);
+        return first == path.size()
+                || path.stream().skip(first).anyMatch(Edge::takesOut)
+                        && path.stream().filter(crossed -> crossed == edge).count() == 1;
+    }
+
+    private static int crossing(List<Edge> path, Edge edge) {
+        int i = 0;
+        while (i < path.size() && path.get(i) != edge) {
+            i++;
+        }
+        return i;
     }
 
     /** For each node that a path of this class reaches, the earliest arrival. */
@@ -49,7 +65,7 @@ final class EveryPath {
         for (int j = 0; j < path.size(); j++) {
             Edge later = path.get(j);
             if (later.certainty().compareTo(weakest) > 0
-                    || !stays(later, weakest, question)
+                    || !(stays(later, weakest, question) || isTakenOutAfter(path, j, weakest))
                     || start > last(later, weakest)) {
                 return false;
             }
@@ -60,6 +76,11 @@ final class EveryPath {
             }
         }
         return true;
+    }
+
+    // what is taken out of a unit stays where it went, whatever leaves later
+    private boolean isTakenOutAfter(List<Edge> path, int before, Certainty weakest) {
+        return weakest != Certainty.CERTAIN && path.stream().skip(before + 1L).anyMatch(Edge::takesOut);
     }
 
     private boolean stays(Edge edge, Certainty weakest, Question question) {

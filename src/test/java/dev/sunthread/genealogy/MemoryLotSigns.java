@@ -1,0 +1,82 @@
+package dev.sunthread.genealogy;
+
+import dev.sunthread.kernel.TraceRef;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/** The first and the last sign of each lot that was said, and its end. */
+final class MemoryLotSigns {
+
+    private final Remembered remembered;
+    private final Map<TraceRef, long[]> signs = new HashMap<>();
+    private final Map<TraceRef, Long> ends = new HashMap<>();
+
+    MemoryLotSigns(Remembered remembered) {
+        this.remembered = remembered;
+        for (String kind : new String[] {"receipt", "blend", "recovery", "charge", "discharge", "container", "split"}) {
+            remembered.of(kind).filter(one -> one.textOrNull("lot") != null).forEach(one -> sign(one.text("lot"), one));
+        }
+        for (String kind : new String[] {"discharge", "merge", "relabel"}) {
+            remembered
+                    .of(kind)
+                    .filter(one -> one.textOrNull("into") != null)
+                    .forEach(one -> sign(one.text("into"), one));
+        }
+        remembered.of("relabel").forEach(one -> sign(one.text("lot"), one));
+        remembered
+                .of("merge")
+                .forEach(one -> Remembered.texts(one.body(), "lots").forEach(lot -> sign(lot, one)));
+        remembered
+                .of("split")
+                .forEach(one -> Remembered.list(one, "into").forEach(share -> sign(share.get("lot"), one)));
+        remembered
+                .of("blend")
+                .forEach(one -> Remembered.list(one, "components").forEach(part -> sign(part.get("lot"), one)));
+        remembered.of("installation").forEach(one -> sign(one.map("child").get("lot"), one));
+        remembered
+                .of("step")
+                .forEach(one -> Remembered.list(one, "uses")
+                        .forEach(use -> sign(
+                                use.get("lot"),
+                                Said.micros(Objects.requireNonNullElse(one.momentOrNull("startedAt"), one.at())))));
+        remembered.of("lot-ending").forEach(one -> {
+            known(one.text("lot"));
+            ends.merge(remembered.lot(one.text("lot")), one.instant(), Math::max);
+        });
+    }
+
+    private void sign(@Nullable Object lot, Said one) {
+        sign(lot, one.instant());
+    }
+
+    private void sign(@Nullable Object lot, long at) {
+        if (lot != null) {
+            long[] span = known(lot);
+            span[0] = Math.min(span[0], at);
+            span[1] = Math.max(span[1], at);
+        }
+    }
+
+    private long[] known(Object lot) {
+        return signs.computeIfAbsent(remembered.lot(lot), any -> new long[] {Long.MAX_VALUE, Long.MIN_VALUE});
+    }
+
+    Set<TraceRef> lots() {
+        return signs.keySet();
+    }
+
+    /** From the first sign to the end, which a later sign speaks against. */
+    LotSpan span(TraceRef lot, @Nullable Long item) {
+        long[] span = Objects.requireNonNull(signs.get(lot));
+        long first = span[0] == Long.MAX_VALUE
+                ? Long.MIN_VALUE
+                : remembered.told(null, span[0]).early();
+        long end = ends.getOrDefault(lot, Long.MAX_VALUE);
+        boolean ended = end != Long.MAX_VALUE && span[1] <= end;
+        return new LotSpan(
+                lot.id(), item, first, ended ? remembered.told(null, end).late() : Long.MAX_VALUE);
+    }
+}

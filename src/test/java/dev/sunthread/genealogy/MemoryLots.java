@@ -1,0 +1,178 @@
+package dev.sunthread.genealogy;
+
+import dev.sunthread.kernel.TraceKind;
+import dev.sunthread.kernel.TraceRef;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** How lots and containers were said to have come about. */
+final class MemoryLots implements LotRecords {
+
+    private final Remembered remembered;
+    private final MemoryLotSigns signs;
+    private final List<Making> makings = new ArrayList<>();
+    private final Map<TraceRef, Set<Long>> items = new HashMap<>();
+
+    MemoryLots(Remembered remembered) {
+        this.remembered = remembered;
+        this.signs = new MemoryLotSigns(remembered);
+        Stream.of("receipt", "blend", "split", "merge", "relabel", "recovery", "discharge")
+                .flatMap(remembered::of)
+                .sorted(Comparator.comparing(remembered::entry))
+                .forEach(this::learnItem);
+        remembered
+                .of("blend")
+                .forEach(one -> Remembered.list(one, "components")
+                        .forEach(part -> make(one, part, one.text("lot"), one.text("way"))));
+        remembered
+                .of("split")
+                .forEach(one -> Remembered.list(one, "into")
+                        .forEach(share -> make(one, one.body(), text(share, "lot"), "split")));
+        remembered
+                .of("merge")
+                .forEach(one -> Remembered.texts(one.body(), "lots")
+                        .forEach(lot -> make(one, Map.of("lot", lot), one.text("into"), "merge")));
+        remembered.of("relabel").forEach(one -> make(one, one.body(), one.text("into"), "relabel"));
+        remembered
+                .of("container")
+                .forEach(one ->
+                        Remembered.list(one, "containers").forEach(filling -> fill(one, text(filling, "label"))));
+        remembered.of("recovery").forEach(this::recover);
+    }
+
+    /** The item of a lot if its records agree. */
+    @Nullable
+    Long itemOf(TraceRef lot) {
+        Set<Long> recorded = items.getOrDefault(lot, Set.of());
+        return recorded.size() == 1 ? recorded.iterator().next() : null;
+    }
+
+    // what is made of a lot is of its item as it was known then
+    private void learnItem(Said one) {
+        switch (one.kind()) {
+            case "receipt", "blend" ->
+                learnItem(one.text("lot"), remembered.numbers().item(one.text("item")));
+            case "recovery" ->
+                learnItem(
+                        one.text("lot"),
+                        one.textOrNull("item") == null
+                                ? null
+                                : remembered.numbers().item(one.text("item")));
+            case "split" ->
+                Remembered.list(one, "into")
+                        .forEach(share -> learnItem(text(share, "lot"), itemOf(remembered.lot(one.text("lot")))));
+            case "merge" ->
+                Remembered.texts(one.body(), "lots")
+                        .forEach(lot -> learnItem(one.text("into"), itemOf(remembered.lot(lot))));
+            case "relabel" -> learnItem(one.text("into"), itemOf(remembered.lot(one.text("lot"))));
+            default -> {
+                if (one.textOrNull("into") != null && one.textOrNull("lot") != null) {
+                    learnItem(one.text("into"), itemOf(remembered.lot(one.text("lot"))));
+                }
+            }
+        }
+    }
+
+    private void learnItem(String lot, @Nullable Long item) {
+        if (item != null) {
+            items.computeIfAbsent(remembered.lot(lot), any -> new TreeSet<>()).add(item);
+        }
+    }
+
+    private void make(Said one, Map<String, Object> part, String into, String way) {
+        TraceRef lot = remembered.lot(text(part, "lot"));
+        makings.add(new Making(
+                remembered.entry(one),
+                remembered.vessel(part),
+                lot.id(),
+                remembered.lot(into),
+                way,
+                remembered.told(one)));
+    }
+
+    private void fill(Said one, String label) {
+        TraceRef container = remembered.numbers().node(TraceKind.CONTAINER, label);
+        TraceRef lot = remembered.lot(one.text("lot"));
+        makings.add(new Making(remembered.entry(one), lot, lot.id(), container, "filled", remembered.told(one)));
+    }
+
+    private void recover(Said one) {
+        makings.add(new Making(
+                remembered.entry(one),
+                remembered.unit(one.map("unit")),
+                null,
+                remembered.lot(one.text("lot")),
+                "recovered",
+                remembered.told(one)));
+    }
+
+    @Override
+    public List<Making> from(Collection<TraceRef> sources) {
+        return makings;
+    }
+
+    @Override
+    public List<Making> into(Collection<TraceRef> targets) {
+        return makings;
+    }
+
+    @Override
+    public List<LotSpan> spansOfItems(Collection<Long> wanted) {
+        return spans();
+    }
+
+    @Override
+    public List<LotSpan> spansOf(Collection<Long> lots) {
+        return spans();
+    }
+
+    private List<LotSpan> spans() {
+        return signs.lots().stream()
+                .flatMap(lot -> {
+                    Set<Long> recorded = items.getOrDefault(lot, Set.of());
+                    Stream<@Nullable Long> each = recorded.isEmpty() ? Stream.of((Long) null) : recorded.stream();
+                    return each.map(item -> signs.span(lot, item));
+                })
+                .toList();
+    }
+
+    @Override
+    public List<Blending> blendsDemanding(Collection<Long> components) {
+        return blends(List.of());
+    }
+
+    @Override
+    public List<Blending> blends(Collection<Long> lots) {
+        return remembered
+                .of("blend")
+                .filter(one -> !one.text("way").equals("top-up"))
+                .map(one -> new Blending(
+                        remembered.entry(one),
+                        remembered.lot(one.text("lot")).id(),
+                        remembered.numbers().item(one.text("item")),
+                        remembered.told(one),
+                        componentItems(one)))
+                .toList();
+    }
+
+    private Set<Long> componentItems(Said blend) {
+        return Remembered.list(blend, "components").stream()
+                .flatMap(part -> items.getOrDefault(remembered.lot(text(part, "lot")), new HashSet<>()).stream())
+                .collect(Collectors.toSet());
+    }
+
+    private static String text(Map<String, Object> body, String field) {
+        return (String) Objects.requireNonNull(body.get(field), field);
+    }
+}

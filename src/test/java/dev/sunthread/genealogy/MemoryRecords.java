@@ -1,0 +1,22 @@
+package dev.sunthread.genealogy;
+
+import java.util.List;
+
+/** The records of things said, held in memory; most readings give everything there is, which a reading may. */
+final class MemoryRecords {
+
+    private MemoryRecords() {}
+
+    static Records of(List<Said> said, Numbers numbers) {
+        Remembered remembered = new Remembered(said, numbers);
+        MemoryLots lots = new MemoryLots(remembered);
+        return new Records(
+                new MemoryHappenings(remembered),
+                new MemoryUses(remembered, new MemoryPositions(remembered, lots)),
+                new MemoryPlacements(remembered),
+                lots,
+                new MemoryDemands(remembered),
+                new MemorySigns(remembered),
+                new MemoryLines(remembered));
+    }
+}

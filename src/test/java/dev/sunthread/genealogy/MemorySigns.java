@@ -1,0 +1,120 @@
+package dev.sunthread.genealogy;
+
+import dev.sunthread.kernel.TraceKind;
+import dev.sunthread.kernel.TraceRef;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** The signs of units that were said. */
+final class MemorySigns implements SignRecords, Starts {
+
+    private final Remembered remembered;
+    private final Map<String, String> items = new HashMap<>();
+    private final Map<TraceRef, UnitSigns> signs = new HashMap<>();
+    private final Map<TraceRef, Long> births;
+
+    MemorySigns(Remembered remembered) {
+        this.remembered = remembered;
+        named().forEach(unit -> items.put(text(unit, "serial"), text(unit, "item")));
+        this.births = remembered
+                .of("birth")
+                .flatMap(one -> units(one).distinct())
+                .collect(Collectors.groupingBy(unit -> unit, Collectors.counting()));
+        items.forEach((serial, item) -> signs.put(unit(serial), signs(serial, item)));
+    }
+
+    private Stream<Map<String, Object>> named() {
+        return remembered
+                .everSaid()
+                .filter(one -> !one.kind().equals("kept-line"))
+                .flatMap(one -> collect(one.body()));
+    }
+
+    private static Stream<Map<String, Object>> collect(Object value) {
+        if (value instanceof Map<?, ?> map) {
+            Stream<Map<String, Object>> inner =
+                    map.values().stream().flatMap(one -> collect(Objects.requireNonNull(one)));
+            return map.containsKey("serial") ? Stream.of(unitOf(map)) : inner;
+        }
+        return value instanceof List<?> list
+                ? list.stream().flatMap(one -> collect(Objects.requireNonNull(one)))
+                : Stream.empty();
+    }
+
+    @SuppressWarnings("unchecked")
+    private static Map<String, Object> unitOf(Map<?, ?> map) {
+        return (Map<String, Object>) map;
+    }
+
+    private UnitSigns signs(String serial, String item) {
+        TraceRef unit = unit(serial);
+        long first = remembered
+                .of("birth")
+                .filter(one -> units(one).anyMatch(unit::equals))
+                .mapToLong(one -> remembered.told(one).early())
+                .min()
+                .orElse(Long.MIN_VALUE);
+        return new UnitSigns(
+                unit.id(),
+                remembered.numbers().item(item),
+                first,
+                moments("shipment", unit),
+                moments("return", unit),
+                moments("scrap", unit));
+    }
+
+    private List<Moment> moments(String kind, TraceRef unit) {
+        return remembered
+                .of(kind)
+                .filter(one -> units(one).anyMatch(unit::equals))
+                .map(one -> remembered.told(null, one.instant()))
+                .toList();
+    }
+
+    private Stream<TraceRef> units(Said one) {
+        return one.maps("units").stream().map(remembered::unit);
+    }
+
+    private TraceRef unit(String serial) {
+        return remembered.numbers().node(TraceKind.UNIT, serial);
+    }
+
+    private static String text(Map<String, Object> body, String field) {
+        return (String) Objects.requireNonNull(body.get(field), field);
+    }
+
+    @Override
+    public List<UnitSigns> of(Collection<Long> units) {
+        return List.copyOf(signs.values());
+    }
+
+    @Override
+    public List<UnitSigns> thatMayHaveBeenFree(Collection<Long> wanted, Moment window) {
+        return List.copyOf(signs.values());
+    }
+
+    @Override
+    public Set<Long> thatMayLackSomething(Collection<Long> wanted) {
+        return signs.keySet().stream().map(TraceRef::id).collect(Collectors.toSet());
+    }
+
+    @Override
+    public Set<Long> bornAgain(Collection<Long> units) {
+        return units.stream()
+                .filter(unit -> births.getOrDefault(TraceRef.unit(unit), 0L) > 1)
+                .collect(Collectors.toSet());
+    }
+
+    /** Since when a unit counts as a suspect: from its first birth; all else since ever. */
+    @Override
+    public long of(TraceRef node) {
+        UnitSigns own = signs.get(node);
+        return own == null ? Long.MIN_VALUE : own.first();
+    }
+}

@@ -1,0 +1,105 @@
+package dev.sunthread.genealogy;
+
+import dev.sunthread.kernel.TraceKind;
+import dev.sunthread.kernel.TraceRef;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** What is believed of things said, with the numbers of what they name and the uncertainty of clocks put to times. */
+final class Remembered {
+
+    private final List<Said> said;
+    private final FactsByHand facts;
+    private final Numbers numbers;
+    private final Map<String, List<Said>> byKind = new HashMap<>();
+    private final Set<String> named;
+    private final long leastExact;
+
+    Remembered(List<Said> said, Numbers numbers) {
+        this.said = said;
+        this.facts = new FactsByHand(said);
+        this.numbers = numbers;
+        this.named = NamedThings.texts(said);
+        this.leastExact = of("station")
+                .mapToLong(station -> Long.parseLong(station.text("clockUncertainty")) * 1_000_000)
+                .max()
+                .orElse(0);
+    }
+
+    /** Everything said, also what was taken back. */
+    Stream<Said> everSaid() {
+        return said.stream();
+    }
+
+    Stream<Said> of(String kind) {
+        return byKind.computeIfAbsent(kind, any -> facts.of(any).toList()).stream();
+    }
+
+    /** Whether anything but a kept line names it. */
+    boolean isKnown(String name) {
+        return named.contains(name);
+    }
+
+    Numbers numbers() {
+        return numbers;
+    }
+
+    long entry(Said one) {
+        return numbers.entry(one.id());
+    }
+
+    /** Its time, told by the clock of the station it names. */
+    Moment told(Said one) {
+        return told(one.textOrNull("station"), one.instant());
+    }
+
+    Moment told(@Nullable String station, long instant) {
+        return Moment.within(instant, station == null ? leastExact : facts.uncertainty(station, instant));
+    }
+
+    /** From the early start to the late end of something that a station's clock told. */
+    Moment told(String station, long start, long end) {
+        return new Moment(told(station, start).early(), told(station, end).late());
+    }
+
+    /** When it began; at once if it says nothing of that. */
+    Moment started(Said one, @Nullable String station) {
+        var started = one.momentOrNull("startedAt");
+        return told(station, started == null ? one.instant() : Said.micros(started));
+    }
+
+    TraceRef lot(Object number) {
+        return numbers.node(TraceKind.LOT, (String) number);
+    }
+
+    TraceRef unit(Map<String, Object> unit) {
+        return numbers.node(TraceKind.UNIT, (String) Objects.requireNonNull(unit.get("serial")));
+    }
+
+    TraceRef carrier(Object code) {
+        return numbers.node(TraceKind.CARRIER, (String) code);
+    }
+
+    /** The lot of a part, or its container if that was scanned. */
+    TraceRef vessel(Map<String, Object> part) {
+        Object container = part.get("container");
+        return container == null
+                ? lot(Objects.requireNonNull(part.get("lot")))
+                : numbers.node(TraceKind.CONTAINER, (String) container);
+    }
+
+    @SuppressWarnings("unchecked")
+    static List<Map<String, Object>> list(Said one, String field) {
+        return (List<Map<String, Object>>) one.body().getOrDefault(field, List.of());
+    }
+
+    @SuppressWarnings("unchecked")
+    static List<String> texts(Map<String, Object> body, String field) {
+        return (List<String>) body.getOrDefault(field, List.of());
+    }
+}

@@ -1,0 +1,56 @@
+package dev.sunthread.simulator.told;
+
+/** One way in which the records of a plant differ from what truly happened. */
+public enum Fault {
+    /** A step names what it took, but no lot. */
+    LOST_LOT_SCAN,
+    /** A container was used or loaded, only its lot was scanned. */
+    LOST_CONTAINER_SCAN,
+    /** A step doesn't say from which position it took something. */
+    LOST_POSITION,
+    /** A step doesn't say that it took something. */
+    LOST_USE,
+    LOST_STEP,
+    /** A charge is missing; that what was loaded before came off is recorded. */
+    LOST_CHARGE,
+    LOST_DISCHARGE,
+    LOST_CLEAN_POINT,
+    LOST_INSTALLATION,
+    LOST_REMOVAL,
+    LOST_TRAY_LOAD,
+    LOST_TRAY_UNLOAD,
+    /** A run names some of what was in the oven. */
+    LOST_RUN_MEMBER,
+    /** A mix names some of what went in. */
+    LOST_COMPONENT,
+    LOST_SUPPLIER_LOT,
+    LOST_RECEIPT,
+    LOST_BIRTH,
+    /** Recorded after other things that happened later. */
+    LATE,
+    /** Each station's clock is wrong by as much as is released for it. */
+    SKEWED_CLOCK,
+    /** The same is recorded twice, a moment apart. */
+    DOUBLED_SCAN,
+    /** A true record is taken back. */
+    VOIDED_SCAN,
+    /** A record could not be read and waits in the inbox with what it names. */
+    UNREADABLE_LINE,
+    /** Two units have the same serial. */
+    DOUBLED_SERIAL,
+    /** Another lot was scanned than the one that is loaded. */
+    FALSE_SCAN,
+    /** Something is recorded as loaded that never was. */
+    FALSE_CHARGE,
+    /** No fault of a record: another material is loaded at a position by mistake and taken off unused. */
+    FOREIGN_LOAD,
+    /** How a lot or container came about is missing, not only where it was bought. */
+    LOST_MAKING,
+    /** A charge and the discharge before it are missing: only quantities could show it. */
+    UNDETECTABLE_CHARGE;
+
+    /** Whether a record says what isn't so. */
+    public boolean isFalse() {
+        return this == FALSE_SCAN || this == FALSE_CHARGE;
+    }
+}

@@ -1,0 +1,166 @@
+package dev.sunthread.simulator.told;
+
+import dev.sunthread.simulator.Chance;
+import dev.sunthread.simulator.told.Draft.Fate;
+import dev.sunthread.simulator.world.Heat;
+import dev.sunthread.simulator.world.Supply;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Set;
+
+/** Lets faults befall the records of a plant, each as often as its rate says. */
+final class Faults {
+
+    private static final Map<String, Fault> LOSSES = Map.ofEntries(
+            Map.entry("step", Fault.LOST_STEP),
+            Map.entry("charge", Fault.LOST_CHARGE),
+            Map.entry("discharge", Fault.LOST_DISCHARGE),
+            Map.entry("clean-point", Fault.LOST_CLEAN_POINT),
+            Map.entry("installation", Fault.LOST_INSTALLATION),
+            Map.entry("removal", Fault.LOST_REMOVAL),
+            Map.entry("carrier-load", Fault.LOST_TRAY_LOAD),
+            Map.entry("carrier-unload", Fault.LOST_TRAY_UNLOAD),
+            Map.entry("receipt", Fault.LOST_RECEIPT),
+            Map.entry("birth", Fault.LOST_BIRTH),
+            Map.entry("container", Fault.LOST_MAKING),
+            Map.entry("split", Fault.LOST_MAKING),
+            Map.entry("merge", Fault.LOST_MAKING),
+            Map.entry("relabel", Fault.LOST_MAKING),
+            Map.entry("blend", Fault.LOST_MAKING));
+
+    /** What a line that can't be read can name whole. */
+    private static final Set<String> NAMEABLE =
+            Set.of("step", "charge", "discharge", "clean-point", "installation", "removal", "receipt", "birth");
+
+    private final List<Draft> drafts;
+    private final Rates rates;
+    private final Chance chance;
+    private final Evidence evidence;
+    private final Ovenloads ovens;
+
+    Faults(List<Draft> drafts, Rates rates, Chance chance, Ovenloads ovens) {
+        this.drafts = drafts;
+        this.rates = rates;
+        this.chance = chance;
+        this.ovens = ovens;
+        this.evidence = new Evidence(drafts, ovens);
+    }
+
+    void befall() {
+        chance.some(drafts, drafts.size()).forEach(this::vanish);
+        loseWithoutTrace();
+        drafts.stream().filter(Draft::isRecorded).forEach(this::blur);
+    }
+
+    private void vanish(Draft draft) {
+        if (draft.needed) {
+            return;
+        }
+        Fault loss = LOSSES.get(draft.kind);
+        if (loss != null && chance.of(rates.of(loss)) && evidence.demands(draft)) {
+            draft.fate = Fate.LOST;
+        } else if (loss != null
+                && loss != Fault.LOST_MAKING
+                && chance.of(rates.of(Fault.VOIDED_SCAN))
+                && evidence.demands(draft)) {
+            draft.fate = Fate.TAKEN_BACK;
+        } else if (NAMEABLE.contains(draft.kind)
+                && chance.of(rates.of(Fault.UNREADABLE_LINE))
+                && evidence.demands(draft)) {
+            draft.fate = Fate.UNREADABLE;
+        } else if (draft.kind.equals("cure-run") && chance.of(rates.of(Fault.LOST_RUN_MEMBER))) {
+            forgetMember(draft, (Heat.End) draft.happening);
+        }
+    }
+
+    private void loseWithoutTrace() {
+        for (int i = 0; i < drafts.size(); i++) {
+            if (drafts.get(i).kind.equals("discharge") && chance.of(rates.of(Fault.UNDETECTABLE_CHARGE))) {
+                Object station = drafts.get(i).body.get("station");
+                Object position = drafts.get(i).body.get("position");
+                drafts.subList(i, drafts.size()).stream()
+                        .filter(draft -> draft.kind.equals("charge")
+                                && Objects.equals(draft.body.get("station"), station)
+                                && Objects.equals(draft.body.get("position"), position))
+                        .findFirst()
+                        .ifPresent(charge -> charge.fate = Fate.LOST);
+                drafts.get(i).fate = Fate.LOST;
+            }
+        }
+    }
+
+    private void forgetMember(Draft draft, Heat.End run) {
+        List<Map<String, Object>> units = list(draft.body, "units");
+        List<Map<String, Object>> carriers = list(draft.body, "carriers");
+        // which units came on which carrier is not told apart here, so all of them must be demanded
+        Set<String> members = new LinkedHashSet<>(ovens.in(run.begin().run()));
+        if (evidence.cureIsDemanded(run, members)) {
+            if (!units.isEmpty()) {
+                draft.body.put("units", units.subList(1, units.size()));
+            } else if (!carriers.isEmpty()) {
+                List<Map<String, Object>> left = new ArrayList<>(carriers);
+                left.remove(chance.any(carriers));
+                draft.body.put("carriers", left);
+            }
+        }
+    }
+
+    private void blur(Draft draft) {
+        draft.late = chance.of(rates.of(Fault.LATE));
+        draft.doubled = chance.of(rates.of(Fault.DOUBLED_SCAN));
+        if (draft.happening instanceof Supply.Receipt && chance.of(rates.of(Fault.LOST_SUPPLIER_LOT))) {
+            draft.body.put("supplierLots", List.of());
+        }
+        if (draft.happening instanceof Supply.Blend blend
+                && !blend.topUp()
+                && chance.of(rates.of(Fault.LOST_COMPONENT))) {
+            draft.body.put("components", chance.some(list(draft.body, "components"), 1));
+        }
+        if (draft.body.containsKey("container") && chance.of(rates.of(Fault.LOST_CONTAINER_SCAN))) {
+            draft.body.remove("container");
+        }
+        if (draft.body.containsKey("uses")) {
+            blurUses(draft);
+        }
+    }
+
+    private void blurUses(Draft draft) {
+        list(draft.body, "uses").forEach(use -> blurUse(use, draft));
+        if (!draft.needed && chance.of(rates.of(Fault.LOST_USE)) && evidence.demands(draft)) {
+            draft.body.remove("uses");
+        }
+    }
+
+    private void blurUse(Map<String, Object> use, Draft draft) {
+        if (chance.of(rates.of(Fault.LOST_CONTAINER_SCAN))) {
+            use.remove("container");
+        }
+        if (chance.of(rates.of(Fault.LOST_LOT_SCAN))) {
+            use.remove("lot");
+            use.remove("container");
+        }
+        if (!draft.needed && chance.of(rates.of(Fault.LOST_POSITION))) {
+            use.remove("position");
+        }
+        if (use.containsKey("lot") && use.containsKey("position") && chance.of(rates.of(Fault.FALSE_SCAN))) {
+            use.put("lot", chance.any(lots()));
+            use.remove("container");
+        }
+    }
+
+    /** Every lot that is received or made. */
+    List<Object> lots() {
+        return drafts.stream()
+                .filter(draft -> draft.kind.equals("receipt"))
+                .map(draft -> Objects.requireNonNull(draft.body.get("lot")))
+                .toList();
+    }
+
+    @SuppressWarnings("unchecked")
+    static List<Map<String, Object>> list(Map<String, Object> body, String field) {
+        return (List<Map<String, Object>>) body.getOrDefault(field, List.of());
+    }
+}
