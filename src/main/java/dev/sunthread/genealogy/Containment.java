@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What is in what: stays of children in parents and of things on carriers, each read once. */
 final class Containment {
@@ -19,11 +21,14 @@ final class Containment {
     private final Stays carriers;
     private final Stays loads;
 
-    Containment(PlacementRecords records) {
+    private final SignRecords signs;
+
+    Containment(PlacementRecords records, SignRecords signs) {
+        this.signs = signs;
         this.parents = new Stays(nodes -> edges(records.of(nodes)), Edge::from);
         this.children = new Stays(nodes -> edges(records.in(nodes)), Edge::to);
-        this.carriers = new Stays(nodes -> CarrierStays.of(records.carrying(nodes)), Edge::from);
-        this.loads = new Stays(nodes -> CarrierStays.of(records.carriedBy(nodes)), Edge::to);
+        this.carriers = new Stays(nodes -> doubted(CarrierStays.of(records.carrying(nodes))), Edge::from);
+        this.loads = new Stays(nodes -> doubted(CarrierStays.of(records.carriedBy(nodes))), Edge::to);
     }
 
     /** Stays of units and lots in the units that they were in. */
@@ -76,8 +81,32 @@ final class Containment {
         return closure;
     }
 
-    private static List<Edge> edges(PlacementFacts placed) {
-        return InstallationEdges.of(placed.installations(), placed.removals());
+    private List<Edge> edges(PlacementFacts placed) {
+        return doubted(InstallationEdges.of(placed.installations(), placed.removals()));
+    }
+
+    // with two bodies on one identity a removal may have been of the other one
+    private List<Edge> doubted(List<Edge> stays) {
+        Set<TraceRef> twice = bornAgain(stays.stream()
+                .flatMap(stay -> Stream.of(stay.from(), stay.to()))
+                .toList());
+        return twice.isEmpty()
+                ? stays
+                : stays.stream()
+                        .map(stay -> twice.contains(stay.from()) || twice.contains(stay.to()) ? stay.doubted() : stay)
+                        .toList();
+    }
+
+    /** Those of these units of which more than one birth is recorded. */
+    Set<TraceRef> bornAgain(Collection<TraceRef> nodes) {
+        return signs
+                .bornAgain(nodes.stream()
+                        .filter(node -> node.kind() == TraceKind.UNIT)
+                        .map(TraceRef::id)
+                        .collect(Collectors.toSet()))
+                .stream()
+                .map(TraceRef::unit)
+                .collect(Collectors.toSet());
     }
 
     /** Stays found from one of their ends. */

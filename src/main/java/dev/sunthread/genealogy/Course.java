@@ -40,13 +40,24 @@ record Course(
         return Stream.concat(parents.stream().map(Edge::begin), signs.shipped().stream());
     }
 
-    /** The time between the record before an operation and the record after it. */
-    Moment window(RouteRevision route, int sequence, List<Moment> after) {
-        long late = after.stream().mapToLong(Moment::late).min().orElse(Long.MAX_VALUE);
-        long early = steps(route, earlier -> earlier < sequence).stream()
-                .filter(step -> step.late() <= late)
-                .mapToLong(Moment::early)
-                .max()
+    /**
+     * The time between the record before an operation and the record after it, by the first time that each operation
+     * was done. An installation or a shipment is no end of it: a unit may have come back, or been worked on in place.
+     */
+    Moment window(RouteRevision route, int sequence) {
+        long late = steps(route, later -> later > sequence).stream()
+                .mapToLong(Moment::late)
+                .min()
+                .orElse(Long.MAX_VALUE);
+        long early = route.operations().stream()
+                .filter(operation -> operation.sequence() < sequence)
+                .flatMap(operation -> stepsOf(operation.code())
+                        .map(one -> one.happening().at())
+                        .filter(step -> step.late() <= late)
+                        .map(Moment::early)
+                        .min(Long::compare)
+                        .stream())
+                .max(Long::compare)
                 .orElse(signs.first());
         return new Moment(Math.min(early, late), late);
     }

@@ -72,6 +72,19 @@ public record Edge(
         return new Edge(from, to, Certainty.weakest(certainty, limit), begin, lastCrossing, stayEnd, reason);
     }
 
+    /** This edge where its ends may be of another body: at most possible, and without an end that is known. */
+    public Edge doubted() {
+        long last = lastCrossing.equals(begin) ? lastCrossing.late() : Long.MAX_VALUE;
+        return new Edge(
+                from,
+                to,
+                Certainty.weakest(certainty, Certainty.POSSIBLE),
+                begin,
+                new Moment(lastCrossing.early(), last),
+                new Moment(stayEnd.early(), Long.MAX_VALUE),
+                reason);
+    }
+
     private static Comparator<Moment> byInstants() {
         return Comparator.comparingLong(Moment::early).thenComparingLong(Moment::late);
     }

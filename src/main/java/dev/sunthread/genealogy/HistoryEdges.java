@@ -32,7 +32,7 @@ final class HistoryEdges implements EdgeSource {
     /** {@code wider} lets every happening reach inside, also where a route says that it acts on a unit alone. */
     HistoryEdges(Records records, boolean wider) {
         this.records = records;
-        this.containment = new Containment(records.placements());
+        this.containment = new Containment(records.placements(), records.signs());
         this.readings = new Readings(records, containment);
         this.contents = new Contents(records.lots());
         Signs signs = new Signs(records.signs());

@@ -39,7 +39,7 @@ final class Reach {
         List<Spread> spreads = happenings.stream()
                 .filter(happening -> !known.containsKey(happening))
                 .distinct()
-                .map(happening -> new Spread(happening, actsAloneOn.apply(happening)))
+                .map(happening -> new Spread(happening, actsAloneOn.apply(happening), containment))
                 .toList();
         spread(spreads, containment.loads(), Edge::from);
         spreads.forEach(Spread::openUnits);
@@ -66,10 +66,11 @@ final class Reach {
         private final Map<TraceRef, List<Overlap>> met = new TreeMap<>();
         private List<TraceRef> open;
 
-        Spread(Happening happening, Set<TraceRef> alone) {
+        Spread(Happening happening, Set<TraceRef> alone, Containment containment) {
             this.happening = happening;
             this.alone = alone;
-            happening.units().forEach(unit -> add(unit, Overlap.WHOLE));
+            Set<TraceRef> twice = containment.bornAgain(happening.units());
+            happening.units().forEach(unit -> add(unit, twice.contains(unit) ? Overlap.POSSIBLY_WHOLE : Overlap.WHOLE));
             happening.carriers().forEach(carrier -> add(carrier, Overlap.WHOLE));
             this.open = List.copyOf(happening.carriers());
         }

@@ -72,7 +72,8 @@ final class ScopeHistory {
         this.clocks = new Clocks(jdbc, cutoff);
         this.lots = lots;
         this.units = units;
-        this.containment = new Containment(new PlacementHistory(jdbc, cutoff, clocks));
+        this.containment =
+                new Containment(new PlacementHistory(jdbc, cutoff, clocks), new SignHistory(jdbc, cutoff, clocks));
     }
 
     /** The suspects that one part names by itself. @throws Refused if it names what nobody recorded */

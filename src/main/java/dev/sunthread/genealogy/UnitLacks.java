@@ -66,8 +66,9 @@ final class UnitLacks {
     }
 
     private Stream<Moment> unrecorded(RouteRevision route, RouteRevision.Operation operation) {
-        List<Moment> after = course.after(route, operation.sequence());
-        return after.isEmpty() ? Stream.empty() : Stream.of(course.window(route, operation.sequence(), after));
+        return course.after(route, operation.sequence()).isEmpty()
+                ? Stream.empty()
+                : Stream.of(course.window(route, operation.sequence()));
     }
 
     // an operation that demands what another one does too needs a run of its own

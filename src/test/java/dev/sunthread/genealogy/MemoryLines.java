@@ -42,6 +42,7 @@ final class MemoryLines implements LineRecords {
             switch ((String) Objects.requireNonNull(name.get("kind"))) {
                 case "unit" -> named.add(remembered.numbers().node(TraceKind.UNIT, text));
                 case "lot" -> named.add(remembered.lot(text));
+                case "container" -> named.add(remembered.numbers().node(TraceKind.CONTAINER, text));
                 default -> positions.addAll(positions(text));
             }
         }

@@ -9,7 +9,8 @@ import java.util.TreeMap;
 /** Records that could not be read when they came, with what they name. */
 final class Lines {
 
-    private static final Map<String, String> NAMES = Map.of("lot", "lot", "serial", "unit", "position", "position");
+    private static final Map<String, String> NAMES = Map.of(
+            "lot", "lot", "serial", "unit", "position", "position", "container", "container", "label", "container");
     private static final Set<String> NOT_OF_A_STATION = Set.of("installation", "removal");
 
     private Lines() {}
