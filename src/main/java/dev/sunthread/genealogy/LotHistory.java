@@ -61,6 +61,7 @@ final class LotHistory implements LotRecords {
                 UNION ALL SELECT entry, installed_at FROM production.installation WHERE child_lot = l.lot
                 UNION ALL SELECT entry, recovered_at FROM production.recovery WHERE lot = l.lot) t
               WHERE %4$s) s ON true
+            WHERE s.first_at IS NOT NULL
             """.formatted(Sql.micros("e.ended_at"), Known.at("e.entry"), Sql.micros("t.at"), Known.at("t.entry"));
 
     private static final String ITEMS =
@@ -167,16 +168,15 @@ final class LotHistory implements LotRecords {
 
     // a sign after the recorded end speaks against it
     private LotSpan span(ResultSet row) throws SQLException {
-        Long first = Sql.optional(row, 3);
-        Long last = Sql.optional(row, 4);
+        long last = row.getLong(4);
         Long ended = Sql.optional(row, 5);
-        long to = ended == null || last != null && last > ended
+        long to = ended == null || last > ended
                 ? Long.MAX_VALUE
                 : clocks.told(null, ended).late();
         return new LotSpan(
                 row.getLong(1),
                 Sql.optional(row, 2),
-                first == null ? Long.MIN_VALUE : clocks.told(null, first).early(),
+                clocks.told(null, row.getLong(3)).early(),
                 to);
     }
 

@@ -13,10 +13,10 @@ interface LotRecords {
     /** What these lots and containers were made or filled from. */
     List<Making> into(Collection<TraceRef> targets);
 
-    /** Every lot of these items, and every lot whose item is not recorded. */
+    /** Every lot of these items, and every lot whose item is not recorded, of which there is a sign. */
     List<LotSpan> spansOfItems(Collection<Long> items);
 
-    /** One for each of these lots that was ever named, and for each item it is recorded as. */
+    /** One for each of these lots of which there is a sign, and for each item it is recorded as. */
     List<LotSpan> spansOf(Collection<Long> lots);
 
     /** Blends whose formula demands one of these items. */

@@ -24,6 +24,7 @@ final class Signs {
                 .distinct()
                 .toList();
         if (!missing.isEmpty()) {
+            missing.forEach(unit -> known.put(TraceRef.unit(unit), UnitSigns.none(unit)));
             records.of(missing).forEach(signs -> known.put(signs.node(), signs));
         }
     }

@@ -9,6 +9,11 @@ import java.util.List;
  */
 record UnitSigns(long unit, long item, long first, List<Moment> shipped, List<Moment> returned, List<Moment> scrapped) {
 
+    /** Of a unit that nothing tells of: it is of no item, and there since ever. */
+    static UnitSigns none(long unit) {
+        return new UnitSigns(unit, -1, Long.MIN_VALUE, List.of(), List.of(), List.of());
+    }
+
     TraceRef node() {
         return TraceRef.unit(unit);
     }

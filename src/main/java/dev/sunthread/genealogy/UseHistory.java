@@ -70,7 +70,7 @@ final class UseHistory implements UseRecords {
     private static final String WHERE_NOTHING_MAY_BE_LOADED = """
             WITH wanted AS (
               SELECT i.item FROM unnest(:items::bigint[]) AS i(item)
-              WHERE EXISTS (SELECT FROM production.unscanned_use x WHERE x.item = i.item)),
+              WHERE (SELECT x.item FROM production.unscanned_use x WHERE x.item = i.item LIMIT 1) IS NOT NULL),
             change AS (
               SELECT c.position, c.charged_at AS at, coalesce((
                 SELECT bool_or(o.item = ANY (:items)) FROM materials.lot_origin o WHERE o.lot = c.lot AND %1$s), true) AS covers

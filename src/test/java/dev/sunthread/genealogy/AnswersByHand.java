@@ -1,6 +1,5 @@
 package dev.sunthread.genealogy;
 
-import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayDeque;
 import java.util.Collection;
@@ -9,6 +8,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -37,14 +37,12 @@ final class AnswersByHand {
         this.shipments = facts.of("shipment")
                 .map(ship -> new Shipped(
                         ship.instant(),
-                        ship.serials("units").stream().map(read::node).collect(Collectors.toSet())))
+                        ship.serials("units").stream()
+                                .map(serial -> Objects.requireNonNull(nodes.get(serial)))
+                                .collect(Collectors.toSet())))
                 .toList();
         History history = History.of(edges.toArray(Edge[]::new));
-        nodes.forEach((name, node) -> paths.put(node, new EveryPath(history, node, start(read, name, node))));
-    }
-
-    static long start(EdgesByHand read, String name, TraceRef node) {
-        return node.kind() == TraceKind.UNIT ? read.start(name) : Long.MIN_VALUE;
+        nodes.values().forEach(node -> paths.put(node, new EveryPath(history, node, read.start(node))));
     }
 
     List<Edge> edges() {
@@ -61,6 +59,7 @@ final class AnswersByHand {
         suspects.forEach(suspect -> matrix(question)
                 .getOrDefault(suspect, Map.of())
                 .forEach((node, certainty) -> reached.merge(node, certainty, AnswersByHand::stronger)));
+        reached.keySet().retainAll(paths.keySet());
         return reached;
     }
 
@@ -109,7 +108,7 @@ final class AnswersByHand {
         while (!open.isEmpty()) {
             TraceRef node = open.remove();
             edges.stream()
-                    .filter(edge -> edge.from().equals(node) && node.kind() == TraceKind.UNIT)
+                    .filter(edge -> edge.from().equals(node) && edge.placesUnit())
                     .filter(edge -> edge.begin().early() <= shipment.instant()
                             && edge.stayEnd().late() > shipment.instant())
                     .map(Edge::to)

@@ -12,8 +12,10 @@ import dev.sunthread.testing.SunthreadTest;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -54,45 +56,53 @@ class PlantAgreementTests {
     void everyAnswerIsTheOneFoundByHandInWhateverOrderFactsAreTold() {
         Plants.releaseItems(new Plant(door));
         for (int worst : WORST_CLOCKS) {
-            // what names no station may have been told by the worst clock of all, so that one is told first
-            new Plant(door, "clock-" + worst).station("CLOCK-" + worst, String.valueOf(worst));
             for (int i = 0; i < PLANTS / WORST_CLOCKS.size(); i++) {
                 assertAgreement(SEED + i, worst);
             }
         }
-        assertThat(state.differences()).isEmpty();
-        state.rebuild(done -> {});
-        assertThat(state.differences()).isEmpty();
     }
 
     private void assertAgreement(long seed, int worst) {
         String name = "p" + seed + "w" + worst;
+        OffsetDateTime at = new Draw(new Random(seed), name).moment();
+        var answers = alone(() -> agreed(name, RandomPlant.of(seed, name, worst), seed, at));
+        // whole answers, which add lines and shipments, cost most and are asked of some
+        if (!answers.isEmpty()) {
+            String twin = name + "t";
+            List<Said> otherwise = RandomPlant.toldInOrder(RandomPlant.of(seed, twin, worst), new Random(seed));
+            assertThat(alone(() -> answers(told(twin, otherwise), at))).as(name).isEqualTo(answers);
+        }
+    }
+
+    // what one plant lacks may come from any lot of an item in the database, so each is alone in it
+    private <T> T alone(Supplier<T> check) {
+        return Objects.requireNonNull(new TransactionTemplate(transactions).execute(status -> {
+            status.setRollbackOnly();
+            return check.get();
+        }));
+    }
+
+    private Map<String, Map<String, Classes>> agreed(String name, List<Said> said, long seed, OffsetDateTime at) {
         Random random = new Random(seed);
-        TracedPlant plant = told(name, RandomPlant.of(seed, name, worst), worst);
+        TracedPlant plant = told(name, said);
         AnswersByHand byHand = plant.byHand();
         plant.assertSameWalks(byHand, questions(byHand, random));
         plant.assertSameEdges(
                 new HistoryEdges(HistoryRecords.at(jdbc, sealer.last())),
                 plant.said().size());
         assertSameEdgesAsKnownBefore(plant, random);
-        // what costs most is done for some: reads node by node, and whole answers, which add lines and shipments
+        assertThat(state.differences()).isEmpty();
+        // reading node by node costs much and is done for some
         if (seed % 5 == 0) {
             plant.assertSameEdgesOfEachNode(new HistoryEdges(HistoryRecords.at(jdbc, sealer.last())));
         }
-        if (seed % 10 == 0) {
-            OffsetDateTime at = new Draw(random, name).moment();
-            var answers = assertSameAnswers(plant, byHand, at);
-            String twin = name + "t";
-            List<Said> otherwise = RandomPlant.toldInOrder(RandomPlant.of(seed, twin, worst), random);
-            assertThat(answers(told(twin, otherwise, worst), at)).as(name).isEqualTo(answers);
-        }
+        return seed % 10 == 0 ? assertSameAnswers(plant, byHand, at) : Map.of();
     }
 
-    private TracedPlant told(String name, List<Said> said, int worst) {
-        new TransactionTemplate(transactions)
-                .executeWithoutResult(status -> said.forEach(one -> door.accept(one.envelope(), Manner.TOLD)));
+    private TracedPlant told(String name, List<Said> said) {
+        said.forEach(one -> door.accept(one.envelope(), Manner.TOLD));
         sealer.seal();
-        return new TracedPlant(name, said, worst * 1_000_000L, jdbc);
+        return new TracedPlant(name, said, jdbc);
     }
 
     private static List<Question> questions(AnswersByHand byHand, Random random) {

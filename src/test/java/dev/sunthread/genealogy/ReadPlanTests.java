@@ -107,7 +107,9 @@ class ReadPlanTests {
         });
         assertThat(touched)
                 .as(what)
-                .allSatisfy((table, rows) -> assertThat(rows).as(table).isLessThan(RECEIVERS / 10));
+                // what is loaded where is looked at in the whole plant: one charge to a hundred receivers, some rows
+                // each
+                .allSatisfy((table, rows) -> assertThat(rows).as(table).isLessThan(RECEIVERS / 5));
     }
 
     private Map<String, Long> touched() {

@@ -8,10 +8,8 @@ import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.kernel.UnitId;
 import java.time.OffsetDateTime;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -22,13 +20,13 @@ final class TracedPlant {
 
     private final String name;
     private final List<Said> said;
-    private final long leastExact;
+    private final Numbers numbers;
     private final Map<String, TraceRef> nodes = new TreeMap<>();
 
-    TracedPlant(String name, List<Said> said, long leastExact, JdbcClient jdbc) {
+    TracedPlant(String name, List<Said> said, JdbcClient jdbc) {
         this.name = name;
         this.said = said;
-        this.leastExact = leastExact;
+        this.numbers = new StoredNumbers(jdbc);
         read(jdbc, "SELECT number, id FROM materials.lot WHERE number LIKE ?", TraceKind.LOT);
         read(jdbc, "SELECT serial, id FROM production.unit WHERE serial LIKE ?", TraceKind.UNIT);
     }
@@ -49,14 +47,15 @@ final class TracedPlant {
     }
 
     AnswersByHand byHand() {
-        FactsByHand facts = new FactsByHand(said);
-        return new AnswersByHand(facts, new EdgesByHand(facts, nodes, leastExact), nodes);
+        return new AnswersByHand(new FactsByHand(said), edgesByHand(said.size()), nodes);
     }
 
     /** Whether the database gives, both ways, exactly the edges that follow from the first facts. */
     void assertSameEdges(EdgeSource history, int told) {
-        new SameEdges(name + " after " + told + " facts", edgesByHand(told).all())
-                .assertGivenBy(history, nodes.values());
+        EdgesByHand byHand = edgesByHand(told);
+        SameEdges same = new SameEdges(name + " after " + told + " facts", byHand.all());
+        same.assertGivenBy(history, nodes.values());
+        same.assertGivenBy(history, byHand.others(nodes));
     }
 
     /** The same, asked for each node alone. */
@@ -66,16 +65,13 @@ final class TracedPlant {
     }
 
     private EdgesByHand edgesByHand(int told) {
-        return new EdgesByHand(new FactsByHand(said.subList(0, told)), nodes, leastExact);
+        return new EdgesByHand(said.subList(0, told), numbers, nodes);
     }
 
     /** Whether the walk finds what all paths written down give, both ways, for these questions. */
     void assertSameWalks(AnswersByHand byHand, Collection<Question> questions) {
         EdgesByHand read = edgesByHand(said.size());
-        Map<TraceRef, Long> starts = new HashMap<>();
-        nodes.forEach((serial, node) -> starts.put(node, AnswersByHand.start(read, serial, node)));
-        Walk walk = new Walk(
-                History.of(byHand.edges().toArray(Edge[]::new)), node -> Objects.requireNonNull(starts.get(node)));
+        Walk walk = new Walk(History.of(byHand.edges().toArray(Edge[]::new)), read::start);
         for (Question question : questions) {
             for (TraceRef node : nodes.values()) {
                 List<TraceRef> only = List.of(node);
@@ -89,9 +85,10 @@ final class TracedPlant {
         }
     }
 
-    private static Map<TraceRef, Certainty> classes(Map<TraceRef, Arrival> arrivals) {
+    private Map<TraceRef, Certainty> classes(Map<TraceRef, Arrival> arrivals) {
         Map<TraceRef, Certainty> classes = new TreeMap<>();
         arrivals.forEach((node, arrival) -> classes.put(node, arrival.certainty()));
+        classes.keySet().retainAll(nodes.values());
         return classes;
     }
 
