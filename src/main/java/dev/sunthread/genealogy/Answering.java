@@ -7,6 +7,7 @@ import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.annotation.Value;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -16,11 +17,17 @@ import org.springframework.stereotype.Component;
 @Component
 class Answering {
 
+    private static final int MOST_NAMED = 100;
+
     /** An answer, its root's nodes and what people call them. */
     record Answered(List<TraceRef> roots, List<Named> named, List<TraceRef> reached, List<AnswerLine> lines) {
 
         List<String> suspects() {
-            return named.stream().map(Named::words).toList();
+            Stream<String> told = named.stream().limit(MOST_NAMED).map(Named::words);
+            return named.size() <= MOST_NAMED
+                    ? told.toList()
+                    : Stream.concat(told, Stream.of("%,d more".formatted(named.size() - MOST_NAMED)))
+                            .toList();
         }
 
         List<String> suspectNames() {
@@ -48,7 +55,7 @@ class Answering {
                 .withShipments(new Shipments(jdbc, cutoff, edges), edges);
         Lines lines = new Lines(jdbc, cutoff, edges, zone);
         List<TraceRef> reached = answer.reached().stream().map(Arrival::node).toList();
-        return new Answered(roots, roots.stream().map(lines::nameOf).toList(), reached, lines.of(answer));
+        return new Answered(roots, lines.namesOf(roots), reached, lines.of(answer));
     }
 
     private static @Nullable Long micros(@Nullable OffsetDateTime at) {

@@ -42,8 +42,9 @@ final class Lines {
         return lines;
     }
 
-    Named nameOf(TraceRef node) {
-        return names.of(node);
+    List<Named> namesOf(List<TraceRef> nodes) {
+        names.learn(nodes);
+        return nodes.stream().map(names::of).toList();
     }
 
     private AnswerLine line(Answer answer, Arrival arrival) {

@@ -36,6 +36,24 @@ final class Places {
               SELECT u.unit, 'shipped to ' || h.consignee, h.shipped_at, h.entry
               FROM production.shipment_unit u JOIN production.shipment h USING (entry) WHERE u.unit = ANY (:ids)
               UNION ALL
+              SELECT u.unit, 'scrapped', u.scrapped_at, u.entry FROM production.scrapping u WHERE u.unit = ANY (:ids)
+              UNION ALL
+              SELECT l.unit, 'on carrier ' || c.code, l.loaded_at, l.entry
+              FROM production.carrier_load l JOIN production.carrier c ON c.id = l.carrier WHERE l.unit = ANY (:ids)
+              UNION ALL
+              SELECT l.unit, coalesce('taken off carrier ' || c.code || ' at station ' || s.code, 'taken off carrier ' || c.code),
+                l.unloaded_at, l.entry
+              FROM production.carrier_unload l JOIN production.carrier c ON c.id = l.carrier
+              LEFT JOIN catalog.station s ON s.id = l.station WHERE l.unit = ANY (:ids)
+              UNION ALL
+              SELECT u.unit, 'at ' || q.code || ' in cure run ' || n.number, r.ended_at, r.entry
+              FROM cure.run_unit u JOIN cure.run_record r USING (entry) JOIN cure.run n ON n.id = r.run
+              JOIN catalog.equipment q ON q.id = r.equipment WHERE u.unit = ANY (:ids)
+              UNION ALL
+              SELECT r.unit, 'at ' || q.code || ' in test run ' || n.number, r.ended_at, r.entry
+              FROM electrical.run_record r JOIN electrical.run n ON n.id = r.run
+              JOIN catalog.equipment q ON q.id = r.equipment WHERE r.unit = ANY (:ids)
+              UNION ALL
               SELECT u.unit, 'returned from ' || u.consignee, u.returned_at, u.entry
               FROM production.unit_return u WHERE u.unit = ANY (:ids)) seen
             WHERE %s ORDER BY unit, at DESC, entry DESC
