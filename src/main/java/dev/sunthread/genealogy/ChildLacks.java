@@ -42,7 +42,9 @@ final class ChildLacks {
         return lacks;
     }
 
-    // without an operation that takes the child in, only that the parent left proves it
+    // the latest first, for the child may have been put in at any time before; without an operation that takes the
+    // child
+    // in, only that the parent left proves it
     private Stream<Moment> moments(Set<Long> items) {
         Stream<Moment> later = routes.stream()
                 .flatMap(route -> route.operations().stream()
@@ -55,7 +57,7 @@ final class ChildLacks {
                         .flatMap(fitting -> course.steps(route, sequence -> sequence > fitting).stream()
                                 .filter(step ->
                                         InForce.at(step, route.item(), routes).contains(route))));
-        return Stream.concat(later, course.leavings()).sorted((one, other) -> Long.compare(one.late(), other.late()));
+        return Stream.concat(later, course.leavings()).sorted((one, other) -> Long.compare(other.late(), one.late()));
     }
 
     private boolean isUncovered(String position, Moment moment) {

@@ -57,6 +57,11 @@ final class Containment {
         return closure(outer, children, Edge::from);
     }
 
+    /** These units and all that was ever inside them. */
+    Set<TraceRef> everInside(Collection<TraceRef> units) {
+        return closure(units, children, Edge::from);
+    }
+
     /** Every carrier that one of these was ever on, or a carrier under it. */
     Set<TraceRef> carriersOf(Collection<TraceRef> units) {
         Set<TraceRef> all = closure(units, carriers, Edge::to);

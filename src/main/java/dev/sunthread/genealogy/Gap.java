@@ -21,6 +21,8 @@ final class Gap {
     /** What may have been it, and from when to when. */
     record Candidate(TraceRef node, Moment from, Moment to) {}
 
+    static final Set<TraceKind> KINDS = Set.of(TraceKind.GAP, TraceKind.INSIDE_GAP, TraceKind.AROUND_GAP);
+
     private final Set<Long> items;
     private final Set<RunDemand> runs;
     private final List<Candidate> candidates;
@@ -44,6 +46,15 @@ final class Gap {
     /** The same candidates, as what may have been inside while something acted on the parent. */
     TraceRef inside() {
         return new TraceRef(TraceKind.INSIDE_GAP, number);
+    }
+
+    /** What a candidate may have been in while something acted on the candidate. */
+    TraceRef around() {
+        return new TraceRef(TraceKind.AROUND_GAP, number);
+    }
+
+    boolean isOfChild() {
+        return lacks.stream().anyMatch(Lack::isOfChild);
     }
 
     Set<Long> items() {

@@ -51,10 +51,13 @@ final class GapEdges {
     /** Edges from gaps into these units, which these happenings may have reached; companions lack what reaches them. */
     Stream<Edge> intoUnits(
             Collection<TraceRef> units, Collection<TraceRef> companions, Collection<Happening> reaching) {
-        learn(units);
+        learn(companions);
         return Stream.concat(
                 gaps.of(companions, reaching).stream().flatMap(this::effects),
-                units.stream().flatMap(unit -> gaps.ofCandidate(unit).stream().flatMap(this::inside)));
+                companions.stream()
+                        .flatMap(unit -> gaps.ofCandidate(unit).stream())
+                        .distinct()
+                        .flatMap(this::inside));
     }
 
     Stream<Edge> intoLots(Collection<Long> blends) {
@@ -71,14 +74,47 @@ final class GapEdges {
         return acting.stream()
                 .flatMap(edge -> inside.getOrDefault(edge.to(), Set.of()).stream()
                         .filter(gap -> actedInside(edge, gap))
-                        .map(gap -> new Edge(
-                                edge.from(),
-                                gap.inside(),
-                                Certainty.UNPROVEN,
-                                edge.begin(),
-                                edge.lastCrossing(),
-                                edge.stayEnd(),
-                                edge.reason())));
+                        .map(gap -> unproven(edge, gap.inside())));
+    }
+
+    /** For edges of what acted on units whose parent is not recorded: the same on what may have been around them. */
+    Stream<Edge> aroundUnrecordedParents(Collection<Edge> acting) {
+        List<TraceRef> units = acting.stream()
+                .map(Edge::to)
+                .filter(node -> node.kind() == TraceKind.UNIT)
+                .distinct()
+                .toList();
+        learn(units);
+        return acting.stream()
+                .filter(edge -> edge.to().kind() == TraceKind.UNIT && !isOnlyPlaced(edge))
+                .flatMap(edge -> gaps.ofCandidate(edge.to()).stream()
+                        .filter(gap -> actedWhileLacking(edge, gap))
+                        .map(gap -> unproven(edge, gap.around())));
+    }
+
+    /** The units that may have been the unrecorded children which these nodes stand for. */
+    Set<TraceRef> childrenOf(Collection<TraceRef> arounds) {
+        return gaps.whole(arounds)
+                .flatMap(gap -> gap.candidates().stream())
+                .map(Gap.Candidate::node)
+                .filter(node -> node.kind() == TraceKind.UNIT)
+                .collect(Collectors.toSet());
+    }
+
+    private static boolean actedWhileLacking(Edge edge, Gap gap) {
+        return gap.lacks().stream()
+                .anyMatch(lack -> lack.isOfChild()
+                        && edge.begin().early() < lack.until()
+                        && edge.lastCrossing().late() >= lack.window().early());
+    }
+
+    private static Edge unproven(Edge edge, TraceRef to) {
+        return new Edge(
+                edge.from(), to, Certainty.UNPROVEN, edge.begin(), edge.lastCrossing(), edge.stayEnd(), edge.reason());
+    }
+
+    private static boolean isOnlyPlaced(Edge edge) {
+        return edge.from().kind() == TraceKind.GAP && edge.reason().named().containsKey("position");
     }
 
     /** The parents that lack a child which these nodes stand for. */
@@ -91,9 +127,7 @@ final class GapEdges {
     }
 
     private static boolean actedInside(Edge edge, Gap gap) {
-        boolean isOnlyPlaced =
-                edge.from().kind() == TraceKind.GAP && edge.reason().named().containsKey("position");
-        return !isOnlyPlaced
+        return !isOnlyPlaced(edge)
                 && gap.lacks().stream()
                         .anyMatch(lack -> lack.isOfChild()
                                 && lack.parent().equals(edge.to())
@@ -140,23 +174,38 @@ final class GapEdges {
         return Edge.during(candidate.node(), gap.node(), Certainty.UNPROVEN, candidate.from(), candidate.to(), reason);
     }
 
+    // whatever is inside a candidate is acted on with it
     private Stream<Edge> inside(Gap gap) {
-        boolean isOfChild = gap.lacks().stream().anyMatch(Lack::isOfChild);
-        return !isOfChild
+        return !gap.isOfChild()
                 ? Stream.empty()
                 : gap.candidates().stream()
                         .filter(candidate -> candidate.node().kind() == TraceKind.UNIT)
-                        .map(candidate -> Edge.during(
-                                gap.inside(),
-                                candidate.node(),
-                                Certainty.UNPROVEN,
-                                candidate.from(),
-                                candidate.to(),
-                                Reason.of("may-have-been-inside", 0)));
+                        .flatMap(candidate -> reach.everInside(candidate.node()).stream()
+                                .map(unit -> Edge.during(
+                                        gap.inside(),
+                                        unit,
+                                        Certainty.UNPROVEN,
+                                        candidate.from(),
+                                        candidate.to(),
+                                        Reason.of("may-have-been-inside", 0))));
     }
 
     private Stream<Edge> effects(Gap gap) {
-        return gap.lacks().stream().flatMap(lack -> effects(gap.node(), lack));
+        return gap.lacks().stream()
+                .flatMap(lack -> Stream.concat(effects(gap.node(), lack), around(gap.around(), lack)));
+    }
+
+    private Stream<Edge> around(TraceRef around, Lack lack) {
+        if (!lack.isOfChild()) {
+            return Stream.empty();
+        }
+        Moment begin = Moment.at(lack.window().early());
+        Moment gone = Moment.at(Math.max(lack.until(), lack.window().late()));
+        Happening meanwhile = new Happening(
+                lack.parent(), lack.where().entry(), begin, gone, Set.of(lack.parent()), Set.of(), null, null);
+        return reach.of(meanwhile).keySet().stream()
+                .map(unit -> Edge.during(
+                        around, unit, Certainty.UNPROVEN, begin, gone, Reason.of("may-have-been-around", 0)));
     }
 
     private Stream<Edge> effects(TraceRef gap, Lack lack) {

@@ -1,6 +1,5 @@
 package dev.sunthread.genealogy;
 
-import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -70,7 +69,7 @@ final class Gaps {
     /** The gap with this node, and with everything in the plant that lacks one of its candidates. */
     Stream<Gap> whole(Collection<TraceRef> nodes) {
         List<Gap> gaps = nodes.stream()
-                .filter(node -> node.kind() == TraceKind.GAP || node.kind() == TraceKind.INSIDE_GAP)
+                .filter(node -> Gap.KINDS.contains(node.kind()))
                 .filter(node -> known.containsKey(node.id()))
                 .map(node -> known.get(node.id()))
                 .toList();

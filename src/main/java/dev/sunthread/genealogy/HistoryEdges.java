@@ -64,6 +64,7 @@ final class HistoryEdges implements EdgeSource {
                         placeable.stream().flatMap(node -> containment.parents().of(node).stream()),
                         gaps.outOfCandidates(nodes),
                         gaps.intoUnrecordedChildren(acting),
+                        gaps.aroundUnrecordedParents(acting),
                         lines.outOf(nodes))
                 .flatMap(Function.identity());
         return withoutFalseCertainty(
@@ -84,6 +85,7 @@ final class HistoryEdges implements EdgeSource {
                         contents.into(nodes),
                         gaps.intoGaps(of(nodes, TraceKind.GAP)),
                         intoUnrecordedChildren(of(nodes, TraceKind.INSIDE_GAP)),
+                        aroundUnrecordedParents(of(nodes, TraceKind.AROUND_GAP)),
                         lines.into(nodes))
                 .flatMap(Function.identity());
         return withoutFalseCertainty(edges.filter(edge -> asked.contains(edge.to())));
@@ -108,6 +110,14 @@ final class HistoryEdges implements EdgeSource {
                 .filter(edge -> parents.contains(edge.to()))
                 .toList();
         return gaps.intoUnrecordedChildren(acting);
+    }
+
+    private Stream<Edge> aroundUnrecordedParents(List<TraceRef> arounds) {
+        Set<TraceRef> children = arounds.isEmpty() ? Set.of() : gaps.childrenOf(arounds);
+        List<Edge> acting = actingOn(children).stream()
+                .filter(edge -> children.contains(edge.to()))
+                .toList();
+        return gaps.aroundUnrecordedParents(acting);
     }
 
     private Collection<Edge> withoutFalseCertainty(Stream<Edge> edges) {

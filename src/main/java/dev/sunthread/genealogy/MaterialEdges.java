@@ -134,12 +134,19 @@ final class MaterialEdges {
 
     // what another container of the lot left behind goes along too
     private boolean wasLoadedSeveralTimes(RecordedUse use, TraceRef lot) {
-        return positions(use)
-                .anyMatch(position -> records.uses().changes(position).charges().stream()
-                                .filter(charge -> charge.lot().equals(lot)
-                                        && charge.at().early() <= use.at().late())
-                                .count()
-                        > 1);
+        return positions(use).anyMatch(position -> {
+            Changes changes = records.uses().changes(position);
+            List<Moment> on = changes.charges().stream()
+                    .filter(charge -> charge.lot().equals(lot))
+                    .map(Change::at)
+                    .filter(at -> at.early() <= use.at().late())
+                    .toList();
+            boolean cameOff = changes.discharges().stream()
+                    .map(Change::at)
+                    .anyMatch(off -> off.early() <= use.at().late()
+                            && on.stream().anyMatch(charged -> !off.surelyBefore(charged)));
+            return on.size() > 1 || cameOff;
+        });
     }
 
     // the label of a container was scanned, and nothing tells what is in it

@@ -34,6 +34,11 @@ final class Reach {
         return known.getOrDefault(happening, Map.of());
     }
 
+    /** A unit and everything that was ever inside it. */
+    Set<TraceRef> everInside(TraceRef unit) {
+        return containment.everInside(List.of(unit));
+    }
+
     /** Computes the reach of all these with few reads. */
     void learn(Collection<Happening> happenings) {
         List<Spread> spreads = happenings.stream()

@@ -11,8 +11,8 @@ import java.util.Set;
 /** Says in words why something is in an answer, with times in the plant's zone. */
 final class Wording {
 
-    private static final Set<TraceKind> WITHOUT_NAME =
-            EnumSet.of(TraceKind.GAP, TraceKind.INSIDE_GAP, TraceKind.LOT_CONTENT, TraceKind.KEPT_LINE);
+    private static final Set<TraceKind> WITHOUT_NAME = EnumSet.of(
+            TraceKind.GAP, TraceKind.INSIDE_GAP, TraceKind.AROUND_GAP, TraceKind.LOT_CONTENT, TraceKind.KEPT_LINE);
 
     private final Names names;
     private final Sentences sentences;

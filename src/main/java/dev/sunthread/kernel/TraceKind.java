@@ -11,6 +11,8 @@ public enum TraceKind {
     GAP,
     /** Unrecorded children of a parent, seen from what acted on the parent. */
     INSIDE_GAP,
+    /** Unrecorded parents of a child, and all in them, seen from what acted on the child. */
+    AROUND_GAP,
     /** Material of a lot whose container was not recorded. */
     LOT_CONTENT,
     /** A kept line that could not be accepted. */

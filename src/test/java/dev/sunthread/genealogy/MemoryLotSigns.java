@@ -16,6 +16,7 @@ final class MemoryLotSigns {
 
     MemoryLotSigns(Remembered remembered) {
         this.remembered = remembered;
+        remembered.lotsEverNamed().forEach(this::known);
         for (String kind : new String[] {"receipt", "blend", "recovery", "charge", "discharge", "container", "split"}) {
             remembered.of(kind).filter(one -> one.textOrNull("lot") != null).forEach(one -> sign(one.text("lot"), one));
         }
@@ -43,7 +44,6 @@ final class MemoryLotSigns {
                                 use.get("lot"),
                                 Said.micros(Objects.requireNonNullElse(one.momentOrNull("startedAt"), one.at())))));
         remembered.of("lot-ending").forEach(one -> {
-            known(one.text("lot"));
             ends.merge(remembered.lot(one.text("lot")), one.instant(), Math::max);
         });
     }
@@ -54,14 +54,14 @@ final class MemoryLotSigns {
 
     private void sign(@Nullable Object lot, long at) {
         if (lot != null) {
-            long[] span = known(lot);
+            long[] span = known(remembered.lot(lot));
             span[0] = Math.min(span[0], at);
             span[1] = Math.max(span[1], at);
         }
     }
 
-    private long[] known(Object lot) {
-        return signs.computeIfAbsent(remembered.lot(lot), any -> new long[] {Long.MAX_VALUE, Long.MIN_VALUE});
+    private long[] known(TraceRef lot) {
+        return signs.computeIfAbsent(lot, any -> new long[] {Long.MAX_VALUE, Long.MIN_VALUE});
     }
 
     Set<TraceRef> lots() {

@@ -2,7 +2,6 @@ package dev.sunthread.genealogy;
 
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.simulator.world.Thing;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -16,6 +15,7 @@ final class NamedThings {
     private static final Map<String, Thing.Kind> FIELDS = Map.of(
             "lot", Thing.Kind.LOT,
             "lots", Thing.Kind.LOT,
+            "into", Thing.Kind.LOT,
             "container", Thing.Kind.CONTAINER,
             "label", Thing.Kind.CONTAINER,
             "serial", Thing.Kind.UNIT);
@@ -25,12 +25,7 @@ final class NamedThings {
 
     NamedThings(String plant, List<Said> said) {
         this.plant = plant;
-        said.stream().filter(one -> !one.kind().equals("kept-line")).forEach(one -> {
-            collect("", one.body());
-            if (one.body().get("into") instanceof String lot) {
-                add(Thing.Kind.LOT, lot);
-            }
-        });
+        FIELDS.forEach((field, kind) -> named(said, field).forEach(name -> add(kind, name)));
         // a run or step that is taken back never was
         FactsByHand facts = new FactsByHand(said);
         facts.of("cure-run").forEach(one -> add(Thing.Kind.CURE_RUN, one.text("run")));
@@ -51,33 +46,26 @@ final class NamedThings {
                 : numbers.node(SimulatedTrace.kind(thing.kind()), told);
     }
 
-    private void collect(String field, Object value) {
-        if (value instanceof Map<?, ?> map) {
-            map.forEach((key, inner) -> collect(String.valueOf(key), Objects.requireNonNull(inner)));
-        } else if (value instanceof List<?> list) {
-            list.forEach(inner -> collect(field, Objects.requireNonNull(inner)));
-        } else if (value instanceof String name && FIELDS.containsKey(field)) {
-            add(Objects.requireNonNull(FIELDS.get(field)), name);
-        }
-    }
-
     private void add(Thing.Kind kind, String told) {
         things.add(new Thing(kind, told.substring(plant.length() + 1)));
     }
 
-    static Set<String> texts(List<Said> said) {
-        Set<String> texts = new HashSet<>();
-        said.stream().filter(one -> !one.kind().equals("kept-line")).forEach(one -> texts(one.body(), texts));
-        return texts;
+    /** Every name that stands in a field of this name in anything but a kept line, whatever became of it. */
+    static Set<String> named(List<Said> said, String field) {
+        Set<String> names = new TreeSet<>();
+        said.stream()
+                .filter(one -> !one.kind().equals("kept-line"))
+                .forEach(one -> collect(field, "", one.body(), names));
+        return names;
     }
 
-    private static void texts(Object value, Set<String> texts) {
+    private static void collect(String wanted, String field, Object value, Set<String> names) {
         if (value instanceof Map<?, ?> map) {
-            map.values().forEach(inner -> texts(Objects.requireNonNull(inner), texts));
+            map.forEach((key, inner) -> collect(wanted, String.valueOf(key), Objects.requireNonNull(inner), names));
         } else if (value instanceof List<?> list) {
-            list.forEach(inner -> texts(Objects.requireNonNull(inner), texts));
-        } else if (value instanceof String text) {
-            texts.add(text);
+            list.forEach(inner -> collect(wanted, field, Objects.requireNonNull(inner), names));
+        } else if (value instanceof String name && field.equals(wanted)) {
+            names.add(name);
         }
     }
 }

@@ -3,6 +3,7 @@ package dev.sunthread.genealogy;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -13,18 +14,20 @@ import org.jspecify.annotations.Nullable;
 /** What is believed of things said, with the numbers of what they name and the uncertainty of clocks put to times. */
 final class Remembered {
 
+    private static final List<String> FIELDS = List.of("lot", "lots", "into", "container", "label", "serial");
+
     private final List<Said> said;
     private final FactsByHand facts;
     private final Numbers numbers;
     private final Map<String, List<Said>> byKind = new HashMap<>();
-    private final Set<String> named;
+    private final Set<String> named = new HashSet<>();
     private final long leastExact;
 
     Remembered(List<Said> said, Numbers numbers) {
         this.said = said;
         this.facts = new FactsByHand(said);
         this.numbers = numbers;
-        this.named = NamedThings.texts(said);
+        FIELDS.forEach(field -> named.addAll(NamedThings.named(said, field)));
         this.leastExact = of("station")
                 .mapToLong(station -> Long.parseLong(station.text("clockUncertainty")) * 1_000_000)
                 .max()
@@ -34,6 +37,14 @@ final class Remembered {
     /** Everything said, also what was taken back. */
     Stream<Said> everSaid() {
         return said.stream();
+    }
+
+    /** Every lot that was ever named, also in what was taken back. */
+    Stream<TraceRef> lotsEverNamed() {
+        return Stream.of("lot", "lots", "into")
+                .flatMap(field -> NamedThings.named(said, field).stream())
+                .distinct()
+                .map(this::lot);
     }
 
     Stream<Said> of(String kind) {

@@ -5,6 +5,7 @@ import dev.sunthread.simulator.told.Rates;
 import dev.sunthread.simulator.told.Telling;
 import dev.sunthread.simulator.told.Told;
 import dev.sunthread.simulator.world.Happening;
+import dev.sunthread.simulator.world.Heat;
 import dev.sunthread.simulator.world.Work;
 import dev.sunthread.simulator.world.World;
 import java.util.List;
@@ -34,7 +35,7 @@ public record SimulatedPlant(String name, List<Happening> happenings, List<Told>
                 .toList());
     }
 
-    /** The instants of happenings at which no work is going on that ends later. */
+    /** The instants of happenings at which no work or run is going on that ends later. */
     public List<Long> moments() {
         return happenings.stream()
                 .map(Happening::at)
@@ -43,6 +44,7 @@ public record SimulatedPlant(String name, List<Happening> happenings, List<Told>
     }
 
     private static boolean goesOnAt(Happening happening, long instant) {
-        return happening instanceof Work work && work.start() <= instant && instant < work.at();
+        return happening instanceof Work work && work.start() <= instant && instant < work.at()
+                || happening instanceof Heat.End end && end.begin().at() <= instant && instant < end.at();
     }
 }

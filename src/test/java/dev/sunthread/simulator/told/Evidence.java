@@ -19,11 +19,51 @@ import java.util.function.Predicate;
 final class Evidence {
 
     private final List<Draft> drafts;
-    private final Ovenloads ovens;
+    private final Truly truly;
 
-    Evidence(List<Draft> drafts, Ovenloads ovens) {
+    Evidence(List<Draft> drafts, Truly truly) {
         this.drafts = drafts;
-        this.ovens = ovens;
+        this.truly = truly;
+    }
+
+    /** Whether a charge left something behind that went along with other material later. */
+    boolean leavesBehind(Draft draft) {
+        Loading.Charge charge = (Loading.Charge) draft.happening;
+        for (int i = drafts.indexOf(draft) + 1; i < drafts.size(); i++) {
+            Happening later = drafts.get(i).happening;
+            if (later instanceof Loading.Purge purge && purge.place().equals(charge.place())) {
+                return false;
+            }
+            if (carries(later, charge)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static boolean carries(Happening later, Loading.Charge charge) {
+        return later instanceof Work.Step step
+                        && step.uses().stream()
+                                .anyMatch(use -> charge.place().equals(use.place())
+                                        && use.carried().contains(charge.source()))
+                || later instanceof Loading.Discharge off
+                        && off.place().equals(charge.place())
+                        && off.carried().contains(charge.source());
+    }
+
+    /** Whether something acted, through a child whose installation this is, on the parent and what is in it. */
+    boolean isWorkedThrough(Draft draft) {
+        Assembly.Installation installed = (Assembly.Installation) draft.happening;
+        for (int i = drafts.indexOf(draft) + 1; i < drafts.size(); i++) {
+            Happening later = drafts.get(i).happening;
+            if (later instanceof Assembly.Removal off && isSamePlace(off, installed)) {
+                return false;
+            }
+            if (truly.actsThrough(later, installed.child().name())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether something else recorded shows that this is missing; that is kept from now on. */
@@ -193,7 +233,7 @@ final class Evidence {
         }
         int until = Math.min(end + 1, drafts.size());
         return load.unit()
-                && ovens.between(index, until, load.carried(), drafts).stream()
+                && truly.between(index, until, load.carried(), drafts).stream()
                         .allMatch(run -> cureIsDemanded(run, load.carried(), by));
     }
 
@@ -204,7 +244,7 @@ final class Evidence {
 
     /** Whether the unit's route demands the run's recipe, which it went through once, and it moved on since. */
     boolean cureIsDemanded(Heat.End run, String unit, List<Draft> by) {
-        return ovens.count(unit, run.recipe()) == 1
+        return truly.count(unit, run.recipe()) == 1
                 && Layout.route(itemOf(unit)).stream()
                         .filter(operation -> run.recipe().equals(operation.cure()))
                         .map(Operation::code)
@@ -224,26 +264,23 @@ final class Evidence {
 
     private List<String> carriedAway(int index) {
         Happening happening = drafts.get(index).happening;
-        return happening instanceof Heat.Unload off ? List.of(off.carried()) : ovens.emptied((Heat.Emptying) happening);
+        return happening instanceof Heat.Unload off ? List.of(off.carried()) : truly.emptied((Heat.Emptying) happening);
     }
 
+    // a carrier that takes the same on again, or is emptied, would seem to have held it until then
     private boolean isLoadedElsewhere(int index, String carried, List<Draft> by) {
-        for (int i = index + 1; i < drafts.size(); i++) {
-            Draft draft = drafts.get(i);
-            if (draft.happening instanceof Heat.End end
-                    && !end.begin().carriers().isEmpty()) {
-                return false;
-            }
-            if (draft.happening instanceof Heat.Load load && load.carried().equals(carried)) {
-                by.add(draft);
-                return draft.isRecorded() && !load.carrier().equals(ovens.carrier(drafts.get(index).happening));
-            }
-        }
-        return true;
+        String carrier = truly.carrier(drafts.get(index).happening);
+        boolean seemsToStay = drafts.subList(index + 1, drafts.size()).stream()
+                .map(draft -> draft.happening)
+                .anyMatch(later -> later instanceof Heat.Load load
+                                && load.carried().equals(carried)
+                                && load.carrier().equals(carrier)
+                        || later instanceof Heat.Emptying all && all.carrier().equals(carrier));
+        return !seemsToStay;
     }
 
     private String itemOf(String unit) {
-        return ovens.itemOf(unit);
+        return truly.itemOf(unit);
     }
 
     private int indexOf(Happening happening) {

@@ -11,10 +11,11 @@ public enum Fault {
     /** A step doesn't say that it took something. */
     LOST_USE,
     LOST_STEP,
-    /** A charge is missing; that what was loaded before came off is recorded. */
+    /** A charge is missing; that what was loaded before came off is recorded, and nothing was left behind. */
     LOST_CHARGE,
     LOST_DISCHARGE,
     LOST_CLEAN_POINT,
+    /** An installation is missing, and nothing was done to the child while it was in there. */
     LOST_INSTALLATION,
     LOST_REMOVAL,
     LOST_TRAY_LOAD,
@@ -44,10 +45,19 @@ public enum Fault {
     FALSE_CHARGE,
     /** No fault of a record: another material is loaded at a position by mistake and taken off unused. */
     FOREIGN_LOAD,
+    /** A charge is missing, and what it left behind went along with later material. */
+    LOST_CHARGE_LEFT_BEHIND,
+    /** An installation is missing, and something done to the child acted on the parent and all in it. */
+    LOST_INSTALLATION_WORKED_ON,
     /** How a lot or container came about is missing, not only where it was bought. */
     LOST_MAKING,
     /** A charge and the discharge before it are missing: only quantities could show it. */
     UNDETECTABLE_CHARGE;
+
+    /** Whether no rule that reads these records can know of it, or none does so yet; counted apart. */
+    public boolean isCountedApart() {
+        return ordinal() >= LOST_CHARGE_LEFT_BEHIND.ordinal();
+    }
 
     /** Whether a record says what isn't so. */
     public boolean isFalse() {

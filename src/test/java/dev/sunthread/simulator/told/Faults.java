@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 
 /** Lets faults befall the records of a plant, each as often as its rate says. */
 final class Faults {
@@ -39,14 +40,14 @@ final class Faults {
     private final Rates rates;
     private final Chance chance;
     private final Evidence evidence;
-    private final Ovenloads ovens;
+    private final Truly truly;
 
-    Faults(List<Draft> drafts, Rates rates, Chance chance, Ovenloads ovens) {
+    Faults(List<Draft> drafts, Rates rates, Chance chance, Truly truly) {
         this.drafts = drafts;
         this.rates = rates;
         this.chance = chance;
-        this.ovens = ovens;
-        this.evidence = new Evidence(drafts, ovens);
+        this.truly = truly;
+        this.evidence = new Evidence(drafts, truly);
     }
 
     void befall() {
@@ -59,21 +60,32 @@ final class Faults {
         if (draft.needed) {
             return;
         }
-        Fault loss = LOSSES.get(draft.kind);
+        Fault loss = loss(draft);
         if (loss != null && chance.of(rates.of(loss)) && evidence.demands(draft)) {
             draft.fate = Fate.LOST;
         } else if (loss != null
-                && loss != Fault.LOST_MAKING
+                && !loss.isCountedApart()
                 && chance.of(rates.of(Fault.VOIDED_SCAN))
                 && evidence.demands(draft)) {
             draft.fate = Fate.TAKEN_BACK;
         } else if (NAMEABLE.contains(draft.kind)
+                && !(loss != null && loss.isCountedApart())
                 && chance.of(rates.of(Fault.UNREADABLE_LINE))
                 && evidence.demands(draft)) {
             draft.fate = Fate.UNREADABLE;
         } else if (draft.kind.equals("cure-run") && chance.of(rates.of(Fault.LOST_RUN_MEMBER))) {
             forgetMember(draft, (Heat.End) draft.happening);
         }
+    }
+
+    private @Nullable Fault loss(Draft draft) {
+        Fault loss = LOSSES.get(draft.kind);
+        if (loss == Fault.LOST_CHARGE && evidence.leavesBehind(draft)) {
+            return Fault.LOST_CHARGE_LEFT_BEHIND;
+        }
+        return loss == Fault.LOST_INSTALLATION && evidence.isWorkedThrough(draft)
+                ? Fault.LOST_INSTALLATION_WORKED_ON
+                : loss;
     }
 
     private void loseWithoutTrace() {
@@ -96,7 +108,7 @@ final class Faults {
         List<Map<String, Object>> units = list(draft.body, "units");
         List<Map<String, Object>> carriers = list(draft.body, "carriers");
         // which units came on which carrier is not told apart here, so all of them must be demanded
-        Set<String> members = new LinkedHashSet<>(ovens.in(run.begin().run()));
+        Set<String> members = new LinkedHashSet<>(truly.in(run.begin().run()));
         if (evidence.cureIsDemanded(run, members)) {
             if (!units.isEmpty()) {
                 draft.body.put("units", units.subList(1, units.size()));

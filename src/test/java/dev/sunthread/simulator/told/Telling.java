@@ -61,7 +61,7 @@ public final class Telling {
         Writer writer = new Writer(names, chance);
         List<Draft> drafts = new ArrayList<>();
         happenings.forEach(happening -> writer.write(happening).ifPresent(drafts::add));
-        new Faults(drafts, rates, chance, new Ovenloads(happenings, items)).befall();
+        new Faults(drafts, rates, chance, new Truly(happenings, items)).befall();
         return drafts;
     }
 

@@ -2,6 +2,7 @@ package dev.sunthread.simulator.told;
 
 import dev.sunthread.simulator.world.Happening;
 import dev.sunthread.simulator.world.Heat;
+import dev.sunthread.simulator.world.Work;
 import dev.sunthread.simulator.world.World;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -12,21 +13,25 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 
-/** Which units truly were in which run, and what was on a carrier that was emptied. */
-final class Ovenloads {
+/** What truly was so beside what is recorded: who was in which run, and through which units work acted on others. */
+final class Truly {
 
     private final Map<String, Set<String>> aboard = new HashMap<>();
     private final Map<Happening, List<String>> emptied = new IdentityHashMap<>();
+    private final Map<Happening, Set<String>> through = new IdentityHashMap<>();
     private final Map<String, String> recipes = new HashMap<>();
     private final Map<String, String> items;
     private final World last = new World();
 
-    Ovenloads(Collection<Happening> happenings, Map<String, String> items) {
+    Truly(Collection<Happening> happenings, Map<String, String> items) {
         this.items = items;
         Set<String> running = new HashSet<>();
         for (Happening happening : happenings) {
             if (happening instanceof Heat.Emptying all) {
                 emptied.put(all, List.copyOf(last.carriedBy(all.carrier())));
+            }
+            if (happening instanceof Work work) {
+                through.put(work, through(work));
             }
             if (happening instanceof Heat.Begin begin) {
                 running.add(begin.run());
@@ -38,6 +43,24 @@ final class Ovenloads {
             running.forEach(
                     run -> aboard.computeIfAbsent(run, any -> new HashSet<>()).addAll(last.aboard(run)));
         }
+    }
+
+    private Set<String> through(Work work) {
+        Set<String> through = new HashSet<>();
+        List<String> named = work instanceof Work.Step step
+                ? step.alone() ? List.of() : step.units()
+                : List.of(((Work.Test) work).unit());
+        for (String unit : named) {
+            for (String inner = unit; last.parentOf(inner) != null; inner = String.valueOf(last.parentOf(inner))) {
+                through.add(inner);
+            }
+        }
+        return through;
+    }
+
+    /** Whether the happening acted on what is around the unit through it. */
+    boolean actsThrough(Happening happening, String unit) {
+        return through.getOrDefault(happening, Set.of()).contains(unit);
     }
 
     Set<String> in(String run) {
