@@ -43,26 +43,32 @@ final class LotHistory implements LotRecords {
             FILLINGS.formatted("f.container = ANY (:containers)"),
             RECOVERIES.formatted("r.lot = ANY (:lots)"));
 
-    /** Lots with the first sign of them, if it is recorded where they came from, the last one, and their end if recorded. */
+    /**
+     * Lots with the first sign of them if it is recorded where they came from, the last sign, and their end if that is
+     * recorded. One that only withdrawn records name may have been there since ever.
+     */
     private static final String SPANS =
             """
             SELECT l.lot, l.item, CASE WHEN s.has_origin THEN s.first_at END, s.last_at, (
               SELECT max(%1$s) FROM materials.lot_ending e WHERE e.lot = l.lot AND e.container IS NULL AND %2$s)
-            FROM (%%s) l LEFT JOIN LATERAL (
-              SELECT min(%3$s) AS first_at, max(%3$s) AS last_at, bool_or(t.is_origin) AS has_origin FROM (
+            FROM (%%s) l CROSS JOIN LATERAL (
+              SELECT min(%3$s) FILTER (WHERE %4$s) AS first_at, max(%3$s) FILTER (WHERE %4$s) AS last_at,
+                bool_or(t.is_origin) FILTER (WHERE %4$s) AS has_origin,
+                bool_or((SELECT p.position FROM ledger.position p WHERE p.entry = t.entry) <= :cutoff) AS was_named
+              FROM (
                 SELECT entry, at, true AS is_origin FROM materials.lot_origin WHERE lot = l.lot
                 UNION ALL SELECT entry, charged_at, false FROM materials.charge WHERE lot = l.lot
                 UNION ALL SELECT entry, discharged_at, false FROM materials.discharge
                   WHERE lot = l.lot OR into_lot = l.lot
-                UNION ALL SELECT u.entry, p.started_at, false FROM production.step_use u JOIN production.step p USING (entry)
-                  WHERE u.lot = l.lot
+                UNION ALL SELECT u.entry, p.started_at, false
+                  FROM (SELECT entry FROM production.step_use WHERE lot = l.lot OFFSET 0) u CROSS JOIN LATERAL (
+                    SELECT started_at FROM production.step WHERE entry = u.entry OFFSET 0) p
                 UNION ALL SELECT m.entry, m.made_at, false FROM materials.lot_component c
                   JOIN materials.lot_making m USING (entry, lot) WHERE c.component = l.lot
                 UNION ALL SELECT entry, filled_at, false FROM materials.container_filling WHERE lot = l.lot
                 UNION ALL SELECT entry, installed_at, false FROM production.installation WHERE child_lot = l.lot
-                UNION ALL SELECT entry, recovered_at, false FROM production.recovery WHERE lot = l.lot) t
-              WHERE %4$s) s ON true
-            WHERE s.last_at IS NOT NULL
+                UNION ALL SELECT entry, recovered_at, false FROM production.recovery WHERE lot = l.lot) t) s
+            WHERE s.was_named
             """.formatted(Sql.micros("e.ended_at"), Known.at("e.entry"), Sql.micros("t.at"), Known.at("t.entry"));
 
     private static final String ITEMS =
@@ -171,9 +177,9 @@ final class LotHistory implements LotRecords {
     // it
     private LotSpan span(ResultSet row) throws SQLException {
         Long first = Sql.optional(row, 3);
-        long last = row.getLong(4);
+        Long last = Sql.optional(row, 4);
         Long ended = Sql.optional(row, 5);
-        long to = ended == null || last > ended
+        long to = ended == null || last != null && last > ended
                 ? Long.MAX_VALUE
                 : clocks.told(null, ended).late();
         return new LotSpan(

@@ -72,34 +72,26 @@ final class UseHistory implements UseRecords {
               SELECT i.item FROM unnest(:items::bigint[]) AS i(item)
               WHERE (SELECT x.item FROM production.unscanned_use x WHERE x.item = i.item LIMIT 1) IS NOT NULL),
             change AS (
-              SELECT c.position, c.charged_at AS at, coalesce((
-                SELECT bool_or(o.item = ANY (:items)) FROM materials.lot_origin o WHERE o.lot = c.lot AND %1$s), true) AS covers
-              FROM materials.charge c WHERE %2$s
+              SELECT w.item, c.position, c.charged_at AS at, coalesce((
+                SELECT bool_or(o.item = w.item) FROM materials.lot_origin o WHERE o.lot = c.lot AND %1$s), true) AS covers
+              FROM wanted w CROSS JOIN materials.charge c WHERE %2$s
               UNION ALL
-              SELECT d.position, d.discharged_at, false FROM materials.discharge d),
+              SELECT w.item, d.position, d.discharged_at, false FROM wanted w CROSS JOIN materials.discharge d),
             bare AS (
-              SELECT p.id AS position, p.station, '-infinity'::timestamptz AS since,
-                (SELECT min(at) FROM change WHERE change.position = p.id) AS until
-              FROM catalog.position p WHERE p.id IN (SELECT position FROM change)
+              SELECT item, position, '-infinity'::timestamptz AS since, min(at) AS until FROM change GROUP BY item, position
               UNION ALL
-              SELECT g.position, p.station, g.at, g.until FROM (
-                SELECT position, at, covers, lead(at) OVER (PARTITION BY position ORDER BY at, covers) AS until
-                FROM change) g JOIN catalog.position p ON p.id = g.position
-              WHERE NOT g.covers),
-            looked_at AS (
-              SELECT position, station, since - make_interval(secs => :worst) AS since,
-                coalesce(until, 'infinity') + make_interval(secs => :worst) AS until FROM bare)
-            SELECT u.entry, u.ordinal FROM wanted w CROSS JOIN looked_at g CROSS JOIN LATERAL (
+              SELECT item, position, at, until FROM (
+                SELECT *, lead(at) OVER (PARTITION BY item, position ORDER BY at, covers DESC) AS until FROM change) g
+              WHERE NOT covers
+              UNION ALL
+              SELECT w.item, p.id, '-infinity', 'infinity' FROM wanted w CROSS JOIN catalog.position p
+              WHERE p.id NOT IN (SELECT position FROM change))
+            SELECT u.entry, u.ordinal FROM bare g CROSS JOIN LATERAL (
               SELECT * FROM production.unscanned_use
               WHERE int8range(position, position, '[]') && int8range(g.position, g.position, '[]')
-                AND int8range(item, item, '[]') && int8range(w.item, w.item, '[]')
-                AND during && tstzrange(g.since, g.until, '[]') OFFSET 0) u
-            UNION
-            SELECT u.entry, u.ordinal FROM wanted w CROSS JOIN catalog.position p CROSS JOIN LATERAL (
-              SELECT * FROM production.unscanned_use
-              WHERE int8range(position, position, '[]') && int8range(p.id, p.id, '[]')
-                AND int8range(item, item, '[]') && int8range(w.item, w.item, '[]') OFFSET 0) u
-            WHERE p.id NOT IN (SELECT position FROM change)
+                AND int8range(item, item, '[]') && int8range(g.item, g.item, '[]')
+                AND during && tstzrange(g.since - make_interval(secs => :worst),
+                  coalesce(g.until, 'infinity') + make_interval(secs => :worst), '[]') OFFSET 0) u
             UNION
             SELECT entry, ordinal FROM production.step_use
             WHERE position IS NULL AND lot IS NULL AND item = ANY (:items)
@@ -147,11 +139,27 @@ final class UseHistory implements UseRecords {
         return read(UNLOADINGS.formatted("d.into_lot = ANY (:lots)"), Map.of("lots", Sql.ids(lots)));
     }
 
+    // found first and read then, for most often there are none
     @Override
     public List<RecordedUse> unscanned(Collection<Long> items) {
-        return read(
-                USES.formatted(WHERE_NOTHING_MAY_BE_LOADED),
-                Map.of("items", Sql.ids(items), "worst", clocks.worst().toMillis() / 1000.0));
+        List<Long> entries = new ArrayList<>();
+        List<Integer> ordinals = new ArrayList<>();
+        jdbc.sql(WHERE_NOTHING_MAY_BE_LOADED)
+                .param("items", Sql.ids(items))
+                .param("worst", clocks.worst().toMillis() / 1000.0)
+                .param("cutoff", cutoff)
+                .query(row -> {
+                    entries.add(row.getLong(1));
+                    ordinals.add(row.getInt(2));
+                });
+        return entries.isEmpty()
+                ? List.of()
+                : read(
+                        USES.formatted(
+                                "SELECT * FROM unnest(:entries::bigint[], :ordinals::integer[]) AS x(entry, ordinal)"),
+                        Map.of(
+                                "entries", entries.toArray(Long[]::new),
+                                "ordinals", ordinals.toArray(Integer[]::new)));
     }
 
     @Override

@@ -77,10 +77,9 @@ public class LotMaking {
                 .update();
     }
 
-    /** What is taken out of several units may be gathered in one lot. */
+    /** What is taken out of units may be gathered in one lot, or go back into the one it came from. */
     private void lotIsMadeOnce(Fact<?> fact, NewLot made, long lot) {
-        boolean before = made.way() == NewLot.Way.RECOVERY ? lots.hasOriginBesideRecovery(lot) : lots.hasOrigin(lot);
-        if (before) {
+        if (made.way() != NewLot.Way.RECOVERY && lots.hasOrigin(lot)) {
             fact.breaks(
                     "lot-is-made-once",
                     "Lot " + made.number() + " was received or made before",

@@ -50,15 +50,6 @@ public class Lots {
                 .isPresent();
     }
 
-    boolean hasOriginBesideRecovery(long lot) {
-        return about(lot, """
-                        SELECT 1 FROM materials.lot_origin o
-                        WHERE o.lot = ? AND %s AND NOT EXISTS (
-                          SELECT FROM materials.lot_making m
-                          WHERE m.entry = o.entry AND m.lot = o.lot AND m.way = 'RECOVERY') LIMIT 1
-                        """).query(Integer.class).optional().isPresent();
-    }
-
     /** The internal number of the item that a lot is of, as last recorded; empty if nothing tells it. */
     public Optional<Long> itemOf(long lot) {
         return about(lot, """

@@ -19,6 +19,7 @@ final class MemoryLotSigns {
 
     MemoryLotSigns(Remembered remembered) {
         this.remembered = remembered;
+        remembered.lotsEverNamed().forEach(this::known);
         for (String kind : new String[] {"receipt", "blend", "recovery", "charge", "discharge", "container", "split"}) {
             remembered.of(kind).filter(one -> one.textOrNull("lot") != null).forEach(one -> sign(one.text("lot"), one));
         }

@@ -58,10 +58,15 @@ final class RandomFacts {
                 "unitOfMeasure",
                 isPart ? "pcs" : "g",
                 "supplierLots",
-                List.of("X", "Y").stream()
-                        .filter(any -> draw.chance(2))
-                        .map(draw::named)
-                        .toList());
+                supplierLots());
+    }
+
+    // a receipt without one may be of any
+    private List<String> supplierLots() {
+        String some = draw.any(List.of("X", "Y", "XY"));
+        return some.chars()
+                .mapToObj(letter -> draw.named(String.valueOf((char) letter)))
+                .toList();
     }
 
     Map<String, Object> birth(String unit) {

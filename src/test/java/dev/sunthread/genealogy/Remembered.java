@@ -16,6 +16,8 @@ final class Remembered {
 
     private static final List<String> FIELDS = List.of("lot", "lots", "into", "container", "label", "serial");
 
+    private static final Set<String> MOVES_NO_LOT = Set.of("removal", "lot-ending", "hold");
+
     private final List<Said> said;
     private final FactsByHand facts;
     private final Numbers numbers;
@@ -37,6 +39,16 @@ final class Remembered {
     /** Everything said, also what was taken back. */
     Stream<Said> everSaid() {
         return said.stream();
+    }
+
+    /** Every lot that was ever named where material came from or went, also in what was taken back. */
+    Stream<TraceRef> lotsEverNamed() {
+        List<Said> moved =
+                said.stream().filter(one -> !MOVES_NO_LOT.contains(one.kind())).toList();
+        return Stream.of("lot", "lots", "into")
+                .flatMap(field -> NamedThings.named(moved, field).stream())
+                .distinct()
+                .map(this::lot);
     }
 
     Stream<Said> of(String kind) {
