@@ -38,6 +38,11 @@ final class SimulatedTrace {
                 nodes, edgesOutOf(nodes.values(), new HistoryEdges(records)), (MemorySigns) records.signs());
     }
 
+    /** A trace from other edges, in which everything counts as a suspect since ever. */
+    static SimulatedTrace over(Map<Thing, TraceRef> nodes, EdgeSource source) {
+        return new SimulatedTrace(nodes, edgesOutOf(nodes.values(), source), node -> Long.MIN_VALUE);
+    }
+
     static List<Said> said(List<Told> told) {
         return told.stream()
                 .map(one -> new Said(one.id(), one.kind(), one.occurredAt(), one.body()))

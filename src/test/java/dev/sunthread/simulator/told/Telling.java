@@ -105,7 +105,7 @@ public final class Telling {
         long offset = offset(draft.station);
         Map<String, Object> body = new LinkedHashMap<>(draft.body);
         if (body.get("startedAt") instanceof Long start) {
-            body.put("startedAt", Told.time(start + offset).toString());
+            body.put("startedAt", Told.written(start + offset));
         }
         return new Told(id, draft.kind, at + offset, body);
     }

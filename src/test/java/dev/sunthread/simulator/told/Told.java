@@ -3,6 +3,7 @@ package dev.sunthread.simulator.told;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.Map;
 
@@ -13,7 +14,11 @@ public record Told(String id, String kind, long at, Map<String, Object> body) {
         return time(at);
     }
 
-    static OffsetDateTime time(long micros) {
+    static String written(long micros) {
+        return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(time(micros));
+    }
+
+    private static OffsetDateTime time(long micros) {
         return Instant.EPOCH.plus(micros, ChronoUnit.MICROS).atOffset(ZoneOffset.ofHours(1));
     }
 }
