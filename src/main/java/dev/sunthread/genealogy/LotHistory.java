@@ -43,30 +43,27 @@ final class LotHistory implements LotRecords {
             FILLINGS.formatted("f.container = ANY (:containers)"),
             RECOVERIES.formatted("r.lot = ANY (:lots)"));
 
-    /**
-     * Lots with the first and the last sign of them, and their end if it is recorded. One that only withdrawn records
-     * name may have been there since ever.
-     */
+    /** Lots with the first sign of them, if it is recorded where they came from, the last one, and their end if recorded. */
     private static final String SPANS =
             """
-            SELECT l.lot, l.item, s.first_at, s.last_at, (
+            SELECT l.lot, l.item, CASE WHEN s.has_origin THEN s.first_at END, s.last_at, (
               SELECT max(%1$s) FROM materials.lot_ending e WHERE e.lot = l.lot AND e.container IS NULL AND %2$s)
-            FROM (%%s) l CROSS JOIN LATERAL (
-              SELECT min(%3$s) FILTER (WHERE %4$s) AS first_at, max(%3$s) FILTER (WHERE %4$s) AS last_at,
-                bool_or((SELECT p.position FROM ledger.position p WHERE p.entry = t.entry) <= :cutoff) AS was_named
-              FROM (
-                SELECT entry, at FROM materials.lot_origin WHERE lot = l.lot
-                UNION ALL SELECT entry, charged_at FROM materials.charge WHERE lot = l.lot
-                UNION ALL SELECT entry, discharged_at FROM materials.discharge WHERE lot = l.lot OR into_lot = l.lot
-                UNION ALL SELECT u.entry, p.started_at
+            FROM (%%s) l LEFT JOIN LATERAL (
+              SELECT min(%3$s) AS first_at, max(%3$s) AS last_at, bool_or(t.is_origin) AS has_origin FROM (
+                SELECT entry, at, true AS is_origin FROM materials.lot_origin WHERE lot = l.lot
+                UNION ALL SELECT entry, charged_at, false FROM materials.charge WHERE lot = l.lot
+                UNION ALL SELECT entry, discharged_at, false FROM materials.discharge
+                  WHERE lot = l.lot OR into_lot = l.lot
+                UNION ALL SELECT u.entry, p.started_at, false
                   FROM (SELECT entry FROM production.step_use WHERE lot = l.lot OFFSET 0) u CROSS JOIN LATERAL (
                     SELECT started_at FROM production.step WHERE entry = u.entry OFFSET 0) p
-                UNION ALL SELECT m.entry, m.made_at FROM materials.lot_component c
+                UNION ALL SELECT m.entry, m.made_at, false FROM materials.lot_component c
                   JOIN materials.lot_making m USING (entry, lot) WHERE c.component = l.lot
-                UNION ALL SELECT entry, filled_at FROM materials.container_filling WHERE lot = l.lot
-                UNION ALL SELECT entry, installed_at FROM production.installation WHERE child_lot = l.lot
-                UNION ALL SELECT entry, recovered_at FROM production.recovery WHERE lot = l.lot) t) s
-            WHERE s.was_named
+                UNION ALL SELECT entry, filled_at, false FROM materials.container_filling WHERE lot = l.lot
+                UNION ALL SELECT entry, installed_at, false FROM production.installation WHERE child_lot = l.lot
+                UNION ALL SELECT entry, recovered_at, false FROM production.recovery WHERE lot = l.lot) t
+              WHERE %4$s) s ON true
+            WHERE s.last_at IS NOT NULL
             """.formatted(Sql.micros("e.ended_at"), Known.at("e.entry"), Sql.micros("t.at"), Known.at("t.entry"));
 
     private static final String ITEMS =
@@ -171,12 +168,13 @@ final class LotHistory implements LotRecords {
                 .list();
     }
 
-    // a sign after the recorded end speaks against it
+    // one that nothing tells the origin of may have been there since ever; a sign after the recorded end speaks against
+    // it
     private LotSpan span(ResultSet row) throws SQLException {
         Long first = Sql.optional(row, 3);
-        Long last = Sql.optional(row, 4);
+        long last = row.getLong(4);
         Long ended = Sql.optional(row, 5);
-        long to = ended == null || last != null && last > ended
+        long to = ended == null || last > ended
                 ? Long.MAX_VALUE
                 : clocks.told(null, ended).late();
         return new LotSpan(

@@ -36,13 +36,10 @@ final class MemoryLines implements LineRecords {
         Set<Long> positions = new HashSet<>();
         for (Map<String, Object> name : Remembered.list(line, "names")) {
             String text = (String) Objects.requireNonNull(name.get("name"));
-            if (!remembered.isKnown(text)) {
-                continue;
-            }
             switch ((String) Objects.requireNonNull(name.get("kind"))) {
-                case "unit" -> named.add(remembered.numbers().node(TraceKind.UNIT, text));
-                case "lot" -> named.add(remembered.lot(text));
-                case "container" -> named.add(remembered.numbers().node(TraceKind.CONTAINER, text));
+                case "unit" -> add(TraceKind.UNIT, text, named);
+                case "lot" -> add(TraceKind.LOT, text, named);
+                case "container" -> add(TraceKind.CONTAINER, text, named);
                 default -> positions.addAll(positions(text));
             }
         }
@@ -53,6 +50,12 @@ final class MemoryLines implements LineRecords {
                 told == null ? Moment.NEVER : told,
                 named,
                 positions);
+    }
+
+    private void add(TraceKind kind, String name, Set<TraceRef> named) {
+        if (remembered.isKnown(name)) {
+            named.add(remembered.numbers().node(kind, name));
+        }
     }
 
     private Set<Long> positions(String code) {

@@ -2,9 +2,11 @@ package dev.sunthread.genealogy;
 
 import dev.sunthread.kernel.TraceRef;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The first and the last sign of each lot that was said, and its end. */
@@ -13,10 +15,10 @@ final class MemoryLotSigns {
     private final Remembered remembered;
     private final Map<TraceRef, long[]> signs = new HashMap<>();
     private final Map<TraceRef, Long> ends = new HashMap<>();
+    private final Set<TraceRef> made = new HashSet<>();
 
     MemoryLotSigns(Remembered remembered) {
         this.remembered = remembered;
-        remembered.lotsEverNamed().forEach(this::known);
         for (String kind : new String[] {"receipt", "blend", "recovery", "charge", "discharge", "container", "split"}) {
             remembered.of(kind).filter(one -> one.textOrNull("lot") != null).forEach(one -> sign(one.text("lot"), one));
         }
@@ -26,6 +28,7 @@ final class MemoryLotSigns {
                     .filter(one -> one.textOrNull("into") != null)
                     .forEach(one -> sign(one.text("into"), one));
         }
+        learnOrigins();
         remembered.of("relabel").forEach(one -> sign(one.text("lot"), one));
         remembered
                 .of("merge")
@@ -48,6 +51,20 @@ final class MemoryLotSigns {
         });
     }
 
+    private void learnOrigins() {
+        Stream.of("receipt", "blend", "recovery")
+                .flatMap(remembered::of)
+                .forEach(one -> made.add(remembered.lot(one.text("lot"))));
+        Stream.of("merge", "relabel", "discharge")
+                .flatMap(remembered::of)
+                .filter(one -> one.textOrNull("into") != null)
+                .forEach(one -> made.add(remembered.lot(one.text("into"))));
+        remembered
+                .of("split")
+                .forEach(one -> Remembered.list(one, "into")
+                        .forEach(share -> made.add(remembered.lot(Objects.requireNonNull(share.get("lot"))))));
+    }
+
     private void sign(@Nullable Object lot, Said one) {
         sign(lot, one.instant());
     }
@@ -68,12 +85,10 @@ final class MemoryLotSigns {
         return signs.keySet();
     }
 
-    /** From the first sign to the end, which a later sign speaks against. */
+    /** From the first sign, if it is recorded where the lot came from, to the end, which a later sign speaks against. */
     LotSpan span(TraceRef lot, @Nullable Long item) {
         long[] span = Objects.requireNonNull(signs.get(lot));
-        long first = span[0] == Long.MAX_VALUE
-                ? Long.MIN_VALUE
-                : remembered.told(null, span[0]).early();
+        long first = made.contains(lot) ? remembered.told(null, span[0]).early() : Long.MIN_VALUE;
         long end = ends.getOrDefault(lot, Long.MAX_VALUE);
         boolean ended = end != Long.MAX_VALUE && span[1] <= end;
         return new LotSpan(

@@ -39,14 +39,6 @@ final class Remembered {
         return said.stream();
     }
 
-    /** Every lot that was ever named, also in what was taken back. */
-    Stream<TraceRef> lotsEverNamed() {
-        return Stream.of("lot", "lots", "into")
-                .flatMap(field -> NamedThings.named(said, field).stream())
-                .distinct()
-                .map(this::lot);
-    }
-
     Stream<Said> of(String kind) {
         return byKind.computeIfAbsent(kind, any -> facts.of(any).toList()).stream();
     }
