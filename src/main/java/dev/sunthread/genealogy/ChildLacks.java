@@ -64,7 +64,7 @@ final class ChildLacks {
         return at(position)
                 .noneMatch(stay -> stay.certainty() == Certainty.CERTAIN
                         && stay.begin().early() <= moment.late()
-                        && stay.stayEnd().late() > moment.early());
+                        && stay.stayEnd().early() > moment.late());
     }
 
     private Stream<Edge> at(String position) {

@@ -16,7 +16,7 @@ final class Readings {
 
     private final Records records;
     private final Containment containment;
-    private final Map<TraceRef, Happening> happenings = new HashMap<>();
+    private final Map<TraceRef, List<Happening>> happenings = new HashMap<>();
     private final Map<TraceRef, List<Happening>> naming = new HashMap<>();
     private final Map<TraceRef, List<RecordedUse>> uses = new HashMap<>();
 
@@ -43,7 +43,7 @@ final class Readings {
         }
         missing.forEach(node -> naming.put(node, new ArrayList<>()));
         for (Happening happening : records.happenings().naming(missing)) {
-            happenings.put(happening.node(), happening);
+            keepStep(happening);
             happening.units().stream()
                     .filter(missing::contains)
                     .forEach(unit -> naming.getOrDefault(unit, List.of()).add(happening));
@@ -60,13 +60,24 @@ final class Readings {
                 .distinct()
                 .toList();
         if (!missing.isEmpty()) {
-            records.happenings().of(missing).forEach(one -> happenings.put(one.node(), one));
+            Set<TraceRef> asked = new HashSet<>(missing);
+            missing.forEach(node -> happenings.put(node, new ArrayList<>()));
+            records.happenings().of(missing).stream()
+                    .filter(one -> asked.contains(one.node()))
+                    .forEach(one ->
+                            happenings.getOrDefault(one.node(), List.of()).add(one));
         }
         return nodes.stream()
                 .distinct()
-                .filter(happenings::containsKey)
-                .map(happenings::get)
+                .flatMap(node -> happenings.getOrDefault(node, List.of()).stream())
                 .toList();
+    }
+
+    // a run may be recorded by several entries, of which this may be one; a step is its entry
+    private void keepStep(Happening happening) {
+        if (happening.node().kind() == TraceKind.STATION_STEP) {
+            happenings.put(happening.node(), List.of(happening));
+        }
     }
 
     /** What these happenings took in. */
