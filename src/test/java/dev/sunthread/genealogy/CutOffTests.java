@@ -23,11 +23,11 @@ import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
-/** Three random plants told fact by fact, with questions after each: what was answered then is answered ever after. */
+/** Two random plants told fact by fact, with questions after each: what was answered then is answered ever after. */
 @SunthreadTest
 class CutOffTests {
 
-    private static final List<String> PLANTS = List.of("p1", "p2", "p3");
+    private static final List<String> PLANTS = List.of("p1", "p2");
     private static final int WORST_CLOCK = 60;
 
     @Autowired
@@ -57,9 +57,8 @@ class CutOffTests {
         for (Said said : inTurn()) {
             door.accept(said.envelope(), Manner.TOLD);
             ask(random(said));
-            ask(random(said));
         }
-        assertThat(answers).hasSizeGreaterThan(100);
+        assertThat(answers).hasSizeGreaterThan(40);
     }
 
     @Test

@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.MethodSource;
  */
 class SimulationTests {
 
-    private static final int PLANTS = Integer.getInteger("sunthread.simulated", 25);
+    private static final int PLANTS = Integer.getInteger("sunthread.simulated", 12);
     private static final long SEED = Long.getLong("sunthread.seed", 0) * 1_000_000;
 
     static Stream<Arguments> kindsOfFault() {
