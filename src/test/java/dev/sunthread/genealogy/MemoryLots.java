@@ -23,6 +23,7 @@ final class MemoryLots implements LotRecords {
     private final MemoryLotSigns signs;
     private final List<Making> makings = new ArrayList<>();
     private final Map<TraceRef, Set<Long>> items = new HashMap<>();
+    private final Map<TraceRef, Long> latest = new HashMap<>();
 
     MemoryLots(Remembered remembered) {
         this.remembered = remembered;
@@ -71,22 +72,31 @@ final class MemoryLots implements LotRecords {
                                 : remembered.numbers().item(one.text("item")));
             case "split" ->
                 Remembered.list(one, "into")
-                        .forEach(share -> learnItem(text(share, "lot"), itemOf(remembered.lot(one.text("lot")))));
-            case "merge" ->
-                Remembered.texts(one.body(), "lots")
-                        .forEach(lot -> learnItem(one.text("into"), itemOf(remembered.lot(lot))));
-            case "relabel" -> learnItem(one.text("into"), itemOf(remembered.lot(one.text("lot"))));
+                        .forEach(share -> learnItem(text(share, "lot"), knownThen(one.text("lot"))));
+            case "merge" -> learnItem(one.text("into"), ofAll(Remembered.texts(one.body(), "lots")));
+            case "relabel" -> learnItem(one.text("into"), knownThen(one.text("lot")));
             default -> {
                 if (one.textOrNull("into") != null && one.textOrNull("lot") != null) {
-                    learnItem(one.text("into"), itemOf(remembered.lot(one.text("lot"))));
+                    learnItem(one.text("into"), knownThen(one.text("lot")));
                 }
             }
         }
     }
 
+    private @Nullable Long knownThen(String lot) {
+        return latest.get(remembered.lot(lot));
+    }
+
+    private @Nullable Long ofAll(List<String> lots) {
+        List<@Nullable Long> known =
+                lots.stream().map(this::knownThen).distinct().toList();
+        return known.size() == 1 ? known.get(0) : null;
+    }
+
     private void learnItem(String lot, @Nullable Long item) {
         if (item != null) {
             items.computeIfAbsent(remembered.lot(lot), any -> new TreeSet<>()).add(item);
+            latest.put(remembered.lot(lot), item);
         }
     }
 
