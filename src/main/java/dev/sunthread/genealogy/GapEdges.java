@@ -191,12 +191,13 @@ final class GapEdges {
     }
 
     private Stream<Edge> effects(Gap gap) {
-        return gap.lacks().stream()
-                .flatMap(lack -> Stream.concat(effects(gap.node(), lack), around(gap.around(), lack)));
+        return gap.lacks().stream().flatMap(lack -> Stream.concat(effects(gap.node(), lack), around(gap, lack)));
     }
 
-    private Stream<Edge> around(TraceRef around, Lack lack) {
-        if (!lack.isOfChild()) {
+    // nothing acts on a part of a lot that is in a position
+    private Stream<Edge> around(Gap gap, Lack lack) {
+        if (!lack.isOfChild()
+                || gap.candidates().stream().noneMatch(one -> one.node().kind() == TraceKind.UNIT)) {
             return Stream.empty();
         }
         Moment begin = Moment.at(lack.window().early());
@@ -205,7 +206,7 @@ final class GapEdges {
                 lack.parent(), lack.where().entry(), begin, gone, Set.of(lack.parent()), Set.of(), null, null);
         return reach.of(meanwhile).keySet().stream()
                 .map(unit -> Edge.during(
-                        around, unit, Certainty.UNPROVEN, begin, gone, Reason.of("may-have-been-around", 0)));
+                        gap.around(), unit, Certainty.UNPROVEN, begin, gone, Reason.of("may-have-been-around", 0)));
     }
 
     private Stream<Edge> effects(TraceRef gap, Lack lack) {

@@ -46,7 +46,9 @@ final class DirectionCheck {
         SimulatedTrace.edgesOutOf(nodes, source);
         trace.edges().forEach(edge -> nodes.addAll(List.of(edge.from(), edge.to())));
         Set<Edge> outOf = new HashSet<>(source.outOf(nodes));
+        // what nothing leads to, such as a line that names a position only, is of no account to a suspect
         Set<Edge> into = new HashSet<>(source.into(nodes));
+        into.removeIf(edge -> !nodes.contains(edge.from()));
         assertThat(without(outOf, into)).as("plant %d, only forward", seed).isEmpty();
         assertThat(without(into, outOf)).as("plant %d, only backward", seed).isEmpty();
     }

@@ -9,7 +9,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 
-/** Everything that some record of a simulated plant names that is believed, by its name without the plant's. */
+/** Everything that some readable record of a simulated plant names, by its name without the plant's. */
 final class NamedThings {
 
     private static final Map<String, Thing.Kind> FIELDS = Map.of(
@@ -25,10 +25,9 @@ final class NamedThings {
 
     NamedThings(String plant, List<Said> said) {
         this.plant = plant;
+        FIELDS.forEach((field, kind) -> named(said, field).forEach(name -> add(kind, name)));
+        // a run or step that is taken back never was
         FactsByHand facts = new FactsByHand(said);
-        List<Said> believed =
-                said.stream().map(Said::kind).distinct().flatMap(facts::of).toList();
-        FIELDS.forEach((field, kind) -> named(believed, field).forEach(name -> add(kind, name)));
         facts.of("cure-run").forEach(one -> add(Thing.Kind.CURE_RUN, one.text("run")));
         facts.of("test-run").forEach(one -> add(Thing.Kind.TEST_RUN, one.text("run")));
         facts.of("step").forEach(one -> add(Thing.Kind.STEP, one.id()));
