@@ -46,7 +46,9 @@ final class SignHistory implements SignRecords {
                   WHERE (o.child_unit = u.id OR o.parent_position = i.parent_position) AND o.entry <> i.entry)
                 AND NOT EXISTS (SELECT FROM production.removal t
                   WHERE t.child_unit = u.id OR t.parent_position = i.parent_position)
-                AND 1 = (SELECT count(*) FROM production.birth c WHERE c.unit = u.id))
+                AND 1 = (SELECT count(*) FROM production.birth c WHERE c.unit = u.id)
+                AND 2 > (SELECT count(*) FROM production.parent_position p JOIN production.birth c ON c.unit = p.parent
+                  WHERE p.id = i.parent_position))
             """.formatted(Known.at("i.entry"));
 
     private final JdbcClient jdbc;
