@@ -4,14 +4,10 @@ import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -22,16 +18,12 @@ final class MemoryLots implements LotRecords {
     private final Remembered remembered;
     private final MemoryLotSigns signs;
     private final List<Making> makings = new ArrayList<>();
-    private final Map<TraceRef, Set<Long>> items = new HashMap<>();
-    private final Map<TraceRef, Long> latest = new HashMap<>();
+    private final MemoryItems items;
 
     MemoryLots(Remembered remembered) {
         this.remembered = remembered;
         this.signs = new MemoryLotSigns(remembered);
-        Stream.of("receipt", "blend", "split", "merge", "relabel", "recovery", "discharge")
-                .flatMap(remembered::of)
-                .sorted(Comparator.comparing(remembered::entry))
-                .forEach(this::learnItem);
+        this.items = new MemoryItems(remembered);
         remembered
                 .of("blend")
                 .forEach(one -> Remembered.list(one, "components")
@@ -55,49 +47,8 @@ final class MemoryLots implements LotRecords {
     /** The item of a lot if its records agree. */
     @Nullable
     Long itemOf(TraceRef lot) {
-        Set<Long> recorded = items.getOrDefault(lot, Set.of());
+        Set<Long> recorded = items.of(lot);
         return recorded.size() == 1 ? recorded.iterator().next() : null;
-    }
-
-    // what is made of a lot is of its item as it was known then
-    private void learnItem(Said one) {
-        switch (one.kind()) {
-            case "receipt", "blend" ->
-                learnItem(one.text("lot"), remembered.numbers().item(one.text("item")));
-            case "recovery" ->
-                learnItem(
-                        one.text("lot"),
-                        one.textOrNull("item") == null
-                                ? null
-                                : remembered.numbers().item(one.text("item")));
-            case "split" ->
-                Remembered.list(one, "into")
-                        .forEach(share -> learnItem(text(share, "lot"), knownThen(one.text("lot"))));
-            case "merge" -> learnItem(one.text("into"), ofAll(Remembered.texts(one.body(), "lots")));
-            case "relabel" -> learnItem(one.text("into"), knownThen(one.text("lot")));
-            default -> {
-                if (one.textOrNull("into") != null && one.textOrNull("lot") != null) {
-                    learnItem(one.text("into"), knownThen(one.text("lot")));
-                }
-            }
-        }
-    }
-
-    private @Nullable Long knownThen(String lot) {
-        return latest.get(remembered.lot(lot));
-    }
-
-    private @Nullable Long ofAll(List<String> lots) {
-        List<@Nullable Long> known =
-                lots.stream().map(this::knownThen).distinct().toList();
-        return known.size() == 1 ? known.get(0) : null;
-    }
-
-    private void learnItem(String lot, @Nullable Long item) {
-        if (item != null) {
-            items.computeIfAbsent(remembered.lot(lot), any -> new TreeSet<>()).add(item);
-            latest.put(remembered.lot(lot), item);
-        }
     }
 
     private void make(Said one, Map<String, Object> part, String into, String way) {
@@ -150,7 +101,7 @@ final class MemoryLots implements LotRecords {
     private List<LotSpan> spans() {
         return signs.lots().stream()
                 .flatMap(lot -> {
-                    Set<Long> recorded = items.getOrDefault(lot, Set.of());
+                    Set<Long> recorded = items.of(lot);
                     Stream<@Nullable Long> each = recorded.isEmpty() ? Stream.of((Long) null) : recorded.stream();
                     return each.map(item -> signs.span(lot, item));
                 })
@@ -178,7 +129,7 @@ final class MemoryLots implements LotRecords {
 
     private Set<Long> componentItems(Said blend) {
         return Remembered.list(blend, "components").stream()
-                .flatMap(part -> items.getOrDefault(remembered.lot(text(part, "lot")), new HashSet<>()).stream())
+                .flatMap(part -> items.of(remembered.lot(text(part, "lot"))).stream())
                 .collect(Collectors.toSet());
     }
 
