@@ -15,21 +15,20 @@ record CarryOverLimits(List<Limit> limits, Collection<Moment> uses) {
     /** In force from an instant on, in microseconds; without a number of uses there is no limit any more. */
     record Limit(long effective, @Nullable Integer uses) {}
 
-    /** From when on a lot that left at this moment surely carries over no more; without end if no limit says so. */
+    /** The last instant at which a lot that left at this moment may carry over; without end if no limit says so. */
     long endOfCarryOver(Moment left) {
         Integer limit = inForce(left);
         if (limit == null || left.late() == Long.MAX_VALUE) {
             return Long.MAX_VALUE;
         }
         return limit == 0
-                ? left.late() + 1
+                ? left.late()
                 : uses.stream()
                         .filter(left::surelyBefore)
                         .map(Moment::late)
                         .sorted()
                         .skip(limit - 1L)
                         .findFirst()
-                        .map(late -> late + 1)
                         .orElse(Long.MAX_VALUE);
     }
 

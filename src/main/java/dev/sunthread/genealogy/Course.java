@@ -25,8 +25,11 @@ record Course(
                 .toList();
     }
 
+    /** Steps of the operation that name the unit; one that only reached it was done to another. */
     Stream<Given> stepsOf(String operation) {
-        return given.stream().filter(one -> operation.equals(one.happening().operation()));
+        return given.stream()
+                .filter(one -> operation.equals(one.happening().operation()))
+                .filter(one -> one.happening().units().contains(unit()));
     }
 
     /** What proves that an operation of the route was over: later operations, an installation, a shipment. */

@@ -23,7 +23,7 @@ final class PositionTimeline {
     private record Dated(Loading loading, long carriesUntil) {
 
         boolean reaches(Moment use) {
-            return loading.mayHaveBegunBy(use) && (loading.mayServe(use) || use.early() < carriesUntil);
+            return loading.mayHaveBegunBy(use) && (loading.mayServe(use) || use.early() <= carriesUntil);
         }
     }
 

@@ -1,5 +1,6 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.kernel.TraceKind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -75,6 +76,8 @@ final class UnitLacks {
     private boolean wasDone(RunDemand demand, RouteRevision route) {
         long done = course.given().stream()
                 .filter(one -> demand.equals(one.happening().under()) && one.certainty() == Certainty.CERTAIN)
+                .filter(one -> demand.run() == TraceKind.CURE_RUN
+                        || one.happening().units().contains(course.unit()))
                 .map(one -> one.happening().node())
                 .distinct()
                 .count();
