@@ -73,7 +73,7 @@ class SimulationTableTests {
 
             Made by
 
-                mvn test -Dtest=SimulationTableTests -Dsunthread.docs.write=true -Dsunthread.simulated=%d -Dsunthread.seed=%d
+                mvn test -Dtests.jvm= -Dtest=SimulationTableTests -Dsunthread.docs.write=true -Dsunthread.simulated=%d -Dsunthread.seed=%d
 
             """;
 

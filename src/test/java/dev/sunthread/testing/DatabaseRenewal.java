@@ -20,6 +20,7 @@ class DatabaseRenewal implements TestExecutionListener {
     }
 
     static void renew(ApplicationContext context) {
+        // a prepared statement would remember what was cheap on the rows of another test
         ((HikariDataSource) context.getBean(DataSource.class))
                 .getHikariPoolMXBean()
                 .softEvictConnections();

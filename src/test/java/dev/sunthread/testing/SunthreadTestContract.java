@@ -2,6 +2,7 @@ package dev.sunthread.testing;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.sunthread.ledger.Door;
 import java.util.HashSet;
 import java.util.Set;
 import javax.sql.DataSource;
@@ -22,12 +23,17 @@ abstract class SunthreadTestContract {
     @Autowired
     DataSource database;
 
+    @Autowired
+    Door door;
+
     @Test
     void findsTheSharedContextOnAFreshDatabase() {
         CONTEXTS.add(context);
         assertThat(CONTEXTS).hasSize(1);
-        assertThat(TestDatabaseTests.tableExists(database, "mark")).isFalse();
-        JdbcClient.create(database).sql("CREATE TABLE mark ()").update();
+        JdbcClient jdbc = JdbcClient.create(database);
+        assertThat(Tables.counts(jdbc).values()).containsOnly(0L);
+        Plant.released(door);
+        assertThat(Tables.countsOfWhatIsTold(jdbc).values()).anyMatch(count -> count > 0);
     }
 
     @Test
