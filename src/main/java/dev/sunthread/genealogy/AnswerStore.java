@@ -21,15 +21,18 @@ class AnswerStore {
 
     private static final String INSERT_LINE = """
             INSERT INTO genealogy.answer_line (answer, kind, level, item, name, issuer, ever, now, at_shipment, at,
-              reason, path, place, holds, shipments, depth) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
+              reason, path, place, holds, shipments, depth, within, spot)
+            VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
             """;
 
     private final JdbcTemplate jdbc;
     private final Levels levels;
+    private final AnswerDetails details;
 
-    AnswerStore(JdbcTemplate jdbc, Levels levels) {
+    AnswerStore(JdbcTemplate jdbc, Levels levels, AnswerDetails details) {
         this.jdbc = jdbc;
         this.levels = levels;
+        this.details = details;
     }
 
     void forgetBefore(OffsetDateTime time) {
@@ -37,7 +40,7 @@ class AnswerStore {
     }
 
     /** Keeps an answer; false if another request just kept the same one. */
-    boolean keep(AnswerHead head, String asked, OffsetDateTime now, List<AnswerLine> lines) {
+    boolean keep(AnswerHead head, String asked, OffsetDateTime now, Answering.Answered answered) {
         int kept = jdbc.update(
                 """
                 INSERT INTO genealogy.answer (id, asked, cutoff, suspects, cutoff_recorded_at, hash, open_findings,
@@ -54,10 +57,11 @@ class AnswerStore {
                 now);
         if (kept == 1) {
             Map<String, Integer> depths = levels.depths();
-            jdbc.batchUpdate(INSERT_LINE, lines, BATCH, (statement, line) -> {
+            jdbc.batchUpdate(INSERT_LINE, answered.lines(), BATCH, (statement, line) -> {
                 fill(statement, head.id(), line);
                 statement.setInt(16, depths.getOrDefault(line.level(), 0));
             });
+            details.keep(head.id(), answered.flows(), answered.touching());
         }
         return kept == 1;
     }
@@ -78,6 +82,8 @@ class AnswerStore {
         statement.setArray(12, connection.createArrayOf("text", line.path().toArray()));
         statement.setString(13, line.place());
         statement.setArray(14, connection.createArrayOf("text", line.holds().toArray()));
+        statement.setString(17, line.within());
+        statement.setString(18, line.spot());
         statement.setArray(15, connection.createArrayOf("text", line.shipments().toArray()));
     }
 
