@@ -17,7 +17,12 @@
       ? `${SHAPES[node.certainty]} ${node.name}, ${node.certainty}: ${number(node.count)}`
       : `${node.name}: ${number(node.count)}`;
 
-  const drawnNode = (node, last) => {
+  const label = (node) =>
+    node.certainty
+      ? `${SHAPES[node.certainty]} ${node.name}\n${node.certainty}: ${number(node.count)}`
+      : `${node.name}: ${number(node.count)}`;
+
+  const drawnNode = (node) => {
     const color = token(node.certainty || "thread");
     return {
       name: node.id,
@@ -31,12 +36,10 @@
         borderType: node.certainty === "unproven" ? "dashed" : "solid",
         decal: node.certainty ? PATTERNS[node.certainty] : undefined,
       },
-      label: { position: node.column === last ? "left" : "right" },
     };
   };
 
   const option = (flow) => {
-    const last = Math.max(...flow.nodes.map((node) => node.column));
     const byId = new Map(flow.nodes.map((node) => [node.id, node]));
     return {
       animation: false,
@@ -63,19 +66,22 @@
           nodeGap: 18,
           nodeWidth: 14,
           left: 8,
-          right: 8,
+          right: 170,
           top: 12,
           bottom: 12,
           emphasis: { focus: "adjacency" },
           label: {
             color: token("ink"),
-            fontSize: 13,
+            fontSize: 12,
+            lineHeight: 15,
+            width: 165,
+            overflow: "break",
             textBorderColor: token("sheet"),
             textBorderWidth: 4,
-            formatter: ({ data }) => words(data.node),
+            formatter: ({ data }) => label(data.node),
           },
           lineStyle: { color: "source", opacity: 0.28, curveness: 0.5 },
-          data: flow.nodes.map((node) => drawnNode(node, last)),
+          data: flow.nodes.map((node) => drawnNode(node)),
           links: flow.links
             .filter((link) => !link.back)
             .map((link) => ({

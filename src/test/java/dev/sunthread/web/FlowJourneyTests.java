@@ -38,9 +38,9 @@ class FlowJourneyTests {
             wait.until(any -> !page.findElements(By.cssSelector("[data-drawn=true] svg path"))
                     .isEmpty());
             assertThat(page.findElement(By.className("flow")).getAttribute("textContent"))
-                    .contains("■ receiver, certain: 2", "shipped to Sunny Field: 1");
+                    .contains("■ receiver", "certain: 2", "shipped to Sunny Field: 1");
             var label = page.findElements(By.cssSelector(".flow text")).stream()
-                    .filter(text -> text.getText().contains("receiver, certain"))
+                    .filter(text -> text.getText().contains("■ receiver"))
                     .findFirst()
                     .orElseThrow();
             label.click();

@@ -16,8 +16,8 @@ import java.util.Set;
  */
 public record BalancePicture(List<Part> in, List<Part> out) {
 
-    static final int WIDTH = 1000;
-    private static final int ROOM_FOR_WORDS = 130;
+    static final int WIDTH = 640;
+    private static final int ROOM_FOR_A_LETTER = 7;
     private static final Set<Movement.Way> IN =
             Set.of(Movement.Way.RECEIVED, Movement.Way.MADE_HERE, Movement.Way.FILLED);
     private static final Set<Movement.Way> TOLD_ONLY =
@@ -44,7 +44,7 @@ public record BalancePicture(List<Part> in, List<Part> out) {
         for (Balance.Line line : balance.lines()) {
             if (!TOLD_ONLY.contains(line.way()) && line.quantity().signum() > 0) {
                 List<Piece> side = IN.contains(line.way()) ? in : out;
-                side.add(new Piece(line.way().words(), line.quantity(), side.size() % 4));
+                side.add(new Piece(line.way().words(), line.quantity(), (side == in ? 0 : 1) + side.size() % 3));
             }
         }
         add(out, "on hand", balance.onHand(), 4);
@@ -70,7 +70,13 @@ public record BalancePicture(List<Part> in, List<Part> out) {
             int x = x(before, whole);
             before = before.add(piece.quantity());
             int width = Math.max(2, x(before, whole) - x);
-            parts.add(new Part(piece.words(), piece.quantity(), x, width, piece.pattern(), width >= ROOM_FOR_WORDS));
+            parts.add(new Part(
+                    piece.words(),
+                    piece.quantity(),
+                    x,
+                    width,
+                    piece.pattern(),
+                    width >= (piece.words().length() + 2) * ROOM_FOR_A_LETTER));
         }
         return parts;
     }

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * What was loaded at a position when, as parts of a picture: time goes from left to right, each charge has a row of its
@@ -39,15 +40,11 @@ public record ChargePicture(OffsetDateTime from, OffsetDateTime until, int heigh
                 .map(PositionPage.Charge::from)
                 .min(OffsetDateTime::compareTo)
                 .orElse(now);
-        OffsetDateTime end = charges.stream()
-                .map(charge -> end(charge, now))
-                .max(OffsetDateTime::compareTo)
-                .orElse(now);
-        OffsetDateTime until = end.isAfter(from) ? end : from.plusHours(1);
+        OffsetDateTime until = rightEdge(charges, cleanPoints, from, now);
         List<Bar> bars = new ArrayList<>();
         for (PositionPage.Charge charge : charges) {
             int x = x(charge.from(), from, until);
-            int width = Math.max(NARROWEST, x(end(charge, now), from, until) - x);
+            int width = Math.max(NARROWEST, x(end(charge, until), from, until) - x);
             bars.add(bar(charge, x, bars.size() * ROW, width));
         }
         List<Mark> marks = cleanPoints.stream()
@@ -57,6 +54,26 @@ public record ChargePicture(OffsetDateTime from, OffsetDateTime until, int heigh
         return new ChargePicture(from, until, Math.max(1, charges.size()) * ROW, bars, marks);
     }
 
+    /** A fifth behind the last that is recorded, so that a charge that goes on for long leaves room for the others. */
+    private static OffsetDateTime rightEdge(
+            List<PositionPage.Charge> charges,
+            List<PositionPage.Clean> cleanPoints,
+            OffsetDateTime from,
+            OffsetDateTime now) {
+        OffsetDateTime last = Stream.concat(
+                        charges.stream().map(charge -> charge.until() == null ? charge.from() : charge.until()),
+                        cleanPoints.stream().map(PositionPage.Clean::at))
+                .max(OffsetDateTime::compareTo)
+                .orElse(from);
+        boolean goesOn = charges.stream().anyMatch(charge -> charge.until() == null);
+        OffsetDateTime later =
+                last.plus(Duration.between(from, last).dividedBy(5)).plusHours(1);
+        if (!goesOn) {
+            return last.isAfter(from) ? last : from.plusHours(1);
+        }
+        return later.isBefore(now) || !now.isAfter(from) ? later : now;
+    }
+
     private static Bar bar(PositionPage.Charge charge, int x, int y, int width) {
         boolean fits = width >= ROOM_FOR_TEXT;
         boolean left = !fits && x + width + ROOM_FOR_TEXT > WIDTH;
@@ -64,8 +81,8 @@ public record ChargePicture(OffsetDateTime from, OffsetDateTime until, int heigh
         return new Bar(charge, x, y, width, charge.until() == null, textX, left);
     }
 
-    private static OffsetDateTime end(PositionPage.Charge charge, OffsetDateTime now) {
-        OffsetDateTime until = charge.until() == null ? now : charge.until();
+    private static OffsetDateTime end(PositionPage.Charge charge, OffsetDateTime edge) {
+        OffsetDateTime until = charge.until() == null ? edge : charge.until();
         return until.isBefore(charge.from()) ? charge.from() : until;
     }
 

@@ -65,7 +65,8 @@ final class Sheets {
             sheet.value(rows, column, number);
         } else if (value != null) {
             String text = cells.text(value);
-            sheet.value(rows, column, text.length() > LONGEST ? text.substring(0, LONGEST) : text);
+            // written in its place: a shared list of texts would have to be held until the end
+            sheet.inlineString(rows, column, text.length() > LONGEST ? text.substring(0, LONGEST) : text);
         }
     }
 

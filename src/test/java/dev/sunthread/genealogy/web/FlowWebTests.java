@@ -92,7 +92,7 @@ class FlowWebTests {
                 .andExpect(jsonPath("$.links[?(@.from.id == 'lot CERTAIN' && @.to.id == 'lot CERTAIN')].back")
                         .value(true));
         pages.perform(get("/trace/flow").param("lot", "A-17"))
-                .andExpect(content().string(containsString("no: against the columns")));
+                .andExpect(content().string(containsString("not drawn: against the columns")));
     }
 
     @Test
