@@ -45,6 +45,9 @@ class ComparePageTests {
     @Test
     void tellsUnitsApartLotByLot() throws Exception {
         assertThat(text(WALLS)).contains("ADH A-17 1 1 = same", "ADH A-18 0 1 ▶ only right");
+        assertThat(text(WALLS + "&differing=true"))
+                .contains("RCV R0002 ▶ only right")
+                .doesNotContain("= same");
         assertThat(body(WALLS + "&table=lots&format=csv")).contains("ADH,A-18,0,1,only right");
     }
 

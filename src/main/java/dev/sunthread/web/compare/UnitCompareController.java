@@ -45,8 +45,9 @@ class UnitCompareController {
 
     private void compare(UnitPair pair, Model model) {
         long cutoff = sealer.seal();
-        UnitComparison comparison =
+        UnitComparison whole =
                 comparisons.of(pair.left(), known(pair.left()), pair.right(), known(pair.right()), cutoff);
+        UnitComparison comparison = Boolean.TRUE.equals(pair.differing()) ? whole.differing() : whole;
         model.addAttribute("cutoff", cutoff);
         model.addAttribute("comparison", comparison);
         model.addAttribute("tables", List.of(positions(comparison), lots(comparison)));

@@ -7,6 +7,15 @@ import org.jspecify.annotations.Nullable;
 /** Two units side by side as they are built now: position by position, and lot by lot. */
 public record UnitComparison(UnitId left, UnitId right, List<PositionRow> positions, List<LotRow> lots) {
 
+    /** The rows in which the sides differ. */
+    UnitComparison differing() {
+        return new UnitComparison(
+                left,
+                right,
+                positions.stream().filter(row -> row.verdict() != Verdict.SAME).toList(),
+                lots.stream().filter(row -> row.verdict() != Verdict.SAME).toList());
+    }
+
     /** What two sides have to do with each other. */
     public enum Verdict {
         SAME("same"),

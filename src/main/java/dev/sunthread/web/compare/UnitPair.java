@@ -3,14 +3,15 @@ package dev.sunthread.web.compare;
 import dev.sunthread.kernel.UnitId;
 import org.jspecify.annotations.Nullable;
 
-/** Two units as an address or a form names them; an absent issuer is this plant. */
+/** Two units as an address or a form names them; an absent issuer is this plant; perhaps only what differs. */
 public record UnitPair(
         @Nullable String leftItem,
         @Nullable String leftSerial,
         @Nullable String leftIssuer,
         @Nullable String rightItem,
         @Nullable String rightSerial,
-        @Nullable String rightIssuer) {
+        @Nullable String rightIssuer,
+        @Nullable Boolean differing) {
 
     boolean isComplete() {
         return given(leftItem) && given(leftSerial) && given(rightItem) && given(rightSerial);
