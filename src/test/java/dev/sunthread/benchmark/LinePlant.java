@@ -1,18 +1,17 @@
 package dev.sunthread.benchmark;
 
+import dev.sunthread.demo.told.JournalWriter;
 import dev.sunthread.ledger.Envelope;
 import dev.sunthread.ledger.EnvelopeHead;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Base64;
-import java.util.HexFormat;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 import tools.jackson.databind.json.JsonMapper;
@@ -50,65 +49,15 @@ final class LinePlant {
     }
 
     private void release() {
-        List.of("ADH", "SOLDER", "WIRE").forEach(item -> item(item, Map.of("tracking", "lot", "unitOfMeasure", "g")));
-        List.of("RCV", "WALL", "MODULE")
-                .forEach(item -> item(
-                        item,
-                        Map.of("tracking", "serial", "level", item.toLowerCase(Locale.ROOT), "unitOfMeasure", "pcs")));
-        say(
-                "station",
-                Map.of(
-                        "station",
-                        "BOND",
-                        "revision",
-                        "A",
-                        "name",
-                        "Bond",
-                        "clockUncertainty",
-                        "10",
-                        "positions",
-                        List.of("V1", "V2", "V3")));
-        define("recipe", "CURE");
-        define("specification", "IV");
-        define("equipment", "OVEN");
-        define("equipment", "RIG");
-        say(
-                "route",
-                Map.of(
-                        "item",
-                        "RCV",
-                        "revision",
-                        "A",
-                        "operations",
-                        List.of(
-                                Map.of(
-                                        "operation",
-                                        "bond",
-                                        "name",
-                                        "Bond",
-                                        "consumes",
-                                        List.of("ADH", "SOLDER", "WIRE"),
-                                        "cures",
-                                        List.of("CURE")),
-                                Map.of("operation", "inspect", "name", "Inspect"))));
-        say("structure", Map.of("item", "WALL", "revision", "A", "positions", places("R", WALL, "RCV")));
-        say("structure", Map.of("item", "MODULE", "revision", "A", "positions", places("W", 2, "WALL")));
-    }
-
-    private static List<Map<String, Object>> places(String prefix, int count, String item) {
-        return IntStream.rangeClosed(1, count)
-                .mapToObj(i -> Map.<String, Object>of("position", prefix + i, "items", List.of(item)))
-                .toList();
-    }
-
-    private void item(String number, Map<String, Object> tracked) {
-        Map<String, Object> body = new TreeMap<>(tracked);
-        body.putAll(Map.of("item", number, "revision", "A", "name", number));
-        say("item", body);
-    }
-
-    private void define(String kind, String code) {
-        say(kind, Map.of(kind, code, "revision", "A", "name", code));
+        JsonMapper json = JsonMapper.shared();
+        try (InputStream file = LinePlant.class.getResourceAsStream("/benchmark/line-definitions.ndjson")) {
+            new String(file.readAllBytes(), StandardCharsets.UTF_8)
+                    .lines()
+                    .map(json::readTree)
+                    .forEach(line -> say(line.get("kind").stringValue(), (ObjectNode) line.get("body")));
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     private void load(int n) {
@@ -151,6 +100,15 @@ final class LinePlant {
                         "loads",
                         units.stream().map(unit -> Map.of("unit", unit)).toList()));
         units.forEach(unit -> bond(unit, lot));
+        cure(tray, units);
+        say("step", Map.of("operation", "inspect", "station", "BOND", "units", units));
+        say("carrier-unload", Map.of("carrier", carrier));
+        units.forEach(unit -> test(unit, "T" + said));
+        attach(tray, "ADH" + lot);
+        assemble(tray, units);
+    }
+
+    private void cure(int tray, List<Map<String, Object>> units) {
         OffsetDateTime cured = now;
         now = now.plusMinutes(30);
         say(
@@ -166,9 +124,10 @@ final class LinePlant {
                         cured.format(DateTimeFormatter.ISO_OFFSET_DATE_TIME),
                         "units",
                         units));
-        say("step", Map.of("operation", "inspect", "station", "BOND", "units", units));
-        say("carrier-unload", Map.of("carrier", carrier));
-        units.forEach(unit -> test(unit, "T" + said));
+    }
+
+    /** A curve of 25 points for each receiver. */
+    private void attach(int tray, String lot) {
         byte[] curves = curves(tray);
         say(
                 "attachment",
@@ -180,9 +139,12 @@ final class LinePlant {
                         "content",
                         Base64.getEncoder().encodeToString(curves),
                         "sha256",
-                        sha256(curves),
+                        JournalWriter.sha256Of(new String(curves, StandardCharsets.UTF_8)),
                         "lot",
-                        "ADH" + lot));
+                        lot));
+    }
+
+    private void assemble(int tray, List<Map<String, Object>> units) {
         Map<String, Object> module = unit("MODULE", "M" + tray);
         say(
                 "birth",
@@ -241,22 +203,17 @@ final class LinePlant {
         return points.toString().getBytes(StandardCharsets.UTF_8);
     }
 
-    private static String sha256(byte[] bytes) {
-        try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException(e);
-        }
-    }
-
     private static Map<String, Object> unit(String item, String serial) {
         return Map.of("item", item, "serial", serial);
     }
 
     private void say(String kind, Map<String, Object> body) {
+        say(kind, (ObjectNode) JsonMapper.shared().valueToTree(body));
+    }
+
+    private void say(String kind, ObjectNode body) {
         now = now.plusSeconds(10);
         EnvelopeHead head = new EnvelopeHead("line-" + ++said, kind, 1, now, "op-1", "line");
-        journal.accept(Envelope.of(head, (ObjectNode) JsonMapper.shared().valueToTree(body))
-                .canonical());
+        journal.accept(Envelope.of(head, body).canonical());
     }
 }
