@@ -100,14 +100,13 @@ public class Units {
         Set<Long> born = new HashSet<>(units);
         unknown.forEach(born::remove);
         if (!unknown.isEmpty()) {
-            List<Long> found = jdbc.sql("SELECT b.unit FROM production.birth b WHERE b.unit = ANY (:units) AND "
-                            + Known.now("b.entry"))
+            jdbc.sql("SELECT b.unit FROM production.birth b WHERE b.unit = ANY (:units) AND " + Known.now("b.entry"))
                     .param("units", unknown.toArray(Long[]::new))
-                    .query(Long.class)
-                    .list();
-            // only that a unit is born stays true until a withdrawal
-            found.forEach(unit -> known.put(unit, true));
-            born.addAll(found);
+                    .query(row -> {
+                        // only that a unit is born stays true until a withdrawal
+                        known.put(row.getLong(1), true);
+                        born.add(row.getLong(1));
+                    });
         }
         return born;
     }
