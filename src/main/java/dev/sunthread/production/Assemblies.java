@@ -18,11 +18,11 @@ public final class Assemblies {
     /** A table {@code up} of unit, other and during: the unit itself and all that it was inside of, and when. */
     public static final String WITH_UP = UP;
 
-    // OFFSET 0 has the few things looked up one by one; the planner would rather read all that was ever carried
     /**
      * Also a table {@code around}, that has all that was inside any of those then, and a table {@code carried} of unit,
      * carrier and during: the carriers that any of these were on, at any depth.
      */
+    // OFFSET 0 has the few things looked up one by one; the planner would rather read all that was ever carried
     public static final String WITH_AROUND_AND_CARRIED = UP + """
             , around (unit, other, during) AS (
               SELECT unit, other, during FROM up
