@@ -23,7 +23,8 @@ class Profiles {
                               (entry, ordinal, sensor, position, quantity, unit_of_measure, seconds, readings)
                             VALUES (?, ?, ?, ?, ?, ?, cast(? AS numeric[]), cast(? AS numeric[]))
                             """)
-                    .params(entry, ++ordinal, series.sensor(), series.position())
+                    .params(entry, ++ordinal, series.sensor())
+                    .param(series.position())
                     .params(series.quantity().name(), series.unitOfMeasure())
                     .params(digits(series.seconds()), digits(series.readings()))
                     .update();

@@ -38,7 +38,9 @@ class TestRecords {
                           (entry, ordinal, name, irradiance, cell_temperature, volts, amperes)
                         VALUES (?, ?, ?, ?, ?, cast(? AS numeric[]), cast(? AS numeric[]))
                         """)
-                .params(entry, ordinal, sweep.name(), sweep.irradiance(), sweep.cellTemperature())
+                .params(entry, ordinal, sweep.name())
+                .param(sweep.irradiance())
+                .param(sweep.cellTemperature())
                 .params(digits(sweep.volts()), digits(sweep.amperes()))
                 .update();
     }

@@ -54,7 +54,6 @@ class DemoPlantRestoreTests {
                 .containsExactlyInAnyOrderEntriesOf(Map.of(
                         "unit-is-not-on-hold", 1L,
                         "demanded-cure-is-done-before-the-next-operation", 20L,
-                        "nothing-is-in-two-places", 4L,
                         "position-is-discharged-before-the-next-charge", 1L,
                         "scanned-lot-is-the-one-loaded", 1L));
         assertThat(lines.count(sealer.last())).isOne();
