@@ -47,13 +47,7 @@ final class ChildLacks {
     // in, only that the parent left proves it
     private Stream<Moment> moments(Set<Long> items) {
         Stream<Moment> later = routes.stream()
-                .flatMap(route -> route.operations().stream()
-                        .filter(operation -> operation.consumes().values().stream()
-                                .anyMatch(taken -> taken.stream().anyMatch(items::contains)))
-                        .mapToInt(RouteRevision.Operation::sequence)
-                        .boxed()
-                        .min(Integer::compare)
-                        .stream()
+                .flatMap(route -> route.firstThatTakes(items)
                         .flatMap(fitting -> course.steps(route, sequence -> sequence > fitting).stream()
                                 .filter(step ->
                                         InForce.at(step, route.item(), routes).contains(route))));

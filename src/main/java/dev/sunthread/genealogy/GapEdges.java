@@ -39,8 +39,7 @@ final class GapEdges {
     /** Edges out of these gaps. */
     Stream<Edge> outOfGaps(Collection<TraceRef> nodes) {
         List<Gap> whole = gaps.whole(nodes).toList();
-        return Stream.concat(
-                whole.stream().flatMap(this::effects), whole.stream().flatMap(this::inside));
+        return Stream.concat(effects(whole), inside(whole));
     }
 
     /** Edges into these gaps from their candidates. */
@@ -53,15 +52,14 @@ final class GapEdges {
             Collection<TraceRef> units, Collection<TraceRef> companions, Collection<Happening> reaching) {
         learn(companions);
         return Stream.concat(
-                gaps.of(companions, reaching).stream().flatMap(this::effects),
-                companions.stream()
+                effects(gaps.of(companions, reaching)),
+                inside(companions.stream()
                         .flatMap(unit -> gaps.ofCandidate(unit).stream())
-                        .distinct()
-                        .flatMap(this::inside));
+                        .collect(Collectors.toSet())));
     }
 
-    Stream<Edge> intoLots(Collection<Long> blends) {
-        return gaps.ofBlends(blends).stream().flatMap(this::effects);
+    Stream<Edge> intoLots(Collection<Long> lots) {
+        return effects(gaps.ofLots(lots));
     }
 
     /** For edges of what acted on parents: the same into the children that the parents lacked then. */
@@ -175,38 +173,67 @@ final class GapEdges {
     }
 
     // whatever is inside a candidate is acted on with it
-    private Stream<Edge> inside(Gap gap) {
-        return !gap.isOfChild()
-                ? Stream.empty()
-                : gap.candidates().stream()
-                        .filter(candidate -> candidate.node().kind() == TraceKind.UNIT)
-                        .flatMap(candidate -> reach.everInside(candidate.node()).stream()
-                                .map(unit -> Edge.during(
-                                        gap.inside(),
-                                        unit,
-                                        Certainty.UNPROVEN,
-                                        candidate.from(),
-                                        candidate.to(),
-                                        Reason.of("may-have-been-inside", 0))));
+    private Stream<Edge> inside(Collection<Gap> those) {
+        List<Gap> ofChildren = those.stream().filter(Gap::isOfChild).toList();
+        reach.learnInside(ofChildren.stream().flatMap(GapEdges::units).toList());
+        return ofChildren.stream().flatMap(this::inside);
     }
 
-    private Stream<Edge> effects(Gap gap) {
-        return gap.lacks().stream().flatMap(lack -> Stream.concat(effects(gap.node(), lack), around(gap, lack)));
+    private Stream<Edge> inside(Gap gap) {
+        return gap.candidates().stream()
+                .filter(candidate -> candidate.node().kind() == TraceKind.UNIT)
+                .flatMap(candidate -> reach.everInside(candidate.node()).stream()
+                        .map(unit -> Edge.during(
+                                gap.inside(),
+                                unit,
+                                Certainty.UNPROVEN,
+                                candidate.from(),
+                                candidate.to(),
+                                Reason.of("may-have-been-inside", 0))));
+    }
+
+    private static Stream<TraceRef> units(Gap gap) {
+        return gap.candidates().stream()
+                .map(Gap.Candidate::node)
+                .filter(node -> node.kind() == TraceKind.UNIT);
+    }
+
+    private Stream<Edge> effects(Collection<Gap> those) {
+        reach.learn(those.stream()
+                .flatMap(gap -> gap.lacks().stream().flatMap(lack -> acting(gap, lack)))
+                .toList());
+        return those.stream().flatMap(gap -> gap.lacks().stream()
+                .flatMap(lack -> Stream.concat(effects(gap.node(), lack), around(gap, lack))));
+    }
+
+    private static Stream<Happening> acting(Gap gap, Lack lack) {
+        if (lack.isOfChild()) {
+            return units(gap).findAny().stream().map(any -> meanwhile(lack));
+        }
+        return lack.lot() == null ? Stream.of(lack.where()) : Stream.empty();
     }
 
     // nothing acts on a part of a lot that is in a position
     private Stream<Edge> around(Gap gap, Lack lack) {
-        if (!lack.isOfChild()
-                || gap.candidates().stream().noneMatch(one -> one.node().kind() == TraceKind.UNIT)) {
+        if (!lack.isOfChild()) {
             return Stream.empty();
         }
+        return acting(gap, lack)
+                .flatMap(meanwhile -> reach.of(meanwhile).keySet().stream()
+                        .map(unit -> Edge.during(
+                                gap.around(),
+                                unit,
+                                Certainty.UNPROVEN,
+                                meanwhile.start(),
+                                meanwhile.end(),
+                                Reason.of("may-have-been-around", 0))));
+    }
+
+    private static Happening meanwhile(Lack lack) {
         Moment begin = Moment.at(lack.window().early());
         Moment gone = Moment.at(Math.max(lack.until(), lack.window().late()));
-        Happening meanwhile = new Happening(
+        return new Happening(
                 lack.parent(), lack.where().entry(), begin, gone, Set.of(lack.parent()), Set.of(), null, null);
-        return reach.of(meanwhile).keySet().stream()
-                .map(unit -> Edge.during(
-                        gap.around(), unit, Certainty.UNPROVEN, begin, gone, Reason.of("may-have-been-around", 0)));
     }
 
     private Stream<Edge> effects(TraceRef gap, Lack lack) {

@@ -3,6 +3,7 @@ package dev.sunthread.genealogy;
 import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -10,6 +11,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The gaps that are known so far, one for each set of candidates. Asked from a candidate, everything in the plant that
@@ -19,6 +21,7 @@ final class Gaps {
 
     private final Records records;
     private final Lacks lacks;
+    private final Definitions definitions;
     private final Candidates candidates;
     private final Set<Lack> placed = new HashSet<>();
     private final Map<Long, Gap> known = new HashMap<>();
@@ -26,9 +29,11 @@ final class Gaps {
     private final Map<TraceRef, Set<Gap>> byParent = new HashMap<>();
     private final Set<Long> items = new HashSet<>();
     private final Set<RunDemand> runs = new HashSet<>();
+    private @Nullable List<Lack> unmade;
 
-    Gaps(Records records, Lacks lacks, Candidates candidates) {
+    Gaps(Records records, Definitions definitions, Lacks lacks, Candidates candidates) {
         this.records = records;
+        this.definitions = definitions;
         this.lacks = lacks;
         this.candidates = candidates;
     }
@@ -44,9 +49,15 @@ final class Gaps {
                 .collect(Collectors.toSet());
     }
 
-    Set<Gap> ofBlends(Collection<Long> lots) {
-        List<Lack> lacking =
-                lots.isEmpty() ? List.of() : lacks.ofBlends(records.lots().blends(lots));
+    /** The gaps of what these lots lack: components, or any record of where they came from. */
+    Set<Gap> ofLots(Collection<Long> lots) {
+        if (lots.isEmpty()) {
+            return Set.of();
+        }
+        List<Lack> lacking = Stream.concat(
+                        lacks.ofBlends(records.lots().blends(lots)).stream(),
+                        ofUnmade().stream().filter(lack -> lots.contains(lack.lot())))
+                .toList();
         place(lacking);
         return known.values().stream()
                 .filter(gap -> gap.lacks().stream().anyMatch(lacking::contains))
@@ -86,9 +97,13 @@ final class Gaps {
             return;
         }
         items.addAll(missing);
-        List<Lack> lacking = new ArrayList<>(lacks.of(mayLack(records.demands().demanding(missing))));
+        List<Lack> lacking = new ArrayList<>(
+                lacks.of(mayLack(demands(records.demands().demanding(missing)).flatMap(item -> item.of(missing)))));
         lacking.addAll(lacks.inUsesOfItems(missing));
         lacking.addAll(lacks.ofBlends(records.lots().blendsDemanding(missing)));
+        ofUnmade().stream()
+                .filter(lack -> !Collections.disjoint(lack.items(), missing))
+                .forEach(lacking::add);
         place(lacking);
     }
 
@@ -96,7 +111,20 @@ final class Gaps {
     void learnEveryItem() {
         Set<Long> all = new HashSet<>(records.demands().demandedItems());
         all.addAll(records.uses().itemsUnscanned());
+        ofUnmade().forEach(lack -> all.addAll(lack.items()));
         learnItems(all);
+    }
+
+    // these are few, so that all of them are looked at together
+    private List<Lack> ofUnmade() {
+        if (unmade == null) {
+            List<Unmade> lots = records.lots().unmade();
+            Set<Long> any = lots.stream().allMatch(lot -> !lot.items().isEmpty())
+                    ? Set.of()
+                    : records.lots().items();
+            unmade = lacks.ofUnmade(lots.stream().map(lot -> lot.orOfAny(any)).toList());
+        }
+        return unmade;
     }
 
     void learnRuns(Collection<RunDemand> wanted) {
@@ -104,16 +132,21 @@ final class Gaps {
         missing.removeAll(runs);
         if (!missing.isEmpty()) {
             runs.addAll(missing);
-            place(lacks.of(mayLack(records.demands().demandingRuns(missing))));
+            place(lacks.of(
+                    mayLack(demands(records.demands().demandingRuns(missing)).flatMap(item -> item.ofRuns(missing)))));
         }
     }
 
-    private List<TraceRef> mayLack(Collection<Long> demanding) {
-        return demanding.isEmpty()
-                ? List.of()
-                : records.signs().thatMayLackSomething(demanding).stream()
-                        .map(TraceRef::unit)
-                        .toList();
+    private Stream<UnitDemands> demands(Collection<Long> demanding) {
+        definitions.learn(demanding);
+        return demanding.stream()
+                .map(item -> new UnitDemands(item, definitions.routes(item), definitions.structures(item)));
+    }
+
+    private List<TraceRef> mayLack(Stream<UnitDemand> demands) {
+        return records.signs().thatMayLack(demands.distinct().toList()).stream()
+                .map(TraceRef::unit)
+                .toList();
     }
 
     private void place(List<Lack> lacking) {

@@ -42,7 +42,7 @@ final class HistoryEdges implements EdgeSource {
         this.material = new MaterialEdges(records, readings, reach, contents);
         this.runs = new RunEdges(readings, reach);
         Lacks lacks = new Lacks(records, readings, containment, reach, definitions, signs, material);
-        Gaps known = new Gaps(records, lacks, new Candidates(records, containment, contents));
+        Gaps known = new Gaps(records, definitions, lacks, new Candidates(records, containment, contents));
         this.gaps = new GapEdges(known, reach, signs, records.lots(), readings);
         this.lines = new LineEdges(records, readings, reach);
     }

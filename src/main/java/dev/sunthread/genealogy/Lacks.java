@@ -1,5 +1,6 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -83,18 +85,63 @@ final class Lacks {
                 .toList();
     }
 
+    /** What lots of which no record tells where they came from may be, or may be made of. */
+    List<Lack> ofUnmade(Collection<Unmade> lots) {
+        definitions.learn(lots.stream().flatMap(lot -> lot.items().stream()).collect(Collectors.toSet()));
+        return lots.stream().flatMap(this::origins).distinct().toList();
+    }
+
+    private Stream<Lack> origins(Unmade lot) {
+        Moment before = new Moment(Long.MIN_VALUE, lot.first().late());
+        Happening making = making(lot.lot(), 0, before);
+        Stream<Set<Long>> components = lot.items().stream()
+                .flatMap(item -> InForce.at(before, item, definitions.structures(item)).stream())
+                .flatMap(formula -> formula.positions().values().stream());
+        return Stream.concat(Stream.of(lot.items()), components)
+                .distinct()
+                .map(items -> Lack.ofComponent(items, making, lot.lot()));
+    }
+
     private boolean isDemanded(TraceRef unit) {
         long item = signs.of(unit).item();
         return !definitions.routes(item).isEmpty()
                 || !definitions.structures(item).isEmpty();
     }
 
+    // only a cure may have reached a unit that it did not name, and finding those means reading all around it
     private void learn(List<TraceRef> units) {
         if (units.isEmpty()) {
             return;
         }
-        Set<Happening> happenings = readings.thatMayReach(units);
-        reach.learn(happenings);
+        Map<TraceRef, List<Deviation>> deviations =
+                records.demands().deviations(units).stream().collect(Collectors.groupingBy(Deviation::node));
+        containment.parents().learn(units);
+        containment.children().learn(units);
+        Set<Happening> naming = readings.naming(units);
+        containment.bornAgain(
+                naming.stream().flatMap(one -> one.units().stream()).collect(Collectors.toSet()));
+        conclude(units, given(naming, this::named), deviations);
+        List<TraceRef> uncured = units.stream().filter(this::lacksACure).toList();
+        Set<Happening> reaching = uncured.isEmpty() ? Set.of() : readings.thatMayReach(uncured);
+        reach.learn(reaching);
+        conclude(uncured, given(reaching, reach::of), deviations);
+    }
+
+    private Map<TraceRef, Certainty> named(Happening happening) {
+        Set<TraceRef> twice = containment.bornAgain(happening.units());
+        return happening.units().stream()
+                .collect(Collectors.toMap(
+                        unit -> unit, unit -> twice.contains(unit) ? Certainty.POSSIBLE : Certainty.CERTAIN));
+    }
+
+    private boolean lacksACure(TraceRef unit) {
+        return known.getOrDefault(unit, List.of()).stream()
+                .flatMap(lack -> lack.runs().stream())
+                .anyMatch(run -> run.run() == TraceKind.CURE_RUN);
+    }
+
+    private Map<TraceRef, List<Given>> given(
+            Set<Happening> happenings, Function<Happening, Map<TraceRef, Certainty>> reached) {
         Map<TraceRef, Set<Long>> items = readings.usesIn(happenings).stream()
                 .filter(use -> use.item() != null)
                 .collect(Collectors.groupingBy(
@@ -102,14 +149,15 @@ final class Lacks {
                         Collectors.mapping(use -> Objects.requireNonNull(use.item()), Collectors.toSet())));
         Map<TraceRef, List<Given>> given = new HashMap<>();
         for (Happening happening : happenings) {
-            reach.of(happening)
+            reached.apply(happening)
                     .forEach((unit, certainty) -> given.computeIfAbsent(unit, any -> new ArrayList<>())
                             .add(new Given(happening, certainty, items.getOrDefault(happening.node(), Set.of()))));
         }
-        Map<TraceRef, List<Deviation>> deviations =
-                records.demands().deviations(units).stream().collect(Collectors.groupingBy(Deviation::node));
-        containment.parents().learn(units);
-        containment.children().learn(units);
+        return given;
+    }
+
+    private void conclude(
+            List<TraceRef> units, Map<TraceRef, List<Given>> given, Map<TraceRef, List<Deviation>> deviations) {
         units.forEach(unit -> known.put(
                 unit, lacks(unit, given.getOrDefault(unit, List.of()), deviations.getOrDefault(unit, List.of()))));
     }
@@ -150,12 +198,12 @@ final class Lacks {
                 .filter(items -> items.stream().noneMatch(blend.components()::contains))
                 .filter(items -> excused.stream()
                         .noneMatch(deviation -> deviation.item() != null && items.contains(deviation.item())))
-                .map(items -> Lack.ofComponent(items, mixing(blend), blend.lot()));
+                .map(items -> Lack.ofComponent(items, making(blend.lot(), blend.entry(), blend.at()), blend.lot()));
     }
 
-    private static Happening mixing(Blending blend) {
-        Moment start = Moment.at(blend.at().early());
-        Moment end = Moment.at(blend.at().late());
-        return new Happening(TraceRef.lot(blend.lot()), blend.entry(), start, end, Set.of(), Set.of(), null, null);
+    private static Happening making(long lot, long entry, Moment at) {
+        Moment start = Moment.at(at.early());
+        Moment end = Moment.at(at.late());
+        return new Happening(TraceRef.lot(lot), entry, start, end, Set.of(), Set.of(), null, null);
     }
 }

@@ -6,6 +6,7 @@ import dev.sunthread.ledger.Known;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -43,33 +44,49 @@ final class LotHistory implements LotRecords {
             FILLINGS.formatted("f.container = ANY (:containers)"),
             RECOVERIES.formatted("r.lot = ANY (:lots)"));
 
+    /** What tells that the lot {@code l.lot} was there. */
+    private static final String SIGNS = """
+            SELECT entry, at, true AS is_origin FROM materials.lot_origin WHERE lot = l.lot
+            UNION ALL SELECT entry, charged_at, false FROM materials.charge WHERE lot = l.lot
+            UNION ALL SELECT entry, discharged_at, false FROM materials.discharge
+              WHERE lot = l.lot OR into_lot = l.lot
+            UNION ALL SELECT u.entry, p.started_at, false
+              FROM (SELECT entry FROM production.step_use WHERE lot = l.lot OFFSET 0) u CROSS JOIN LATERAL (
+                SELECT started_at FROM production.step WHERE entry = u.entry OFFSET 0) p
+            UNION ALL SELECT m.entry, m.made_at, false FROM materials.lot_component c
+              JOIN materials.lot_making m USING (entry, lot) WHERE c.component = l.lot
+            UNION ALL SELECT entry, filled_at, false FROM materials.container_filling WHERE lot = l.lot
+            UNION ALL SELECT entry, installed_at, false FROM production.installation WHERE child_lot = l.lot
+            UNION ALL SELECT entry, recovered_at, false FROM production.recovery WHERE lot = l.lot
+            """;
+
     /**
      * Lots with the first sign of them if it is recorded where they came from, the last sign, and their end if that is
      * recorded. One that only withdrawn records name may have been there since ever.
      */
-    private static final String SPANS =
-            """
+    private static final String SPANS = """
             SELECT l.lot, l.item, CASE WHEN s.has_origin THEN s.first_at END, s.last_at, (
               SELECT max(%1$s) FROM materials.lot_ending e WHERE e.lot = l.lot AND e.container IS NULL AND %2$s)
             FROM (%%s) l CROSS JOIN LATERAL (
               SELECT min(%3$s) FILTER (WHERE %4$s) AS first_at, max(%3$s) FILTER (WHERE %4$s) AS last_at,
                 bool_or(t.is_origin) FILTER (WHERE %4$s) AS has_origin,
                 bool_or((SELECT p.position FROM ledger.position p WHERE p.entry = t.entry) <= :cutoff) AS was_named
-              FROM (
-                SELECT entry, at, true AS is_origin FROM materials.lot_origin WHERE lot = l.lot
-                UNION ALL SELECT entry, charged_at, false FROM materials.charge WHERE lot = l.lot
-                UNION ALL SELECT entry, discharged_at, false FROM materials.discharge
-                  WHERE lot = l.lot OR into_lot = l.lot
-                UNION ALL SELECT u.entry, p.started_at, false
-                  FROM (SELECT entry FROM production.step_use WHERE lot = l.lot OFFSET 0) u CROSS JOIN LATERAL (
-                    SELECT started_at FROM production.step WHERE entry = u.entry OFFSET 0) p
-                UNION ALL SELECT m.entry, m.made_at, false FROM materials.lot_component c
-                  JOIN materials.lot_making m USING (entry, lot) WHERE c.component = l.lot
-                UNION ALL SELECT entry, filled_at, false FROM materials.container_filling WHERE lot = l.lot
-                UNION ALL SELECT entry, installed_at, false FROM production.installation WHERE child_lot = l.lot
-                UNION ALL SELECT entry, recovered_at, false FROM production.recovery WHERE lot = l.lot) t) s
+              FROM (%5$s) t) s
             WHERE s.was_named
-            """.formatted(Sql.micros("e.ended_at"), Known.at("e.entry"), Sql.micros("t.at"), Known.at("t.entry"));
+            """.formatted(
+                    Sql.micros("e.ended_at"), Known.at("e.entry"), Sql.micros("t.at"), Known.at("t.entry"), SIGNS);
+
+    private static final String UNMADE = """
+            SELECT l.id, s.first_at, (
+              SELECT array_agg(DISTINCT u.item) FROM production.step_use u WHERE u.lot = l.id AND %s)
+            FROM materials.lot l CROSS JOIN LATERAL (SELECT min(%s) AS first_at FROM (%s) t WHERE %s) s
+            WHERE s.first_at IS NOT NULL AND NOT EXISTS (SELECT FROM materials.lot_origin o WHERE o.lot = l.id AND %s)
+            """.formatted(
+                    Known.at("u.entry"),
+                    Sql.micros("t.at"),
+                    SIGNS.replace("l.lot", "l.id"),
+                    Known.at("t.entry"),
+                    Known.at("o.entry"));
 
     private static final String ITEMS =
             "SELECT DISTINCT o.lot, o.item FROM materials.lot_origin o WHERE o.item IS NOT NULL AND %s AND %s";
@@ -133,6 +150,24 @@ final class LotHistory implements LotRecords {
     @Override
     public List<Blending> blends(Collection<Long> lots) {
         return blends("m.lot = ANY (:ids)", lots);
+    }
+
+    @Override
+    public List<Unmade> unmade() {
+        return jdbc.sql(UNMADE)
+                .param("cutoff", cutoff)
+                .query((row, number) ->
+                        new Unmade(row.getLong(1), Sql.numbers(row, 3), clocks.told(null, row.getLong(2))))
+                .list();
+    }
+
+    @Override
+    public Set<Long> items() {
+        return new HashSet<>(jdbc.sql("SELECT DISTINCT o.item FROM materials.lot_origin o WHERE o.item IS NOT NULL AND "
+                        + Known.at("o.entry"))
+                .param("cutoff", cutoff)
+                .query((row, number) -> row.getLong(1))
+                .list());
     }
 
     private List<Making> makings(String sql, Collection<TraceRef> nodes) {

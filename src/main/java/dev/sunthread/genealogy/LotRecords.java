@@ -3,6 +3,7 @@ package dev.sunthread.genealogy;
 import dev.sunthread.kernel.TraceRef;
 import java.util.Collection;
 import java.util.List;
+import java.util.Set;
 
 /** Reads how lots and containers came to be, and how long they were in the plant. */
 interface LotRecords {
@@ -24,4 +25,10 @@ interface LotRecords {
 
     /** Those of these lots that were blended by a formula. */
     List<Blending> blends(Collection<Long> lots);
+
+    /** Every lot of which there is a sign and no record of where it came from. */
+    List<Unmade> unmade();
+
+    /** Every item that a lot is recorded as. */
+    Set<Long> items();
 }

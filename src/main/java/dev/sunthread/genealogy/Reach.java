@@ -39,6 +39,11 @@ final class Reach {
         return containment.everInside(List.of(unit));
     }
 
+    /** Reads ahead what was ever inside these units. */
+    void learnInside(Collection<TraceRef> units) {
+        containment.everInside(units);
+    }
+
     /** Computes the reach of all these with few reads. */
     void learn(Collection<Happening> happenings) {
         List<Spread> spreads = happenings.stream()

@@ -29,10 +29,15 @@ final class Readings {
     Set<Happening> thatMayReach(Collection<TraceRef> units) {
         Set<TraceRef> named = containment.companions(units);
         named.addAll(containment.carriersOf(List.copyOf(named)));
-        learnNaming(named);
-        Set<Happening> reaching = new LinkedHashSet<>();
-        named.forEach(node -> reaching.addAll(naming.getOrDefault(node, List.of())));
-        return reaching;
+        return naming(named);
+    }
+
+    /** Every happening that names one of these units or carriers. */
+    Set<Happening> naming(Collection<TraceRef> nodes) {
+        learnNaming(Set.copyOf(nodes));
+        Set<Happening> those = new LinkedHashSet<>();
+        nodes.forEach(node -> those.addAll(naming.getOrDefault(node, List.of())));
+        return those;
     }
 
     private void learnNaming(Set<TraceRef> nodes) {

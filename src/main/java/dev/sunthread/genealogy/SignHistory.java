@@ -39,27 +39,24 @@ final class SignHistory implements SignRecords {
      * is withdrawn counts as contradicting here, so that a few more are looked at.
      */
     private static final String MAYBE_FREE = """
-            u.item = ANY (:ids) AND NOT EXISTS (
-              SELECT FROM production.installation i
-              WHERE i.child_unit = u.id AND i.installed_at < :before AND %s
-                AND NOT EXISTS (SELECT FROM production.installation o
-                  WHERE (o.child_unit = u.id OR o.parent_position = i.parent_position) AND o.entry <> i.entry)
-                AND NOT EXISTS (SELECT FROM production.removal t
-                  WHERE t.child_unit = u.id OR t.parent_position = i.parent_position)
-                AND 1 = (SELECT count(*) FROM production.birth c WHERE c.unit = u.id)
-                AND 2 > (SELECT count(*) FROM production.parent_position p JOIN production.birth c ON c.unit = p.parent
-                  WHERE p.id = i.parent_position))
-            """.formatted(Known.at("i.entry"));
+            WITH %s,
+            away AS (%s AND i.installed_at < :before
+              AND i.child_unit IN (SELECT c.id FROM production.unit c WHERE c.item = ANY (:ids)))
+            SELECT u.id FROM production.unit u
+            WHERE u.item = ANY (:ids) AND NOT EXISTS (SELECT FROM away a WHERE a.child = u.id)
+            """.formatted(SurelyKnown.LINE, SurelyKnown.LASTING);
 
     private final JdbcClient jdbc;
     private final long cutoff;
     private final Clocks clocks;
+    private final DoubtfulPlaces doubtful;
     private final Map<Long, Boolean> bornAgain = new HashMap<>();
 
     SignHistory(JdbcClient jdbc, long cutoff, Clocks clocks) {
         this.jdbc = jdbc;
         this.cutoff = cutoff;
         this.clocks = clocks;
+        this.doubtful = new DoubtfulPlaces(jdbc);
     }
 
     @Override
@@ -73,24 +70,35 @@ final class SignHistory implements SignRecords {
 
     @Override
     public List<UnitSigns> thatMayHaveBeenFree(Collection<Long> items, Moment window) {
-        return jdbc
-                .sql(SIGNS.formatted(MAYBE_FREE))
+        if (noneIsOf(items)) {
+            return List.of();
+        }
+        List<Long> units = jdbc.sql(MAYBE_FREE)
+                .params(doubtful.params())
                 .param("ids", Sql.ids(items))
                 .param("before", clocks.surelyBefore(window.early()))
                 .param("cutoff", cutoff)
-                .query((row, number) -> signs(row))
+                .query((row, number) -> row.getLong(1))
+                .list();
+        return units.isEmpty()
+                ? List.of()
+                : of(units).stream()
+                        .filter(signs -> signs.first() <= window.late())
+                        .toList();
+    }
+
+    // what is tracked by lot has no units, and most that is lacking is
+    private boolean noneIsOf(Collection<Long> items) {
+        return jdbc.sql("SELECT u.id FROM production.unit u WHERE u.item = ANY (:ids) LIMIT 1")
+                .param("ids", Sql.ids(items))
+                .query((row, number) -> row.getLong(1))
                 .list()
-                .stream()
-                .filter(signs -> signs.first() <= window.late())
-                .toList();
+                .isEmpty();
     }
 
     @Override
-    public Set<Long> thatMayLackSomething(Collection<Long> items) {
-        return new HashSet<>(jdbc.sql("SELECT u.id FROM production.unit u WHERE u.item = ANY (:ids)")
-                .param("ids", Sql.ids(items))
-                .query((row, number) -> row.getLong(1))
-                .list());
+    public Set<Long> thatMayLack(Collection<UnitDemand> demands) {
+        return new LackHistory(jdbc, cutoff, doubtful).unitsThatMayLack(demands);
     }
 
     @Override

@@ -12,8 +12,8 @@ interface SignRecords {
     /** Units of these items that may have been in the plant, and not in a recorded place, at some time of the window. */
     List<UnitSigns> thatMayHaveBeenFree(Collection<Long> items, Moment window);
 
-    /** Units of these items for which something that is demanded may be missing. */
-    Set<Long> thatMayLackSomething(Collection<Long> items);
+    /** Units that may lack something of what is demanded: all but those that surely have it, or don't need it yet. */
+    Set<Long> thatMayLack(Collection<UnitDemand> demands);
 
     /** Of these units, those of which more than one birth is recorded. */
     Set<Long> bornAgain(Collection<Long> units);

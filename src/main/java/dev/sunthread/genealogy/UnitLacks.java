@@ -3,7 +3,6 @@ package dev.sunthread.genealogy;
 import dev.sunthread.kernel.TraceKind;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 
@@ -29,7 +28,7 @@ final class UnitLacks {
         for (RouteRevision route : routes) {
             for (RouteRevision.Operation operation : route.operations()) {
                 operation.consumes().values().stream()
-                        .filter(items -> !areInPositions(items))
+                        .filter(items -> !StructureRevision.haveAPlaceFor(items, structures))
                         .flatMap(items -> material(route, operation, items))
                         .forEach(lacks::add);
                 operation.demands().stream()
@@ -81,22 +80,10 @@ final class UnitLacks {
                 .map(one -> one.happening().node())
                 .distinct()
                 .count();
-        return done
-                >= route.operations().stream()
-                        .filter(operation -> operation.demands().contains(demand))
-                        .count();
+        return done >= route.times(demand);
     }
 
     private boolean isInForce(RouteRevision route, Moment window) {
         return InForce.at(window, route.item(), routes).contains(route);
-    }
-
-    // what has a position of its own is demanded there
-    private boolean areInPositions(Set<Long> items) {
-        return structures.stream()
-                .map(StructureRevision::positions)
-                .map(Map::values)
-                .anyMatch(positions -> positions.stream().anyMatch(items::equals)
-                        || positions.stream().anyMatch(position -> position.containsAll(items)));
     }
 }

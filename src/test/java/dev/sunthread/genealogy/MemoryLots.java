@@ -127,6 +127,31 @@ final class MemoryLots implements LotRecords {
                 .toList();
     }
 
+    @Override
+    public List<Unmade> unmade() {
+        return signs.lots().stream()
+                .filter(signs::isUnmade)
+                .map(lot -> new Unmade(lot.id(), usedAs(lot), signs.first(lot)))
+                .toList();
+    }
+
+    private Set<Long> usedAs(TraceRef lot) {
+        return remembered
+                .of("step")
+                .flatMap(one -> Remembered.list(one, "uses").stream())
+                .filter(use -> use.get("lot") != null
+                        && remembered
+                                .lot(Objects.requireNonNull(use.get("lot")))
+                                .equals(lot))
+                .map(use -> remembered.numbers().item(text(use, "item")))
+                .collect(Collectors.toSet());
+    }
+
+    @Override
+    public Set<Long> items() {
+        return items.all();
+    }
+
     private Set<Long> componentItems(Said blend) {
         return Remembered.list(blend, "components").stream()
                 .flatMap(part -> items.of(remembered.lot(text(part, "lot"))).stream())

@@ -100,7 +100,7 @@ final class MemorySigns implements SignRecords, Starts {
     }
 
     @Override
-    public Set<Long> thatMayLackSomething(Collection<Long> wanted) {
+    public Set<Long> thatMayLack(Collection<UnitDemand> demands) {
         return signs.keySet().stream().map(TraceRef::id).collect(Collectors.toSet());
     }
 
