@@ -1,5 +1,9 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.genealogy.walk.Edge;
+import dev.sunthread.genealogy.walk.EdgeSource;
+import dev.sunthread.genealogy.edge.HistoryEdges;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.sunthread.kernel.TraceRef;

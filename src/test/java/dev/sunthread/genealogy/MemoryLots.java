@@ -1,5 +1,11 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.genealogy.records.Blending;
+import dev.sunthread.genealogy.records.LotRecords;
+import dev.sunthread.genealogy.records.LotSpan;
+import dev.sunthread.genealogy.records.Making;
+import dev.sunthread.genealogy.records.Unmade;
+
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;

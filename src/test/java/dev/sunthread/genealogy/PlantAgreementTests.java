@@ -1,5 +1,8 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.genealogy.edge.HistoryEdges;
+import dev.sunthread.genealogy.history.HistoryRecords;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.sunthread.genealogy.AnswersByHand.Classes;

@@ -1,5 +1,11 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.genealogy.walk.Arrival;
+import dev.sunthread.genealogy.walk.Edge;
+import dev.sunthread.genealogy.walk.EdgeSource;
+import dev.sunthread.genealogy.walk.History;
+import dev.sunthread.genealogy.walk.Walk;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.sunthread.genealogy.AnswersByHand.Classes;
