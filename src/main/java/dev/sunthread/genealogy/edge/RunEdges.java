@@ -34,7 +34,7 @@ final class RunEdges {
                                 happening.node(),
                                 reached.getKey(),
                                 reached.getValue(),
-                                happening.start(),
+                                reach.start(happening, reached.getKey()),
                                 happening.end(),
                                 reason(happening))));
     }

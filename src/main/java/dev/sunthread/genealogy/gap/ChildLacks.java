@@ -9,7 +9,6 @@ import dev.sunthread.genealogy.demand.RouteRevision;
 import dev.sunthread.genealogy.demand.StructureRevision;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -20,8 +19,6 @@ import java.util.stream.Stream;
  * them in was over, or the parent was installed or shipped, no certain stay covered the position.
  */
 final class ChildLacks {
-
-    private record Empty(String position, long since) {}
 
     private final Course course;
     private final List<RouteRevision> routes;
@@ -35,14 +32,12 @@ final class ChildLacks {
 
     List<Lack> all() {
         List<Lack> lacks = new ArrayList<>();
-        Set<Empty> told = new HashSet<>();
         for (StructureRevision structure : structures) {
             for (Map.Entry<String, Set<Long>> position : structure.positions().entrySet()) {
                 moments(position.getValue())
                         .filter(moment ->
                                 InForce.at(moment, structure.item(), structures).contains(structure))
                         .filter(moment -> isUncovered(position.getKey(), moment))
-                        .filter(moment -> told.add(new Empty(position.getKey(), emptySince(position.getKey(), moment))))
                         .filter(moment -> !isExcused(position.getKey(), position.getValue()))
                         .forEach(moment -> lacks.add(lack(structure, position, moment)));
             }
@@ -50,16 +45,15 @@ final class ChildLacks {
         return lacks;
     }
 
-    // the latest first, for the child may have been put in at any time before; without an operation that takes the
-    // child
-    // in, only that the parent left proves it
+    // a child may have been in for one of them and another for the next, so each is a demand of its own; without an
+    // operation that takes the child in, only that the parent left proves it
     private Stream<Moment> moments(Set<Long> items) {
         Stream<Moment> later = routes.stream()
                 .flatMap(route -> route.firstThatTakes(items)
                         .flatMap(fitting -> course.steps(route, sequence -> sequence > fitting).stream()
                                 .filter(step ->
                                         InForce.at(step, route.item(), routes).contains(route))));
-        return Stream.concat(later, course.leavings()).sorted((one, other) -> Long.compare(other.late(), one.late()));
+        return Stream.concat(later, course.leavings()).distinct();
     }
 
     private boolean isUncovered(String position, Moment moment) {

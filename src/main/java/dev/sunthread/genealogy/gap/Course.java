@@ -52,25 +52,16 @@ record Course(
     }
 
     /**
-     * The time between the record before an operation and the record after it, by the first time that each operation
-     * was done. An installation or a shipment is no end of it: a unit may have come back, or been worked on in place.
+     * The time from the first sign of the unit to the record after an operation, by the first time that a later one was
+     * done. The record before it is no bound: the operation before may have been done once more. An installation or a
+     * shipment is no end: a unit may have come back, or been worked on in place.
      */
     Moment window(RouteRevision route, int sequence) {
         long late = steps(route, later -> later > sequence).stream()
                 .mapToLong(Moment::late)
                 .min()
                 .orElse(Long.MAX_VALUE);
-        long early = route.operations().stream()
-                .filter(operation -> operation.sequence() < sequence)
-                .flatMap(operation -> stepsOf(operation.code())
-                        .map(one -> one.happening().at())
-                        .filter(step -> step.late() <= late)
-                        .map(Moment::early)
-                        .min(Long::compare)
-                        .stream())
-                .max(Long::compare)
-                .orElse(signs.first());
-        return new Moment(Math.min(early, late), late);
+        return new Moment(Math.min(signs.first(), late), late);
     }
 
     /** An operation on this unit that must have happened some time in the window. */

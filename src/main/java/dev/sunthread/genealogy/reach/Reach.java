@@ -25,6 +25,7 @@ public final class Reach {
     private final Containment containment;
     private final Function<Happening, Set<TraceRef>> actsAloneOn;
     private final Map<Happening, Map<TraceRef, Certainty>> known = new HashMap<>();
+    private final Map<Happening, Map<TraceRef, Moment>> starts = new HashMap<>();
 
     /** {@code actsAloneOn} gives those of the named units on which a happening acts and on nothing inside or around. */
     public Reach(Containment containment, Function<Happening, Set<TraceRef>> actsAloneOn) {
@@ -36,6 +37,12 @@ public final class Reach {
     public Map<TraceRef, Certainty> of(Happening happening) {
         learn(List.of(happening));
         return known.getOrDefault(happening, Map.of());
+    }
+
+    /** When it began to act on a unit in its reach: later than on the others if the unit came in meanwhile. */
+    Moment start(Happening happening, TraceRef unit) {
+        learn(List.of(happening));
+        return starts.getOrDefault(happening, Map.of()).getOrDefault(unit, happening.start());
     }
 
     /** A unit and everything that was ever inside it. */
@@ -60,7 +67,10 @@ public final class Reach {
         spread(spreads, containment.parents(), Edge::to);
         spreads.forEach(Spread::openWhole);
         spread(spreads, containment.children(), Edge::from);
-        spreads.forEach(spread -> known.put(spread.happening, spread.reached()));
+        spreads.forEach(spread -> {
+            known.put(spread.happening, spread.reached());
+            starts.put(spread.happening, spread.cameInMeanwhile());
+        });
     }
 
     private static void spread(List<Spread> spreads, Containment.Stays stays, Function<Edge, TraceRef> far) {
@@ -143,6 +153,21 @@ public final class Reach {
                 }
             });
             return reached;
+        }
+
+        Map<TraceRef, Moment> cameInMeanwhile() {
+            Moment start = happening.start();
+            Map<TraceRef, Moment> starts = new HashMap<>();
+            met.forEach((node, overlaps) -> overlaps.stream()
+                    .filter(overlap -> overlap.surelyIsIn(happening))
+                    .mapToLong(Overlap::sureFrom)
+                    .min()
+                    .ifPresent(surely -> {
+                        if (surely > start.late()) {
+                            starts.put(node, new Moment(start.early(), surely));
+                        }
+                    }));
+            return starts;
         }
     }
 }
