@@ -2,6 +2,7 @@ package dev.sunthread.genealogy.reach;
 
 import dev.sunthread.genealogy.Certainty;
 import dev.sunthread.genealogy.walk.Edge;
+import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.genealogy.records.Happening;
 
 import dev.sunthread.kernel.TraceKind;
@@ -40,7 +41,7 @@ public final class Reach {
     }
 
     /** When it began to act on a unit in its reach: later than on the others if the unit came in meanwhile. */
-    Moment start(Happening happening, TraceRef unit) {
+    public Moment start(Happening happening, TraceRef unit) {
         learn(List.of(happening));
         return starts.getOrDefault(happening, Map.of()).getOrDefault(unit, happening.start());
     }
