@@ -1,11 +1,10 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.genealogy.scope.ScopeHistory;
 import dev.sunthread.genealogy.walk.Edge;
 import dev.sunthread.genealogy.walk.EdgeSource;
-import dev.sunthread.genealogy.scope.ScopeHistory;
 import dev.sunthread.genealogy.walk.Starts;
 import dev.sunthread.genealogy.walk.Suspect;
-
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;

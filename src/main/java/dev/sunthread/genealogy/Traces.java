@@ -6,7 +6,6 @@ import dev.sunthread.genealogy.answer.AnswerStore;
 import dev.sunthread.genealogy.answer.Answering;
 import dev.sunthread.genealogy.answer.AskedQuestion;
 import dev.sunthread.genealogy.answer.LineQuery;
-
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.ledger.Sealer;
 import java.time.Clock;

@@ -1,7 +1,6 @@
 package dev.sunthread.genealogy;
 
 import dev.sunthread.genealogy.history.Clocks;
-
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.ledger.Known;
 import java.time.Duration;

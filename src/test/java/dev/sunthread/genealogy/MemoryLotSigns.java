@@ -2,7 +2,6 @@ package dev.sunthread.genealogy;
 
 import dev.sunthread.genealogy.records.LotSpan;
 import dev.sunthread.genealogy.walk.Moment;
-
 import dev.sunthread.kernel.TraceRef;
 import java.util.HashMap;
 import java.util.HashSet;

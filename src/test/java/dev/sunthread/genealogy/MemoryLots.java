@@ -5,7 +5,6 @@ import dev.sunthread.genealogy.records.LotRecords;
 import dev.sunthread.genealogy.records.LotSpan;
 import dev.sunthread.genealogy.records.Making;
 import dev.sunthread.genealogy.records.Unmade;
-
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;

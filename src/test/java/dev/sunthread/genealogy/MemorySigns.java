@@ -1,11 +1,10 @@
 package dev.sunthread.genealogy;
 
-import dev.sunthread.genealogy.walk.Moment;
-import dev.sunthread.genealogy.records.SignRecords;
-import dev.sunthread.genealogy.walk.Starts;
 import dev.sunthread.genealogy.demand.UnitDemand;
+import dev.sunthread.genealogy.records.SignRecords;
 import dev.sunthread.genealogy.records.UnitSigns;
-
+import dev.sunthread.genealogy.walk.Moment;
+import dev.sunthread.genealogy.walk.Starts;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.Collection;

@@ -1,16 +1,15 @@
 package dev.sunthread.genealogy.answer;
 
-import dev.sunthread.genealogy.walk.Arrival;
 import dev.sunthread.genealogy.Certainty;
+import dev.sunthread.genealogy.Question;
+import dev.sunthread.genealogy.Way;
+import dev.sunthread.genealogy.answer.Shipments.Shipment;
+import dev.sunthread.genealogy.walk.Arrival;
 import dev.sunthread.genealogy.walk.Edge;
 import dev.sunthread.genealogy.walk.EdgeSource;
 import dev.sunthread.genealogy.walk.GivenEdges;
-import dev.sunthread.genealogy.Question;
 import dev.sunthread.genealogy.walk.Suspect;
 import dev.sunthread.genealogy.walk.Walk;
-import dev.sunthread.genealogy.Way;
-
-import dev.sunthread.genealogy.answer.Shipments.Shipment;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;

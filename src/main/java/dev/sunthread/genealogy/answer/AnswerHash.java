@@ -1,7 +1,6 @@
 package dev.sunthread.genealogy.answer;
 
 import dev.sunthread.genealogy.AnswerLine;
-
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;

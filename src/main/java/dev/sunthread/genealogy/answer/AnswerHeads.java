@@ -2,7 +2,6 @@ package dev.sunthread.genealogy.answer;
 
 import dev.sunthread.genealogy.AnswerHead;
 import dev.sunthread.genealogy.TraceQuestion;
-
 import dev.sunthread.inbox.Findings;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Entries;

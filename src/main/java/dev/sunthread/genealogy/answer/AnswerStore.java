@@ -1,12 +1,11 @@
 package dev.sunthread.genealogy.answer;
 
+import dev.sunthread.catalog.Levels;
 import dev.sunthread.genealogy.AnswerHead;
 import dev.sunthread.genealogy.AnswerLine;
 import dev.sunthread.genealogy.Certainty;
 import dev.sunthread.genealogy.Count;
 import dev.sunthread.genealogy.When;
-
-import dev.sunthread.catalog.Levels;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;

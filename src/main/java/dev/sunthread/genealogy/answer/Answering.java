@@ -1,18 +1,17 @@
 package dev.sunthread.genealogy.answer;
 
 import dev.sunthread.genealogy.AnswerLine;
-import dev.sunthread.genealogy.walk.Arrival;
+import dev.sunthread.genealogy.TraceQuestion;
+import dev.sunthread.genealogy.edge.HistoryEdges;
+import dev.sunthread.genealogy.edge.RememberedEdges;
 import dev.sunthread.genealogy.history.Births;
 import dev.sunthread.genealogy.history.Clocks;
-import dev.sunthread.genealogy.walk.EdgeSource;
-import dev.sunthread.genealogy.edge.HistoryEdges;
 import dev.sunthread.genealogy.history.HistoryRecords;
-import dev.sunthread.genealogy.edge.RememberedEdges;
-import dev.sunthread.genealogy.walk.Suspect;
 import dev.sunthread.genealogy.scope.Suspects;
-import dev.sunthread.genealogy.TraceQuestion;
+import dev.sunthread.genealogy.walk.Arrival;
+import dev.sunthread.genealogy.walk.EdgeSource;
+import dev.sunthread.genealogy.walk.Suspect;
 import dev.sunthread.genealogy.walk.Walk;
-
 import dev.sunthread.kernel.TraceRef;
 import java.time.Instant;
 import java.time.OffsetDateTime;

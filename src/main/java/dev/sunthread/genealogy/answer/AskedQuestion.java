@@ -4,7 +4,6 @@ import dev.sunthread.genealogy.Root;
 import dev.sunthread.genealogy.Scope;
 import dev.sunthread.genealogy.TraceQuestion;
 import dev.sunthread.genealogy.Way;
-
 import dev.sunthread.kernel.UnitId;
 import java.time.OffsetDateTime;
 import java.util.TreeMap;

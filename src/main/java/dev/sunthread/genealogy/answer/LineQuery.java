@@ -4,7 +4,6 @@ import dev.sunthread.genealogy.AnswerLine;
 import dev.sunthread.genealogy.Certainty;
 import dev.sunthread.genealogy.LineFilter;
 import dev.sunthread.genealogy.When;
-
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.ArrayList;

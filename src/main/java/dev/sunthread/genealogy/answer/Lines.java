@@ -1,11 +1,10 @@
 package dev.sunthread.genealogy.answer;
 
 import dev.sunthread.genealogy.AnswerLine;
+import dev.sunthread.genealogy.answer.Answer.Shipped;
 import dev.sunthread.genealogy.walk.Arrival;
 import dev.sunthread.genealogy.walk.Edge;
 import dev.sunthread.genealogy.walk.EdgeSource;
-
-import dev.sunthread.genealogy.answer.Answer.Shipped;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.time.Instant;

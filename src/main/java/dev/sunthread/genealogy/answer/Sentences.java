@@ -2,7 +2,6 @@ package dev.sunthread.genealogy.answer;
 
 import dev.sunthread.genealogy.Certainty;
 import dev.sunthread.genealogy.walk.Edge;
-
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.time.Instant;

@@ -1,9 +1,8 @@
 package dev.sunthread.genealogy.answer;
 
+import dev.sunthread.genealogy.Question;
 import dev.sunthread.genealogy.walk.Edge;
 import dev.sunthread.genealogy.walk.EdgeSource;
-import dev.sunthread.genealogy.Question;
-
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Known;
 import java.util.ArrayDeque;

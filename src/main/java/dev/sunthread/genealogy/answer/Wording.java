@@ -1,7 +1,6 @@
 package dev.sunthread.genealogy.answer;
 
 import dev.sunthread.genealogy.walk.Edge;
-
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.time.ZoneId;

@@ -1,22 +1,21 @@
 package dev.sunthread.genealogy.edge;
 
-import dev.sunthread.genealogy.gap.Candidates;
 import dev.sunthread.genealogy.Certainty;
-import dev.sunthread.genealogy.reach.Containment;
-import dev.sunthread.genealogy.reach.Contents;
+import dev.sunthread.genealogy.gap.Candidates;
 import dev.sunthread.genealogy.gap.Definitions;
-import dev.sunthread.genealogy.walk.Edge;
-import dev.sunthread.genealogy.walk.EdgeSource;
 import dev.sunthread.genealogy.gap.GapEdges;
 import dev.sunthread.genealogy.gap.Gaps;
-import dev.sunthread.genealogy.records.Happening;
 import dev.sunthread.genealogy.gap.Lacks;
+import dev.sunthread.genealogy.gap.Signs;
+import dev.sunthread.genealogy.reach.Containment;
+import dev.sunthread.genealogy.reach.Contents;
 import dev.sunthread.genealogy.reach.MaterialEdges;
 import dev.sunthread.genealogy.reach.Reach;
 import dev.sunthread.genealogy.reach.Readings;
+import dev.sunthread.genealogy.records.Happening;
 import dev.sunthread.genealogy.records.Records;
-import dev.sunthread.genealogy.gap.Signs;
-
+import dev.sunthread.genealogy.walk.Edge;
+import dev.sunthread.genealogy.walk.EdgeSource;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.Collection;

@@ -1,11 +1,10 @@
 package dev.sunthread.genealogy.edge;
 
-import dev.sunthread.genealogy.walk.Edge;
-import dev.sunthread.genealogy.records.Happening;
 import dev.sunthread.genealogy.reach.Reach;
 import dev.sunthread.genealogy.reach.Readings;
+import dev.sunthread.genealogy.records.Happening;
+import dev.sunthread.genealogy.walk.Edge;
 import dev.sunthread.genealogy.walk.Reason;
-
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.Collection;

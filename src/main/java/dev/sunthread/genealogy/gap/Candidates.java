@@ -1,15 +1,14 @@
 package dev.sunthread.genealogy.gap;
 
 import dev.sunthread.genealogy.Certainty;
+import dev.sunthread.genealogy.demand.RunDemand;
 import dev.sunthread.genealogy.reach.Containment;
 import dev.sunthread.genealogy.reach.Contents;
 import dev.sunthread.genealogy.records.Happening;
 import dev.sunthread.genealogy.records.LotSpan;
-import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.genealogy.records.Records;
-import dev.sunthread.genealogy.demand.RunDemand;
 import dev.sunthread.genealogy.records.UnitSigns;
-
+import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.kernel.TraceRef;
 import java.util.Collection;
 import java.util.HashMap;

@@ -1,13 +1,12 @@
 package dev.sunthread.genealogy.gap;
 
 import dev.sunthread.genealogy.Certainty;
-import dev.sunthread.genealogy.walk.Edge;
-import dev.sunthread.genealogy.records.Happening;
 import dev.sunthread.genealogy.demand.InForce;
-import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.genealogy.demand.RouteRevision;
 import dev.sunthread.genealogy.demand.StructureRevision;
-
+import dev.sunthread.genealogy.records.Happening;
+import dev.sunthread.genealogy.walk.Edge;
+import dev.sunthread.genealogy.walk.Moment;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

@@ -1,13 +1,12 @@
 package dev.sunthread.genealogy.gap;
 
 import dev.sunthread.genealogy.demand.Deviation;
-import dev.sunthread.genealogy.walk.Edge;
-import dev.sunthread.genealogy.records.Happening;
-import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.genealogy.demand.RouteRevision;
 import dev.sunthread.genealogy.demand.RunDemand;
+import dev.sunthread.genealogy.records.Happening;
 import dev.sunthread.genealogy.records.UnitSigns;
-
+import dev.sunthread.genealogy.walk.Edge;
+import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.kernel.TraceRef;
 import java.util.Collection;
 import java.util.List;

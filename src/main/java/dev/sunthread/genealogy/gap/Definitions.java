@@ -1,11 +1,10 @@
 package dev.sunthread.genealogy.gap;
 
-import dev.sunthread.genealogy.records.DemandRecords;
-import dev.sunthread.genealogy.records.Happening;
 import dev.sunthread.genealogy.demand.InForce;
 import dev.sunthread.genealogy.demand.RouteRevision;
 import dev.sunthread.genealogy.demand.StructureRevision;
-
+import dev.sunthread.genealogy.records.DemandRecords;
+import dev.sunthread.genealogy.records.Happening;
 import dev.sunthread.kernel.TraceRef;
 import java.util.Collection;
 import java.util.HashMap;

@@ -1,8 +1,7 @@
 package dev.sunthread.genealogy.gap;
 
-import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.genealogy.demand.RunDemand;
-
+import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.nio.ByteBuffer;

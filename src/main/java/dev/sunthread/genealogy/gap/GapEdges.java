@@ -1,15 +1,14 @@
 package dev.sunthread.genealogy.gap;
 
 import dev.sunthread.genealogy.Certainty;
-import dev.sunthread.genealogy.walk.Edge;
+import dev.sunthread.genealogy.reach.Reach;
+import dev.sunthread.genealogy.reach.Readings;
 import dev.sunthread.genealogy.records.Happening;
 import dev.sunthread.genealogy.records.LotRecords;
 import dev.sunthread.genealogy.records.LotSpan;
+import dev.sunthread.genealogy.walk.Edge;
 import dev.sunthread.genealogy.walk.Moment;
-import dev.sunthread.genealogy.reach.Reach;
-import dev.sunthread.genealogy.reach.Readings;
 import dev.sunthread.genealogy.walk.Reason;
-
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;
@@ -203,17 +202,16 @@ public final class GapEdges {
     }
 
     private static Stream<TraceRef> units(Gap gap) {
-        return gap.candidates().stream()
-                .map(Gap.Candidate::node)
-                .filter(node -> node.kind() == TraceKind.UNIT);
+        return gap.candidates().stream().map(Gap.Candidate::node).filter(node -> node.kind() == TraceKind.UNIT);
     }
 
     private Stream<Edge> effects(Collection<Gap> those) {
         reach.learn(those.stream()
                 .flatMap(gap -> gap.lacks().stream().flatMap(lack -> acting(gap, lack)))
                 .toList());
-        return those.stream().flatMap(gap -> gap.lacks().stream()
-                .flatMap(lack -> Stream.concat(effects(gap.node(), lack), around(gap, lack))));
+        return those.stream()
+                .flatMap(gap -> gap.lacks().stream()
+                        .flatMap(lack -> Stream.concat(effects(gap.node(), lack), around(gap, lack))));
     }
 
     private static Stream<Happening> acting(Gap gap, Lack lack) {

@@ -1,11 +1,10 @@
 package dev.sunthread.genealogy.gap;
 
-import dev.sunthread.genealogy.records.Happening;
-import dev.sunthread.genealogy.records.Records;
 import dev.sunthread.genealogy.demand.RunDemand;
 import dev.sunthread.genealogy.demand.UnitDemand;
+import dev.sunthread.genealogy.records.Happening;
+import dev.sunthread.genealogy.records.Records;
 import dev.sunthread.genealogy.records.Unmade;
-
 import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;
 import java.util.Collection;

@@ -2,7 +2,6 @@ package dev.sunthread.genealogy.gap;
 
 import dev.sunthread.genealogy.Certainty;
 import dev.sunthread.genealogy.records.Happening;
-
 import java.util.Set;
 
 /** A happening that reached a unit, how surely, and the items it took in. */

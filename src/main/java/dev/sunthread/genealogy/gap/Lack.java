@@ -1,9 +1,8 @@
 package dev.sunthread.genealogy.gap;
 
+import dev.sunthread.genealogy.demand.RunDemand;
 import dev.sunthread.genealogy.records.Happening;
 import dev.sunthread.genealogy.walk.Moment;
-import dev.sunthread.genealogy.demand.RunDemand;
-
 import dev.sunthread.kernel.TraceRef;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;

@@ -1,21 +1,20 @@
 package dev.sunthread.genealogy.gap;
 
-import dev.sunthread.genealogy.records.Blending;
 import dev.sunthread.genealogy.Certainty;
-import dev.sunthread.genealogy.reach.Containment;
 import dev.sunthread.genealogy.demand.Deviation;
-import dev.sunthread.genealogy.records.Happening;
 import dev.sunthread.genealogy.demand.InForce;
+import dev.sunthread.genealogy.demand.StructureRevision;
+import dev.sunthread.genealogy.reach.Containment;
 import dev.sunthread.genealogy.reach.MaterialEdges;
-import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.genealogy.reach.Reach;
 import dev.sunthread.genealogy.reach.Readings;
+import dev.sunthread.genealogy.records.Blending;
+import dev.sunthread.genealogy.records.Happening;
 import dev.sunthread.genealogy.records.RecordedUse;
 import dev.sunthread.genealogy.records.Records;
-import dev.sunthread.genealogy.demand.StructureRevision;
 import dev.sunthread.genealogy.records.UnitSigns;
 import dev.sunthread.genealogy.records.Unmade;
-
+import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;

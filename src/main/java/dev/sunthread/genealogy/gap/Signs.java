@@ -2,7 +2,6 @@ package dev.sunthread.genealogy.gap;
 
 import dev.sunthread.genealogy.records.SignRecords;
 import dev.sunthread.genealogy.records.UnitSigns;
-
 import dev.sunthread.kernel.TraceRef;
 import java.util.Collection;
 import java.util.HashMap;

@@ -4,7 +4,6 @@ import dev.sunthread.genealogy.demand.RouteRevision;
 import dev.sunthread.genealogy.demand.RunDemand;
 import dev.sunthread.genealogy.demand.StructureRevision;
 import dev.sunthread.genealogy.demand.UnitDemand;
-
 import java.util.Collection;
 import java.util.Collections;
 import java.util.List;

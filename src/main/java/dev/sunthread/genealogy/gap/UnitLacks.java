@@ -2,11 +2,10 @@ package dev.sunthread.genealogy.gap;
 
 import dev.sunthread.genealogy.Certainty;
 import dev.sunthread.genealogy.demand.InForce;
-import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.genealogy.demand.RouteRevision;
 import dev.sunthread.genealogy.demand.RunDemand;
 import dev.sunthread.genealogy.demand.StructureRevision;
-
+import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.kernel.TraceKind;
 import java.util.ArrayList;
 import java.util.List;

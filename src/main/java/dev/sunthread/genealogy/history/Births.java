@@ -1,7 +1,6 @@
 package dev.sunthread.genealogy.history;
 
 import dev.sunthread.genealogy.walk.Starts;
-
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Known;

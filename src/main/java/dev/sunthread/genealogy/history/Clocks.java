@@ -1,7 +1,6 @@
 package dev.sunthread.genealogy.history;
 
 import dev.sunthread.genealogy.walk.Moment;
-
 import dev.sunthread.ledger.Known;
 import java.time.Duration;
 import java.time.Instant;

@@ -13,8 +13,9 @@ final class DoubtfulPlaces {
 
     private static final String TWICE = "SELECT b.unit FROM production.birth b GROUP BY b.unit HAVING count(*) > 1";
 
-    private static final String CHILDREN = TWICE + """
-             UNION SELECT i.child_unit FROM production.installation i WHERE i.child_unit IS NOT NULL
+    private static final String CHILDREN = """
+            SELECT t.unit FROM unnest(:twice::bigint[]) t(unit)
+            UNION SELECT i.child_unit FROM production.installation i WHERE i.child_unit IS NOT NULL
             GROUP BY i.child_unit HAVING count(*) > 1
             UNION SELECT r.child_unit FROM production.removal r WHERE r.child_unit IS NOT NULL
             """;
@@ -24,8 +25,10 @@ final class DoubtfulPlaces {
             UNION SELECT r.parent_position FROM production.removal r WHERE r.parent_position IS NOT NULL
             """;
 
-    private static final String PARENTS =
-            TWICE + " UNION SELECT r.parent FROM production.removal r WHERE r.parent_position IS NULL";
+    private static final String PARENTS = """
+            SELECT t.unit FROM unnest(:twice::bigint[]) t(unit)
+            UNION SELECT r.parent FROM production.removal r WHERE r.parent_position IS NULL
+            """;
 
     private final JdbcClient jdbc;
     private @Nullable Map<String, Long[]> known;
@@ -37,14 +40,22 @@ final class DoubtfulPlaces {
     /** The parameters of {@link SurelyKnown#LASTING}, and the units with two births as {@code twice}. */
     Map<String, Long[]> params() {
         if (known == null) {
+            Long[] twice = ids(TWICE, new Long[0]);
             known = Map.of(
-                    "twice", ids(TWICE), "children", ids(CHILDREN), "places", ids(PLACES), "parents", ids(PARENTS));
+                    "twice",
+                    twice,
+                    "children",
+                    ids(CHILDREN, twice),
+                    "places",
+                    ids(PLACES, twice),
+                    "parents",
+                    ids(PARENTS, twice));
         }
         return known;
     }
 
-    private Long[] ids(String sql) {
-        List<Long> ids = jdbc.sql(sql).query((row, number) -> row.getLong(1)).list();
+    private Long[] ids(String sql, Long[] twice) {
+        List<Long> ids = jdbc.sql(sql).param("twice", twice).query((row, number) -> row.getLong(1)).list();
         return ids.toArray(Long[]::new);
     }
 }

@@ -1,7 +1,6 @@
 package dev.sunthread.genealogy.history;
 
 import dev.sunthread.genealogy.records.Records;
-
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** The records of history in the database, as known at a cut-off. */

@@ -1,7 +1,6 @@
 package dev.sunthread.genealogy.history;
 
 import dev.sunthread.genealogy.demand.UnitDemand;
-
 import dev.sunthread.kernel.TraceKind;
 import java.util.Collection;
 import java.util.HashSet;

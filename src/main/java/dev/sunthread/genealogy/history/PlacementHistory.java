@@ -1,11 +1,10 @@
 package dev.sunthread.genealogy.history;
 
 import dev.sunthread.genealogy.records.Installation;
-import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.genealogy.records.PlacementFacts;
 import dev.sunthread.genealogy.records.PlacementRecords;
 import dev.sunthread.genealogy.records.Removal;
-
+import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Known;

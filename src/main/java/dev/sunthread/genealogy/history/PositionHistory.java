@@ -1,13 +1,12 @@
 package dev.sunthread.genealogy.history;
 
 import dev.sunthread.genealogy.position.CarryOverLimits;
-import dev.sunthread.genealogy.position.Changes;
-import dev.sunthread.genealogy.walk.Moment;
-import dev.sunthread.genealogy.position.PositionTimeline;
-import dev.sunthread.genealogy.records.StationPosition;
-
 import dev.sunthread.genealogy.position.Change.Charge;
 import dev.sunthread.genealogy.position.Change.Discharge;
+import dev.sunthread.genealogy.position.Changes;
+import dev.sunthread.genealogy.position.PositionTimeline;
+import dev.sunthread.genealogy.records.StationPosition;
+import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Known;
 import java.sql.ResultSet;

@@ -1,10 +1,9 @@
 package dev.sunthread.genealogy.history;
 
-import dev.sunthread.genealogy.walk.Moment;
-import dev.sunthread.genealogy.records.SignRecords;
 import dev.sunthread.genealogy.demand.UnitDemand;
+import dev.sunthread.genealogy.records.SignRecords;
 import dev.sunthread.genealogy.records.UnitSigns;
-
+import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.ledger.Known;
 import java.sql.ResultSet;
 import java.sql.SQLException;

@@ -5,7 +5,6 @@ import dev.sunthread.genealogy.position.PositionTimeline;
 import dev.sunthread.genealogy.records.RecordedUse;
 import dev.sunthread.genealogy.records.StationPosition;
 import dev.sunthread.genealogy.records.UseRecords;
-
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Known;

@@ -2,7 +2,6 @@ package dev.sunthread.genealogy.position;
 
 import dev.sunthread.genealogy.Certainty;
 import dev.sunthread.genealogy.walk.Reason;
-
 import dev.sunthread.kernel.TraceRef;
 import java.util.Comparator;
 import java.util.List;

@@ -1,7 +1,6 @@
 package dev.sunthread.genealogy.position;
 
 import dev.sunthread.genealogy.walk.Moment;
-
 import java.util.Collection;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

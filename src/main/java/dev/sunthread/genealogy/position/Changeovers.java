@@ -1,9 +1,8 @@
 package dev.sunthread.genealogy.position;
 
-import dev.sunthread.genealogy.walk.Moment;
-
 import dev.sunthread.genealogy.position.Change.Charge;
 import dev.sunthread.genealogy.position.Change.Discharge;
+import dev.sunthread.genealogy.walk.Moment;
 
 /**
  * When what was loaded at a position can have changed. With a discharge recorded between two charges the position was

@@ -1,7 +1,6 @@
 package dev.sunthread.genealogy.position;
 
 import dev.sunthread.genealogy.walk.Moment;
-
 import java.util.Collection;
 
 /** The documented purges and change-overs of one position, which end what earlier lots may still carry over. */

@@ -1,9 +1,8 @@
 package dev.sunthread.genealogy.position;
 
-import dev.sunthread.genealogy.walk.Moment;
-
 import dev.sunthread.genealogy.position.Change.Charge;
 import dev.sunthread.genealogy.position.Change.Discharge;
+import dev.sunthread.genealogy.walk.Moment;
 import java.util.Collection;
 import java.util.Map;
 import java.util.NavigableMap;

@@ -2,7 +2,6 @@ package dev.sunthread.genealogy.position;
 
 import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.genealogy.walk.Reason;
-
 import dev.sunthread.kernel.TraceRef;
 import org.jspecify.annotations.Nullable;
 

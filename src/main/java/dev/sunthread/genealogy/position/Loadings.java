@@ -1,10 +1,9 @@
 package dev.sunthread.genealogy.position;
 
-import dev.sunthread.genealogy.walk.Moment;
-import dev.sunthread.genealogy.walk.Reason;
-
 import dev.sunthread.genealogy.position.Change.Charge;
 import dev.sunthread.genealogy.position.Change.Discharge;
+import dev.sunthread.genealogy.walk.Moment;
+import dev.sunthread.genealogy.walk.Reason;
 import dev.sunthread.kernel.TraceRef;
 import java.util.Collection;
 import java.util.List;

@@ -1,11 +1,10 @@
 package dev.sunthread.genealogy.position;
 
 import dev.sunthread.genealogy.Certainty;
-import dev.sunthread.genealogy.walk.Moment;
-import dev.sunthread.genealogy.walk.Reason;
-
 import dev.sunthread.genealogy.position.Change.Charge;
 import dev.sunthread.genealogy.position.Change.Discharge;
+import dev.sunthread.genealogy.walk.Moment;
+import dev.sunthread.genealogy.walk.Reason;
 import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;
 import java.util.Collection;

@@ -1,7 +1,6 @@
 package dev.sunthread.genealogy.position;
 
 import dev.sunthread.genealogy.walk.Moment;
-
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;

@@ -1,7 +1,6 @@
 package dev.sunthread.genealogy.position;
 
 import dev.sunthread.genealogy.Certainty;
-
 import dev.sunthread.kernel.TraceRef;
 import java.util.List;
 import java.util.stream.Stream;

@@ -1,11 +1,10 @@
 package dev.sunthread.genealogy.reach;
 
 import dev.sunthread.genealogy.Certainty;
-import dev.sunthread.genealogy.walk.Edge;
 import dev.sunthread.genealogy.records.Installation;
 import dev.sunthread.genealogy.records.PlacementFacts;
 import dev.sunthread.genealogy.records.Removal;
-
+import dev.sunthread.genealogy.walk.Edge;
 import dev.sunthread.kernel.TraceRef;
 import java.util.List;
 import java.util.Map;

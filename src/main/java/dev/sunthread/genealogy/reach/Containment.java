@@ -1,10 +1,9 @@
 package dev.sunthread.genealogy.reach;
 
-import dev.sunthread.genealogy.walk.Edge;
 import dev.sunthread.genealogy.records.PlacementFacts;
 import dev.sunthread.genealogy.records.PlacementRecords;
 import dev.sunthread.genealogy.records.SignRecords;
-
+import dev.sunthread.genealogy.walk.Edge;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;

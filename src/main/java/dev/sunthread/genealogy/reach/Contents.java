@@ -1,12 +1,11 @@
 package dev.sunthread.genealogy.reach;
 
 import dev.sunthread.genealogy.Certainty;
-import dev.sunthread.genealogy.walk.Edge;
 import dev.sunthread.genealogy.records.LotRecords;
 import dev.sunthread.genealogy.records.Making;
+import dev.sunthread.genealogy.walk.Edge;
 import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.genealogy.walk.Reason;
-
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;

@@ -1,19 +1,18 @@
 package dev.sunthread.genealogy.reach;
 
-import dev.sunthread.genealogy.position.Candidate;
 import dev.sunthread.genealogy.Certainty;
+import dev.sunthread.genealogy.position.Candidate;
 import dev.sunthread.genealogy.position.Change;
 import dev.sunthread.genealogy.position.Changes;
-import dev.sunthread.genealogy.walk.Edge;
-import dev.sunthread.genealogy.records.Happening;
-import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.genealogy.position.PositionTimeline;
-import dev.sunthread.genealogy.walk.Reason;
+import dev.sunthread.genealogy.position.UseSources;
+import dev.sunthread.genealogy.records.Happening;
 import dev.sunthread.genealogy.records.RecordedUse;
 import dev.sunthread.genealogy.records.Records;
 import dev.sunthread.genealogy.records.StationPosition;
-import dev.sunthread.genealogy.position.UseSources;
-
+import dev.sunthread.genealogy.walk.Edge;
+import dev.sunthread.genealogy.walk.Moment;
+import dev.sunthread.genealogy.walk.Reason;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.Collection;

@@ -1,8 +1,8 @@
 package dev.sunthread.genealogy.reach;
 
 import dev.sunthread.genealogy.Certainty;
-import dev.sunthread.genealogy.walk.Edge;
 import dev.sunthread.genealogy.records.Happening;
+import dev.sunthread.genealogy.walk.Edge;
 
 /**
  * A time for which all stays on a way from one thing to another last together: possibly from {@code from} until

@@ -1,10 +1,9 @@
 package dev.sunthread.genealogy.reach;
 
 import dev.sunthread.genealogy.Certainty;
+import dev.sunthread.genealogy.records.Happening;
 import dev.sunthread.genealogy.walk.Edge;
 import dev.sunthread.genealogy.walk.Moment;
-import dev.sunthread.genealogy.records.Happening;
-
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;

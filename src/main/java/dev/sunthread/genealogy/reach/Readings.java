@@ -3,7 +3,6 @@ package dev.sunthread.genealogy.reach;
 import dev.sunthread.genealogy.records.Happening;
 import dev.sunthread.genealogy.records.RecordedUse;
 import dev.sunthread.genealogy.records.Records;
-
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;

@@ -1,7 +1,6 @@
 package dev.sunthread.genealogy.records;
 
 import dev.sunthread.genealogy.walk.Moment;
-
 import java.util.Set;
 
 /** A lot that was blended: its item, when, and the items of what is recorded to have gone in. */

@@ -4,7 +4,6 @@ import dev.sunthread.genealogy.demand.Deviation;
 import dev.sunthread.genealogy.demand.RouteRevision;
 import dev.sunthread.genealogy.demand.RunDemand;
 import dev.sunthread.genealogy.demand.StructureRevision;
-
 import dev.sunthread.kernel.TraceRef;
 import java.util.Collection;
 import java.util.List;

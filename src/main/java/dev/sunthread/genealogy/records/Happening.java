@@ -1,8 +1,7 @@
 package dev.sunthread.genealogy.records;
 
-import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.genealogy.demand.RunDemand;
-
+import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.kernel.TraceRef;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;

@@ -1,7 +1,6 @@
 package dev.sunthread.genealogy.records;
 
 import dev.sunthread.genealogy.demand.RunDemand;
-
 import dev.sunthread.kernel.TraceRef;
 import java.util.Collection;
 import java.util.List;

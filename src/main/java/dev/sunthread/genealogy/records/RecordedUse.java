@@ -1,8 +1,7 @@
 package dev.sunthread.genealogy.records;
 
-import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.genealogy.position.Use;
-
+import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.kernel.TraceRef;
 import org.jspecify.annotations.Nullable;
 

@@ -1,8 +1,7 @@
 package dev.sunthread.genealogy.records;
 
-import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.genealogy.demand.UnitDemand;
-
+import dev.sunthread.genealogy.walk.Moment;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;

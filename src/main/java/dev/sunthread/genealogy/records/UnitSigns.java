@@ -1,7 +1,6 @@
 package dev.sunthread.genealogy.records;
 
 import dev.sunthread.genealogy.walk.Moment;
-
 import dev.sunthread.kernel.TraceRef;
 import java.util.List;
 
@@ -9,7 +8,8 @@ import java.util.List;
  * Signs of one unit: its item, the early end of its first sign in the plant, and when it was shipped, returned and
  * scrapped.
  */
-public record UnitSigns(long unit, long item, long first, List<Moment> shipped, List<Moment> returned, List<Moment> scrapped) {
+public record UnitSigns(
+        long unit, long item, long first, List<Moment> shipped, List<Moment> returned, List<Moment> scrapped) {
 
     /** Of a unit that nothing tells of: it is of no item, and there since ever. */
     public static UnitSigns none(long unit) {

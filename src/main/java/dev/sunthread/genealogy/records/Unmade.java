@@ -1,7 +1,6 @@
 package dev.sunthread.genealogy.records;
 
 import dev.sunthread.genealogy.walk.Moment;
-
 import java.util.Set;
 
 /**

@@ -2,7 +2,6 @@ package dev.sunthread.genealogy.records;
 
 import dev.sunthread.genealogy.position.Changes;
 import dev.sunthread.genealogy.position.PositionTimeline;
-
 import dev.sunthread.kernel.TraceRef;
 import java.util.Collection;
 import java.util.List;

@@ -1,19 +1,18 @@
 package dev.sunthread.genealogy.scope;
 
 import dev.sunthread.genealogy.Certainty;
-import dev.sunthread.genealogy.history.Clocks;
-import dev.sunthread.genealogy.reach.Containment;
-import dev.sunthread.genealogy.records.Happening;
-import dev.sunthread.genealogy.walk.Moment;
-import dev.sunthread.genealogy.history.PlacementHistory;
-import dev.sunthread.genealogy.reach.Reach;
 import dev.sunthread.genealogy.Scope;
+import dev.sunthread.genealogy.Windows;
+import dev.sunthread.genealogy.history.Clocks;
+import dev.sunthread.genealogy.history.PlacementHistory;
 import dev.sunthread.genealogy.history.SignHistory;
 import dev.sunthread.genealogy.history.Sql;
+import dev.sunthread.genealogy.reach.Containment;
+import dev.sunthread.genealogy.reach.Reach;
+import dev.sunthread.genealogy.records.Happening;
+import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.genealogy.walk.Starts;
 import dev.sunthread.genealogy.walk.Suspect;
-import dev.sunthread.genealogy.Windows;
-
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;

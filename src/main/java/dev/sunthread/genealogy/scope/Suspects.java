@@ -1,12 +1,11 @@
 package dev.sunthread.genealogy.scope;
 
-import dev.sunthread.genealogy.walk.EdgeSource;
 import dev.sunthread.genealogy.Root;
 import dev.sunthread.genealogy.Scope;
 import dev.sunthread.genealogy.Scopes;
+import dev.sunthread.genealogy.walk.EdgeSource;
 import dev.sunthread.genealogy.walk.Starts;
 import dev.sunthread.genealogy.walk.Suspect;
-
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.materials.Lots;
 import dev.sunthread.production.Units;

@@ -1,7 +1,6 @@
 package dev.sunthread.genealogy.walk;
 
 import dev.sunthread.genealogy.Certainty;
-
 import dev.sunthread.kernel.TraceRef;
 import java.util.List;
 

@@ -1,7 +1,6 @@
 package dev.sunthread.genealogy.walk;
 
 import dev.sunthread.genealogy.Certainty;
-
 import dev.sunthread.kernel.TraceRef;
 
 /** A node that a trace starts from: since when it is suspect, in microseconds, and how surely it is meant. */

@@ -2,7 +2,6 @@ package dev.sunthread.genealogy.walk;
 
 import dev.sunthread.genealogy.Certainty;
 import dev.sunthread.genealogy.Question;
-
 import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;
 import java.util.Collection;

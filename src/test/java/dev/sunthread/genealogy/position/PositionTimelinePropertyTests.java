@@ -1,12 +1,11 @@
 package dev.sunthread.genealogy.position;
 
-import dev.sunthread.genealogy.Certainty;
-import dev.sunthread.genealogy.walk.Moment;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.sunthread.genealogy.Certainty;
 import dev.sunthread.genealogy.position.Change.Charge;
 import dev.sunthread.genealogy.position.Change.Discharge;
+import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.kernel.TraceRef;
 import java.util.Collections;
 import java.util.List;

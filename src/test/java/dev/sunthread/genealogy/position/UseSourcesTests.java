@@ -1,12 +1,11 @@
 package dev.sunthread.genealogy.position;
 
-import dev.sunthread.genealogy.Certainty;
-import dev.sunthread.genealogy.walk.Moment;
-
 import static dev.sunthread.genealogy.Certainty.CERTAIN;
 import static dev.sunthread.genealogy.Certainty.POSSIBLE;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.sunthread.genealogy.Certainty;
+import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.kernel.TraceRef;
 import java.util.List;
 import java.util.Map;

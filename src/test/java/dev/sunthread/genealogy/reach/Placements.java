@@ -1,10 +1,9 @@
 package dev.sunthread.genealogy.reach;
 
-import dev.sunthread.genealogy.walk.Edge;
 import dev.sunthread.genealogy.records.Installation;
-import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.genealogy.records.Removal;
-
+import dev.sunthread.genealogy.walk.Edge;
+import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;
 import java.util.Collections;

@@ -1,11 +1,10 @@
 package dev.sunthread.genealogy.walk;
 
-import dev.sunthread.genealogy.Question;
-
 import static dev.sunthread.genealogy.walk.History.installed;
 import static dev.sunthread.genealogy.walk.History.use;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.sunthread.genealogy.Question;
 import dev.sunthread.kernel.TraceRef;
 import java.util.List;
 import org.junit.jupiter.api.Test;

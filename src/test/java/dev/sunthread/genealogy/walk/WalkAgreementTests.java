@@ -1,10 +1,9 @@
 package dev.sunthread.genealogy.walk;
 
-import dev.sunthread.genealogy.Certainty;
-import dev.sunthread.genealogy.Question;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.sunthread.genealogy.Certainty;
+import dev.sunthread.genealogy.Question;
 import dev.sunthread.kernel.TraceRef;
 import java.util.HashMap;
 import java.util.List;

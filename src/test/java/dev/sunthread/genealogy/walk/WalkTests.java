@@ -1,13 +1,12 @@
 package dev.sunthread.genealogy.walk;
 
-import dev.sunthread.genealogy.Certainty;
-import dev.sunthread.genealogy.Question;
-
 import static dev.sunthread.genealogy.walk.History.installed;
 import static dev.sunthread.genealogy.walk.History.run;
 import static dev.sunthread.genealogy.walk.History.use;
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.sunthread.genealogy.Certainty;
+import dev.sunthread.genealogy.Question;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.List;
