@@ -18,6 +18,7 @@ public final class Assemblies {
     /** A table {@code up} of unit, other and during: the unit itself and all that it was inside of, and when. */
     public static final String WITH_UP = UP;
 
+    // OFFSET 0 has the few things looked up one by one; the planner would rather read all that was ever carried
     /**
      * Also a table {@code around}, that has all that was inside any of those then, and a table {@code carried} of unit,
      * carrier and during: the carriers that any of these were on, at any depth.
@@ -32,10 +33,13 @@ public final class Assemblies {
               WHERE s.child_unit IS NOT NULL),
             carried (unit, carrier, during) AS (
               SELECT x.unit, c.carrier, x.during * c.during
-              FROM around x JOIN production.carrying c ON c.unit = x.other AND c.during && x.during
+              FROM around x CROSS JOIN LATERAL (
+                SELECT c.carrier, c.during FROM production.carrying c
+                WHERE c.unit = x.other AND c.during && x.during OFFSET 0) c
               UNION
               SELECT x.unit, c.carrier, x.during * c.during
-              FROM carried x JOIN production.carrying c ON %s)
+              FROM carried x CROSS JOIN LATERAL (
+                SELECT c.carrier, c.during FROM production.carrying c WHERE %s OFFSET 0) c)
             """.formatted(CarrierHistory.AROUND_IT);
 
     private Assemblies() {}
