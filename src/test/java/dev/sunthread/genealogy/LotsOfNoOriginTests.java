@@ -45,8 +45,7 @@ class LotsOfNoOriginTests {
         assertThat(asked.lot("A").ever()).isEqualTo(through);
         assertThat(asked.lot("B").ever()).isEqualTo(through);
         assertThat(asked.lot("C").ever()).isEmpty();
-        assertThat(asked.unit("RCV", "r1").ever())
-                .isEqualTo(Map.of("X", CERTAIN, "A", UNPROVEN, "B", UNPROVEN));
+        assertThat(asked.unit("RCV", "r1").ever()).isEqualTo(Map.of("X", CERTAIN, "A", UNPROVEN, "B", UNPROVEN));
     }
 
     @Test

@@ -55,7 +55,10 @@ final class DoubtfulPlaces {
     }
 
     private Long[] ids(String sql, Long[] twice) {
-        List<Long> ids = jdbc.sql(sql).param("twice", twice).query((row, number) -> row.getLong(1)).list();
+        List<Long> ids = jdbc.sql(sql)
+                .param("twice", twice)
+                .query((row, number) -> row.getLong(1))
+                .list();
         return ids.toArray(Long[]::new);
     }
 }
