@@ -1,5 +1,7 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.genealogy.answer.AnswerDetails;
+import dev.sunthread.genealogy.answer.FlowDrawing;
 import java.util.List;
 import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;

@@ -1,7 +1,0 @@
-package dev.sunthread.genealogy;
-
-import dev.sunthread.inbox.OpenFinding;
-import java.util.List;
-
-/** What waited for a person and touched an answer at its cut-off: findings, and the entries of kept lines. */
-record Touching(List<OpenFinding> findings, List<Long> lines) {}
