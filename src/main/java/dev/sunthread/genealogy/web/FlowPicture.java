@@ -3,6 +3,7 @@ package dev.sunthread.genealogy.web;
 import dev.sunthread.genealogy.AnswerHead;
 import dev.sunthread.genealogy.Certainty;
 import dev.sunthread.genealogy.Flow;
+import dev.sunthread.genealogy.Way;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -28,7 +29,7 @@ public record FlowPicture(@Nullable Long cutoff, String hash, List<Node> nodes, 
         Map<String, Flow.Node> drawn =
                 flow.nodes().stream().collect(Collectors.toMap(Flow.Node::id, Function.identity()));
         Map<String, Node> nodes = flow.nodes().stream()
-                .map(node -> node(node, address))
+                .map(node -> node(node, head.question().way(), address))
                 .collect(Collectors.toMap(Node::id, Function.identity()));
         List<Link> links = flow.links().stream()
                 .map(link -> new Link(
@@ -53,14 +54,19 @@ public record FlowPicture(@Nullable Long cutoff, String hash, List<Node> nodes, 
         return found;
     }
 
-    private static Node node(Flow.Node node, TraceAddress address) {
+    private static Node node(Flow.Node node, Way way, TraceAddress address) {
         return new Node(
-                node.id(), name(node), word(node.certainty()), node.column(), node.count(), address.page(lines(node)));
+                node.id(),
+                name(node, way),
+                word(node.certainty()),
+                node.column(),
+                node.count(),
+                address.page(lines(node)));
     }
 
-    private static String name(Flow.Node node) {
+    private static String name(Flow.Node node, Way way) {
         return switch (node.what()) {
-            case SUSPECTS -> "suspects";
+            case SUSPECTS -> way == Way.FORWARD ? "suspects" : "asked of";
             case OTHER_PLACES -> "other places";
             case LEVEL -> String.valueOf(node.level());
             case PLACE -> String.valueOf(node.place());
