@@ -2,7 +2,6 @@ package dev.sunthread.genealogy;
 
 import dev.sunthread.genealogy.answer.AnswerDetails;
 import dev.sunthread.genealogy.answer.FlowDrawing;
-
 import java.util.List;
 import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;

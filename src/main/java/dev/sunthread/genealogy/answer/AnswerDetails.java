@@ -1,7 +1,6 @@
 package dev.sunthread.genealogy.answer;
 
 import dev.sunthread.genealogy.Certainty;
-
 import dev.sunthread.inbox.OpenFinding;
 import java.util.List;
 import org.jspecify.annotations.Nullable;

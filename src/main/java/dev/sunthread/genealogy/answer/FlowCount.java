@@ -2,7 +2,6 @@ package dev.sunthread.genealogy.answer;
 
 import dev.sunthread.genealogy.Certainty;
 import dev.sunthread.genealogy.walk.Arrival;
-
 import dev.sunthread.kernel.TraceRef;
 import java.util.List;
 import java.util.Objects;

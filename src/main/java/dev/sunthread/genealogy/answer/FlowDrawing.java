@@ -2,11 +2,10 @@ package dev.sunthread.genealogy.answer;
 
 import dev.sunthread.genealogy.Certainty;
 import dev.sunthread.genealogy.Flow;
-import dev.sunthread.genealogy.Way;
-
 import dev.sunthread.genealogy.Flow.Link;
 import dev.sunthread.genealogy.Flow.Node;
 import dev.sunthread.genealogy.Flow.What;
+import dev.sunthread.genealogy.Way;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
