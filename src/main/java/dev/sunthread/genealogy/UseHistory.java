@@ -42,7 +42,10 @@ final class UseHistory implements UseRecords {
     private static final String HELD = """
             SELECT p.id, p.station, p.code, s.code AS station_code
             FROM (SELECT position FROM materials.charge WHERE lot = ANY (:ids)
-                  UNION SELECT position FROM materials.discharge WHERE lot = ANY (:ids)) held
+                  UNION SELECT position FROM materials.discharge WHERE lot = ANY (:ids)
+                  UNION SELECT position FROM production.step_use WHERE lot = ANY (:ids)
+                  UNION SELECT position FROM production.step_use WHERE lot IS NULL AND container IN (
+                    SELECT container FROM materials.container_filling WHERE lot = ANY (:ids))) held
             JOIN catalog.position p ON p.id = held.position JOIN catalog.station s ON s.id = p.station
             """;
 

@@ -65,7 +65,7 @@ final class MemoryPositions {
                 position.named(),
                 changes(position),
                 at(position, "clean-point").map(remembered::told).toList(),
-                uses(position).map(this::moment).toList(),
+                uses(position),
                 limits.stream().allMatch(limit -> limit.uses() == null)
                         ? CarryOverLimits.NONE
                         : new CarryOverLimits(limits, cycles(position)));
@@ -91,7 +91,8 @@ final class MemoryPositions {
     // as the last of its records, for a use may be recorded twice
     private List<Moment> cycles(StationPosition position) {
         Map<String, Moment> last = new HashMap<>();
-        uses(position)
+        steps(position)
+                .filter(step -> usesAt(step, position).findAny().isPresent())
                 .forEach(step ->
                         last.merge(new TreeSet<>(step.serials("units")).toString(), told(step), Moment::orLater));
         return last.values().stream()
@@ -110,13 +111,23 @@ final class MemoryPositions {
         return remembered.told(step.text("station"), told.early(), told.late());
     }
 
-    private Stream<Said> uses(StationPosition position) {
-        return remembered
-                .of("step")
-                .filter(step -> step.text("station").equals(position.stationCode()))
-                .flatMap(step -> Remembered.list(step, "uses").stream()
-                        .filter(use -> Objects.equals(use.get("position"), position.code()))
-                        .map(use -> step));
+    private List<Use> uses(StationPosition position) {
+        return steps(position)
+                .flatMap(step -> usesAt(step, position).map(use -> {
+                    Object lot = use.get("lot");
+                    long item = remembered.numbers().item((String) Objects.requireNonNull(use.get("item")));
+                    return new Use(moment(step), item, lot == null ? null : remembered.lot(lot));
+                }))
+                .toList();
+    }
+
+    private Stream<Said> steps(StationPosition position) {
+        return remembered.of("step").filter(step -> step.text("station").equals(position.stationCode()));
+    }
+
+    private static Stream<Map<String, Object>> usesAt(Said step, StationPosition position) {
+        return Remembered.list(step, "uses").stream()
+                .filter(use -> Objects.equals(use.get("position"), position.code()));
     }
 
     private Stream<Said> at(StationPosition position, String kind) {
