@@ -1,5 +1,6 @@
 package dev.sunthread.catalog;
 
+import dev.sunthread.ledger.Remembered;
 import java.sql.Types;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -18,17 +19,21 @@ public class Demands {
             FROM catalog.route_demand d JOIN catalog.route_operation o USING (entry, operation)
             LEFT JOIN catalog.recipe r ON r.id = d.recipe
             LEFT JOIN catalog.specification s ON s.id = d.specification
-            WHERE d.entry = (
-                SELECT v.entry FROM catalog.route_revision v
-                WHERE v.item = :item AND v.effective_at <= :at ORDER BY v.effective_at DESC, v.entry DESC LIMIT 1)
-              AND (:operation IS NULL OR o.sequence < (
+            WHERE d.entry = :revision AND (:operation IS NULL OR o.sequence < (
                 SELECT n.sequence FROM catalog.route_operation n WHERE n.entry = d.entry AND n.operation = :operation))
             ORDER BY o.sequence, 1, 3
             """;
 
+    /** What is asked of a revision, which never changes once it is released. */
+    private record Asked(long revision, @Nullable String operation) {}
+
+    private final Revisions revisions;
+    private final Remembered remembered;
     private final JdbcClient jdbc;
 
-    Demands(JdbcClient jdbc) {
+    Demands(Revisions revisions, Remembered remembered, JdbcClient jdbc) {
+        this.revisions = revisions;
+        this.remembered = remembered;
         this.jdbc = jdbc;
     }
 
@@ -43,10 +48,18 @@ public class Demands {
     }
 
     private List<Demand> demanded(long item, @Nullable String operation, OffsetDateTime at) {
+        return revisions
+                .inForce("route_revision", item, at)
+                .map(revision -> remembered
+                        .<Asked, List<Demand>>of("demands")
+                        .computeIfAbsent(new Asked(revision, operation), this::demanded))
+                .orElse(List.of());
+    }
+
+    private List<Demand> demanded(Asked asked) {
         return jdbc.sql(DEMANDED)
-                .param("item", item)
-                .param("at", at)
-                .param("operation", operation, Types.VARCHAR)
+                .param("revision", asked.revision())
+                .param("operation", asked.operation(), Types.VARCHAR)
                 .query(DataClassRowMapper.newInstance(Demand.class))
                 .list();
     }

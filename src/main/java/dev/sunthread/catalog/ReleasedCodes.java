@@ -1,6 +1,7 @@
 package dev.sunthread.catalog;
 
 import dev.sunthread.ledger.Fact;
+import dev.sunthread.ledger.Remembered;
 import dev.sunthread.ledger.body.Unreadable;
 import java.util.Optional;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -11,10 +12,12 @@ import org.springframework.stereotype.Repository;
 public class ReleasedCodes {
 
     private final Revisions revisions;
+    private final Remembered remembered;
     private final JdbcClient jdbc;
 
-    ReleasedCodes(Revisions revisions, JdbcClient jdbc) {
+    ReleasedCodes(Revisions revisions, Remembered remembered, JdbcClient jdbc) {
         this.revisions = revisions;
+        this.remembered = remembered;
         this.jdbc = jdbc;
     }
 
@@ -34,11 +37,15 @@ public class ReleasedCodes {
     }
 
     private long named(String thing, String code, String field) {
-        return find(thing, code)
-                .orElseThrow(() -> Unreadable.at(
-                        field,
-                        "names " + thing + " \"" + code + "\", which is not released",
-                        "Release the " + thing + " first or correct its code"));
+        return remembered
+                .<String, Long>of(thing)
+                .computeIfAbsent(
+                        code,
+                        asked -> find(thing, asked)
+                                .orElseThrow(() -> Unreadable.at(
+                                        field,
+                                        "names " + thing + " \"" + asked + "\", which is not released",
+                                        "Release the " + thing + " first or correct its code")));
     }
 
     private Optional<Long> find(String thing, String code) {

@@ -1,6 +1,11 @@
 package dev.sunthread.catalog;
 
+import dev.sunthread.ledger.Remembered;
 import dev.sunthread.ledger.body.Unreadable;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
@@ -8,10 +13,41 @@ import org.springframework.stereotype.Component;
 @Component
 class Revisions {
 
+    /** The entry that releases a revision, and from when on it is in force. */
+    private record Revision(long entry, OffsetDateTime effectiveAt) {}
+
+    private final Remembered remembered;
     private final JdbcClient jdbc;
 
-    Revisions(JdbcClient jdbc) {
+    Revisions(Remembered remembered, JdbcClient jdbc) {
+        this.remembered = remembered;
         this.jdbc = jdbc;
+    }
+
+    /** The entry that released the revision of an item's structure or route in force at a time; empty if none was. */
+    Optional<Long> inForce(String table, long item, OffsetDateTime at) {
+        return released(table, item).stream()
+                .filter(revision -> !revision.effectiveAt().isAfter(at))
+                .findFirst()
+                .map(Revision::entry);
+    }
+
+    /** All revisions of an item, the last to be in force first; looked up once per transaction. */
+    private List<Revision> released(String table, long item) {
+        return remembered
+                .<Long, List<Revision>>of(table)
+                .computeIfAbsent(
+                        item,
+                        asked -> jdbc.sql("SELECT entry, effective_at FROM catalog." + table
+                                        + " WHERE item = ? ORDER BY effective_at DESC, entry DESC")
+                                .param(asked)
+                                .query(DataClassRowMapper.newInstance(Revision.class))
+                                .list());
+    }
+
+    /** Says that a revision of an item's structure or route is released by what is being recorded. */
+    void changed(String table) {
+        remembered.of(table).clear();
     }
 
     /** @throws Unreadable if the thing has that revision already */

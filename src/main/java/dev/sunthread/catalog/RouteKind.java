@@ -57,6 +57,7 @@ class RouteKind implements Definition<RouteKind.Body> {
         jdbc.sql("INSERT INTO catalog.route_revision (entry, item, revision, effective_at) VALUES (?, ?, ?, ?)")
                 .params(fact.entry(), item, body.revision(), fact.occurredAt())
                 .update();
+        revisions.changed("route_revision");
         for (int i = 0; i < body.operations().size(); i++) {
             operations.record(fact.entry(), i, body.operations().get(i));
         }

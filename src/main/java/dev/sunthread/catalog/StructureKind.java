@@ -61,6 +61,7 @@ class StructureKind implements Definition<StructureKind.Body> {
         jdbc.sql("INSERT INTO catalog.structure_revision (entry, item, revision, effective_at) VALUES (?, ?, ?, ?)")
                 .params(fact.entry(), item, body.revision(), fact.occurredAt())
                 .update();
+        revisions.changed("structure_revision");
         for (int i = 0; i < body.positions().size(); i++) {
             recordPlace(fact.entry(), built, body.positions().get(i), "body.positions[" + i + "].items");
         }

@@ -1,7 +1,8 @@
 package dev.sunthread.catalog;
 
+import dev.sunthread.ledger.Remembered;
 import java.time.OffsetDateTime;
-import java.util.Optional;
+import java.util.List;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -16,15 +17,20 @@ public class Structures {
         NOTHING_RELEASED
     }
 
+    private final Revisions revisions;
+    private final Remembered remembered;
     private final JdbcClient jdbc;
 
-    Structures(JdbcClient jdbc) {
+    Structures(Revisions revisions, Remembered remembered, JdbcClient jdbc) {
+        this.revisions = revisions;
+        this.remembered = remembered;
         this.jdbc = jdbc;
     }
 
     /** Whether a unit of the parent item has this position and takes the child item there. */
     public Allowed places(long parentItem, String position, long childItem, OffsetDateTime at) {
-        return inForce("structure_revision", parentItem, at)
+        return revisions
+                .inForce("structure_revision", parentItem, at)
                 .map(entry -> exists(
                         "SELECT 1 FROM catalog.structure_position WHERE entry = ? AND position = ? AND item = ?",
                         entry,
@@ -35,23 +41,19 @@ public class Structures {
 
     /** Whether the route of the item has this operation. */
     public Allowed operates(long item, String operation, OffsetDateTime at) {
-        return inForce("route_revision", item, at)
+        return revisions
+                .inForce("route_revision", item, at)
                 .map(entry -> exists(
                         "SELECT 1 FROM catalog.route_operation WHERE entry = ? AND operation = ?", entry, operation))
                 .orElse(Allowed.NOTHING_RELEASED);
     }
 
-    private Optional<Long> inForce(String table, long item, OffsetDateTime at) {
-        return jdbc.sql("SELECT entry FROM catalog." + table
-                        + " WHERE item = ? AND effective_at <= ? ORDER BY effective_at DESC, entry DESC LIMIT 1")
-                .params(item, at)
-                .query(Long.class)
-                .optional();
-    }
-
+    /** A revision never changes once it is released, so each question is asked once per transaction. */
     private Allowed exists(String sql, Object... params) {
-        boolean found =
-                jdbc.sql(sql).params(params).query(Integer.class).optional().isPresent();
-        return found ? Allowed.YES : Allowed.NO;
+        return remembered.<List<Object>, Allowed>of(sql).computeIfAbsent(List.of(params), asked -> {
+            boolean found =
+                    jdbc.sql(sql).params(asked).query(Integer.class).optional().isPresent();
+            return found ? Allowed.YES : Allowed.NO;
+        });
     }
 }

@@ -27,7 +27,9 @@ class CureRunKind implements Kind<CureRunKind.Body> {
             @Field("The units in the load by themselves") List<CuredUnit> units,
 
             @Field("The carriers in the load, with all that was on them")
-            List<CuredCarrier> carriers) {}
+            List<CuredCarrier> carriers,
+
+            @Field("What sensors measured meanwhile") List<Series> profile) {}
 
     record CuredUnit(
             @Field("The unit's item") String item,
@@ -51,12 +53,14 @@ class CureRunKind implements Kind<CureRunKind.Body> {
     private final ReleasedCodes codes;
     private final Loads loads;
     private final CureRules rules;
+    private final Profiles profiles;
 
-    CureRunKind(CureRuns runs, ReleasedCodes codes, Loads loads, CureRules rules) {
+    CureRunKind(CureRuns runs, ReleasedCodes codes, Loads loads, CureRules rules, Profiles profiles) {
         this.runs = runs;
         this.codes = codes;
         this.loads = loads;
         this.rules = rules;
+        this.profiles = profiles;
     }
 
     @Override
@@ -84,6 +88,7 @@ class CureRunKind implements Kind<CureRunKind.Body> {
         long run = runs.locked(body.run());
         rules.check(fact, run, equipment, load);
         loads.record(fact, new Loads.Run(run, recipe, equipment), load);
+        profiles.record(fact.entry(), body.profile());
     }
 
     private static void runDoesNotEndBeforeItBegins(Fact<Body> fact) {

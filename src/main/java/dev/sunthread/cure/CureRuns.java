@@ -25,9 +25,14 @@ public class CureRuns {
 
     /** The internal number of a run, known from now on, for one writer at a time. */
     long locked(String number) {
-        jdbc.sql("INSERT INTO cure.run (number) VALUES (?) ON CONFLICT (number) DO NOTHING")
+        return jdbc.sql("INSERT INTO cure.run (number) VALUES (?) ON CONFLICT (number) DO NOTHING RETURNING id")
                 .param(number)
-                .update();
+                .query(Long.class)
+                .optional()
+                .orElseGet(() -> lockedBefore(number));
+    }
+
+    private long lockedBefore(String number) {
         return jdbc.sql("SELECT id FROM cure.run WHERE number = ? FOR UPDATE")
                 .param(number)
                 .query(Long.class)

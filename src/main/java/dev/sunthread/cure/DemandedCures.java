@@ -15,13 +15,16 @@ import org.springframework.stereotype.Component;
 @Component
 class DemandedCures implements Prerequisite {
 
+    // OFFSET 0 as in Assemblies
     private static final String CURED = Assemblies.WITH_AROUND_AND_CARRIED
             + """
-            SELECT x.unit FROM around x JOIN cure.run_unit m ON m.unit = x.other JOIN cure.run_record r USING (entry)
-            WHERE %1$s
+            SELECT x.unit FROM around x
+            CROSS JOIN LATERAL (SELECT m.entry FROM cure.run_unit m WHERE m.unit = x.other OFFSET 0) m
+            CROSS JOIN LATERAL (SELECT r.* FROM cure.run_record r WHERE r.entry = m.entry OFFSET 0) r WHERE %1$s
             UNION
-            SELECT x.unit FROM carried x JOIN cure.run_carrier m ON m.carrier = x.carrier JOIN cure.run_record r USING (entry)
-            WHERE %1$s
+            SELECT x.unit FROM carried x
+            CROSS JOIN LATERAL (SELECT m.entry FROM cure.run_carrier m WHERE m.carrier = x.carrier OFFSET 0) m
+            CROSS JOIN LATERAL (SELECT r.* FROM cure.run_record r WHERE r.entry = m.entry OFFSET 0) r WHERE %1$s
             """.formatted(
                             "r.recipe = :recipe AND r.ended_at <= :at AND x.during && tstzrange(r.started_at, r.ended_at, '[]')"
                                     + " AND " + Known.now("r.entry"));

@@ -10,7 +10,6 @@ import dev.sunthread.production.Units;
 import java.time.OffsetDateTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
-import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
 /** A unit was measured on equipment under a specification. */
@@ -27,20 +26,23 @@ class TestRunKind implements Kind<TestRunKind.Body> {
             OffsetDateTime startedAt,
 
             @Field("What came out; invalid if the test itself went wrong")
-            Verdict verdict) {}
+            Verdict verdict,
+
+            @Field("The raw points of its sweeps, as they came")
+            List<Sweep> sweeps) {}
 
     private final Units units;
     private final ReleasedCodes codes;
     private final TestRuns runs;
     private final TestRules rules;
-    private final JdbcClient jdbc;
+    private final TestRecords records;
 
-    TestRunKind(Units units, ReleasedCodes codes, TestRuns runs, TestRules rules, JdbcClient jdbc) {
+    TestRunKind(Units units, ReleasedCodes codes, TestRuns runs, TestRules rules, TestRecords records) {
         this.units = units;
         this.codes = codes;
         this.runs = runs;
         this.rules = rules;
-        this.jdbc = jdbc;
+        this.records = records;
     }
 
     @Override
@@ -67,15 +69,9 @@ class TestRunKind implements Kind<TestRunKind.Body> {
         long equipment = codes.equipment(body.equipment(), "body.equipment");
         units.lock(List.of(unit));
         long run = runs.locked(body.run());
-        rules.before(fact, new Tested(run, unit, specification, equipment));
-        jdbc.sql("""
-                        INSERT INTO electrical.run_record
-                          (entry, run, unit, specification, equipment, started_at, ended_at, verdict)
-                        VALUES (?, ?, ?, ?, ?, ?, ?, ?)
-                        """)
-                .params(fact.entry(), run, unit, specification, equipment)
-                .params(start, fact.occurredAt(), body.verdict().name())
-                .update();
+        Tested tested = new Tested(run, unit, specification, equipment);
+        rules.before(fact, tested);
+        records.record(fact, tested, start);
         rules.after(fact, unit);
     }
 

@@ -4,7 +4,9 @@ import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Known;
+import dev.sunthread.ledger.SoleWriter;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -16,9 +18,13 @@ import org.springframework.stereotype.Repository;
 @Repository
 public class Holds {
 
+    private static final String HOLDS = "holds";
+
+    private final SoleWriter sole;
     private final JdbcClient jdbc;
 
-    Holds(JdbcClient jdbc) {
+    Holds(SoleWriter sole, JdbcClient jdbc) {
+        this.sole = sole;
         this.jdbc = jdbc;
     }
 
@@ -33,6 +39,7 @@ public class Holds {
                 .param("subject", subject.id())
                 .param("reason", reason)
                 .update();
+        changed();
     }
 
     /** The reasons why this may not move on; empty if it may. */
@@ -42,6 +49,22 @@ public class Holds {
 
     /** The reasons why each of these may not move on, asked at once; those that may are not among them. */
     public Map<Long, List<OpenHold>> on(TraceKind kind, Collection<Long> subjects) {
+        Map<TraceRef, List<OpenHold>> known = sole.known(HOLDS);
+        List<Long> unknown = subjects.stream()
+                .filter(subject -> !known.containsKey(new TraceRef(kind, subject)))
+                .toList();
+        Map<Long, List<OpenHold>> open = unknown.isEmpty() ? new HashMap<>() : asked(kind, unknown);
+        unknown.forEach(subject -> known.put(new TraceRef(kind, subject), open.getOrDefault(subject, List.of())));
+        for (Long subject : subjects) {
+            List<OpenHold> on = known.getOrDefault(new TraceRef(kind, subject), List.of());
+            if (!on.isEmpty()) {
+                open.put(subject, on);
+            }
+        }
+        return open;
+    }
+
+    private Map<Long, List<OpenHold>> asked(TraceKind kind, Collection<Long> subjects) {
         return jdbc
                 .sql("""
                         SELECT e.id AS entry, h.ordinal, h.kind, h.subject, h.reason, e.occurred_at AS since
@@ -57,6 +80,10 @@ public class Holds {
                 .list()
                 .stream()
                 .collect(Collectors.groupingBy(OpenHold::subject));
+    }
+
+    void changed() {
+        sole.known(HOLDS).clear();
     }
 
     /** Every open hold, the newest first, at most so many. */

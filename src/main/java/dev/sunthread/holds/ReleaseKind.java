@@ -22,9 +22,11 @@ class ReleaseKind implements Kind<ReleaseKind.Body> {
             @Field(value = "Why it may move on", text = TextForm.NOTE)
             String why) {}
 
+    private final Holds holds;
     private final JdbcClient jdbc;
 
-    ReleaseKind(JdbcClient jdbc) {
+    ReleaseKind(Holds holds, JdbcClient jdbc) {
+        this.holds = holds;
         this.jdbc = jdbc;
     }
 
@@ -56,6 +58,7 @@ class ReleaseKind implements Kind<ReleaseKind.Body> {
                         fact.body().entry(),
                         fact.body().hold())
                 .update();
+        holds.changed();
         if (released == 0) {
             throw Unreadable.at(
                     "body.entry",

@@ -1,30 +1,33 @@
 package dev.sunthread.journal;
 
-import dev.sunthread.journal.JournalLine.Said;
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.ledger.Door;
 import dev.sunthread.ledger.Entries;
+import dev.sunthread.ledger.Restoration;
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.Objects;
+import java.io.UncheckedIOException;
 import java.util.function.LongConsumer;
 import org.springframework.dao.NonTransientDataAccessException;
 import org.springframework.stereotype.Service;
-import org.springframework.transaction.annotation.Transactional;
+import org.springframework.transaction.PlatformTransactionManager;
+import org.springframework.transaction.support.TransactionTemplate;
 
 /**
  * Puts a whole export into an empty database: when and by whom things were recorded and their positions stay, so that
- * every question has the same answer as before. All of it or nothing.
+ * every question has the same answer as before. All of it or nothing, while nobody else records.
  */
 @Service
 public class Restores {
 
     private final Door door;
     private final Entries entries;
+    private final TransactionTemplate transaction;
 
-    Restores(Door door, Entries entries) {
+    Restores(Door door, Entries entries, PlatformTransactionManager transactions) {
         this.door = door;
         this.entries = entries;
+        this.transaction = new TransactionTemplate(transactions);
     }
 
     /**
@@ -33,30 +36,42 @@ public class Restores {
      * @param progress told the number of entries restored so far, now and then
      * @throws Refused if the database is not empty or the journal is not a whole, unchanged export
      */
-    @Transactional(rollbackFor = IOException.class)
     public long run(InputStream journal, LongConsumer progress) throws IOException {
-        if (!entries.none()) {
-            throw new Refused(
-                    "The database holds records already", "Restore into an empty database, or import instead");
-        }
-        WholeExport export = new WholeExport(journal);
-        for (Said said = export.next(); said != null; said = export.next()) {
-            restore(said, export);
-            reportNowAndThen(export.entries(), progress);
-        }
-        return export.entries();
+        long restored = committed(journal, progress);
+        entries.countAnew();
+        return restored;
     }
 
-    private void restore(Said said, WholeExport export) {
+    private long committed(InputStream journal, LongConsumer progress) throws IOException {
         try {
-            door.restore(
-                    said.envelope(),
-                    Objects.requireNonNull(said.recordedAt()),
-                    Objects.requireNonNull(said.position()));
+            return transaction.execute(status -> restore(journal, progress));
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
+    }
+
+    private long restore(InputStream journal, LongConsumer progress) {
+        Restoration restoration = door.restoration();
+        long restored = 0;
+        try (ReadAhead export = new ReadAhead(new WholeExport(journal))) {
+            for (WholeExport.Entry entry = export.next(); entry != null; entry = export.next()) {
+                restore(entry, restoration);
+                reportNowAndThen(++restored, progress);
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        restoration.end();
+        return restored;
+    }
+
+    private static void restore(WholeExport.Entry entry, Restoration restoration) {
+        try {
+            restoration.record(entry.envelope(), entry.recordedAt());
         } catch (Refused e) {
-            throw export.refused(e.reason());
+            throw entry.refused(e.reason());
         } catch (NonTransientDataAccessException e) {
-            throw export.refused("is not stored: " + e.getMostSpecificCause().getMessage());
+            throw entry.refused("is not stored: " + e.getMostSpecificCause().getMessage());
         }
     }
 

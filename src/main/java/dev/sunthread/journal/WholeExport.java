@@ -4,9 +4,11 @@ import dev.sunthread.journal.JournalLine.End;
 import dev.sunthread.journal.JournalLine.Said;
 import dev.sunthread.journal.JournalLine.Start;
 import dev.sunthread.kernel.Refused;
+import dev.sunthread.ledger.Envelope;
 import java.io.IOException;
 import java.io.InputStream;
 import java.security.MessageDigest;
+import java.time.OffsetDateTime;
 import java.util.HexFormat;
 import org.jspecify.annotations.Nullable;
 
@@ -17,6 +19,15 @@ import org.jspecify.annotations.Nullable;
 final class WholeExport {
 
     private static final String REMEDY = "Take a whole, unchanged export; nothing was restored";
+
+    /** An entry as exported, with its line. */
+    record Entry(int line, Envelope envelope, OffsetDateTime recordedAt) {
+
+        /** Says what is wrong with it. */
+        Refused refused(String reason) {
+            return WholeExport.refused(line, reason);
+        }
+    }
 
     private final LineSplitter lines;
     private final MessageDigest digest = RawLine.sha256Digest();
@@ -33,7 +44,7 @@ final class WholeExport {
 
     /** The next entry, or nothing once the last line has proven that all are there. */
     @Nullable
-    Said next() throws IOException {
+    Entry next() throws IOException {
         JournalLine next = readNext();
         if (next instanceof End end) {
             everythingIsThere(end);
@@ -44,7 +55,7 @@ final class WholeExport {
             throw refused("is no exported entry");
         }
         positionIsTheNext(said.position());
-        return said;
+        return new Entry(line, said.envelope(), said.recordedAt());
     }
 
     /** How many entries were given so far. */
@@ -53,7 +64,11 @@ final class WholeExport {
     }
 
     /** Says what is wrong with the line that was read last. */
-    Refused refused(String reason) {
+    private Refused refused(String reason) {
+        return refused(line, reason);
+    }
+
+    private static Refused refused(int line, String reason) {
         return new Refused("Line " + line + ": " + reason, REMEDY);
     }
 

@@ -8,7 +8,6 @@ import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.dao.NonTransientDataAccessException;
 import org.springframework.stereotype.Service;
@@ -22,19 +21,23 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 public class Door {
 
-    /** What an entry gets besides its content; a position only if it had one before. */
-    private record Stamp(
-            OffsetDateTime recordedAt, @Nullable Long position) {}
-
     private final Kinds kinds;
     private final Entries entries;
+    private final SoleWriter sole;
     private final ApplicationEventPublisher events;
     private final EntityManager entities;
     private final Clock clock;
 
-    Door(Kinds kinds, Entries entries, ApplicationEventPublisher events, EntityManager entities, Clock clock) {
+    Door(
+            Kinds kinds,
+            Entries entries,
+            SoleWriter sole,
+            ApplicationEventPublisher events,
+            EntityManager entities,
+            Clock clock) {
         this.kinds = kinds;
         this.entries = entries;
+        this.sole = sole;
         this.events = events;
         this.entities = entities;
         this.clock = clock;
@@ -48,7 +51,7 @@ public class Door {
      */
     @Transactional
     public Acceptance accept(Envelope envelope, Manner manner) {
-        return accept(envelope, manner, OffsetDateTime.now(clock), null);
+        return accept(envelope, manner, OffsetDateTime.now(clock));
     }
 
     /**
@@ -73,27 +76,49 @@ public class Door {
         }
     }
 
-    /** Records an envelope of another database's export, keeping when it was recorded and its position. */
-    @Transactional
-    public Acceptance restore(Envelope envelope, OffsetDateTime recordedAt, long position) {
-        return accept(envelope, Manner.TOLD, recordedAt, position);
+    /**
+     * Begins to record another database's export in the caller's transaction, while nobody else records.
+     *
+     * @throws Refused if anything was recorded yet
+     */
+    @Transactional(propagation = Propagation.MANDATORY)
+    public Restoration restoration() {
+        sole.begin();
+        if (!entries.none()) {
+            throw new Refused(
+                    "The database holds records already", "Restore into an empty database, or import instead");
+        }
+        entries.expectMany();
+        return new Restoration(this::restore, entries);
     }
 
-    private Acceptance accept(Envelope envelope, Manner manner, OffsetDateTime recordedAt, @Nullable Long position) {
-        Kind<?> kind = kinds.get(envelope.head().kind(), envelope.head().version());
-        return accept(kind, envelope, manner, new Stamp(recordedAt, position));
+    private long restore(Envelope envelope, OffsetDateTime recordedAt) {
+        return entered(envelope, Manner.TOLD, recordedAt)
+                .orElseThrow(() -> new Refused("was recorded before", "Take a whole, unchanged export"))
+                .entry();
     }
 
-    private <B> Acceptance accept(Kind<B> kind, Envelope envelope, Manner manner, Stamp stamp) {
-        B body = Shape.of(kind.body()).read(envelope.body(), "body");
-        Optional<Long> entry = entries.open(envelope, stamp.recordedAt());
-        if (entry.isEmpty()) {
+    private Acceptance accept(Envelope envelope, Manner manner, OffsetDateTime recordedAt) {
+        Optional<EntryAccepted> entered = entered(envelope, manner, recordedAt);
+        if (entered.isEmpty()) {
             return knownBefore(envelope);
         }
-        List<RaisedFinding> findings =
-                record(kind, new Fact<>(entry.get(), envelope.head(), envelope.occurredAt(), body, manner));
-        entries.close(entry.get(), stamp.position());
-        return new Acceptance(envelope.id(), true, findings);
+        entries.close(entered.get().entry());
+        return new Acceptance(envelope.id(), true, entered.get().findings());
+    }
+
+    /** Opens an entry and fills it; nothing if the envelope's id is known. */
+    private Optional<EntryAccepted> entered(Envelope envelope, Manner manner, OffsetDateTime recordedAt) {
+        Kind<?> kind = kinds.get(envelope.head().kind(), envelope.head().version());
+        return entered(kind, envelope, manner, recordedAt);
+    }
+
+    private <B> Optional<EntryAccepted> entered(
+            Kind<B> kind, Envelope envelope, Manner manner, OffsetDateTime recordedAt) {
+        B body = Shape.of(kind.body()).read(envelope.body(), "body");
+        return entries.open(envelope, recordedAt)
+                .map(entry -> new EntryAccepted(
+                        entry, record(kind, new Fact<>(entry, envelope.head(), envelope.occurredAt(), body, manner))));
     }
 
     private <B> List<RaisedFinding> record(Kind<B> kind, Fact<B> fact) {

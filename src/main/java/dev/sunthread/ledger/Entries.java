@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.RowCallbackHandler;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -19,15 +18,25 @@ import org.springframework.stereotype.Repository;
 public class Entries {
 
     private static final String OPEN = """
-            WITH opened AS (
-              INSERT INTO ledger.entry (id, kind, kind_version, occurred_at, recorded_at, actor, source, envelope, hash)
-              VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (id) DO NOTHING RETURNING number)
-            SELECT number FROM opened, set_config('sunthread.entry', number::text, true)
+            INSERT INTO ledger.entry (id, kind, kind_version, occurred_at, recorded_at, actor, source, envelope, hash)
+            VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (id) DO NOTHING
+            RETURNING number, set_config('sunthread.entry', number::text, true), pg_advisory_xact_lock_shared(%d)
+            """.formatted(SoleWriter.LOCK);
+
+    private static final String CLOSE = "INSERT INTO %s RETURNING set_config('sunthread.entry', '', true)";
+
+    /* Statements are planned once, by indexes alone: to plan each execution anew takes longer than to execute it. */
+    private static final String EXPECT_MANY = """
+            SELECT set_config(name, setting, true) FROM (VALUES
+              ('plan_cache_mode', 'force_generic_plan'), ('enable_seqscan', 'off'), ('enable_hashjoin', 'off'),
+              ('enable_mergejoin', 'off'), ('jit', 'off')) AS s (name, setting)
             """;
 
+    private final Remembered remembered;
     private final JdbcClient jdbc;
 
-    Entries(JdbcClient jdbc) {
+    Entries(Remembered remembered, JdbcClient jdbc) {
+        this.remembered = remembered;
         this.jdbc = jdbc;
     }
 
@@ -37,20 +46,27 @@ public class Entries {
         return jdbc.sql(OPEN)
                 .params(head.id(), head.kind(), head.version(), head.occurredAt(), recordedAt)
                 .params(head.actor(), head.source(), envelope.canonical(), envelope.hash())
-                .query(Long.class)
+                .query((row, number) -> row.getLong(1))
                 .optional();
     }
 
-    /** Closes an entry: it waits for the sealer, or takes the position it had in another database. */
-    void close(long entry, @Nullable Long position) {
-        String table = position == null
-                ? "INSERT INTO ledger.unsealed (entry) SELECT :entry"
-                : "INSERT INTO ledger.position (entry, position) SELECT :entry, :position";
-        jdbc.sql("WITH closed AS (" + table + ") SELECT set_config('sunthread.entry', '', true)")
-                .param("entry", entry)
-                .param("position", position)
+    /** Closes an entry, which then waits for the sealer. */
+    void close(long entry) {
+        jdbc.sql(CLOSE.formatted("ledger.unsealed (entry) SELECT ?"))
+                .param(entry)
                 .query(String.class)
                 .single();
+    }
+
+    /** Gives entries the positions they had in another database, in their order, and closes the last. */
+    void closeAt(List<Long> entries, long firstPosition) {
+        jdbc.sql(CLOSE.formatted("""
+                        ledger.position (entry, position)
+                        SELECT e.entry, ? + e.ordinal - 1 FROM unnest(?) WITH ORDINALITY AS e (entry, ordinal)
+                        """))
+                .params(firstPosition, entries.toArray(Long[]::new))
+                .query()
+                .listOfRows();
     }
 
     /** Marks what is written so far, within a transaction. */
@@ -64,6 +80,18 @@ public class Entries {
 
     void takeBackToMark() {
         jdbc.sql("ROLLBACK TO SAVEPOINT envelope").update();
+        remembered.forget();
+    }
+
+    /** Prepares the current transaction for recording far more than the database holds. */
+    void expectMany() {
+        jdbc.sql(EXPECT_MANY).query().listOfRows();
+    }
+
+    /** Tells the database anew how much there is of what, and has it plan every statement anew. */
+    public void countAnew() {
+        jdbc.sql("ANALYZE").update();
+        jdbc.sql("DISCARD PLANS").update();
     }
 
     boolean holds(Envelope envelope) {

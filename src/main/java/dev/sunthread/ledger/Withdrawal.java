@@ -11,11 +11,13 @@ class Withdrawal {
 
     private final JdbcClient jdbc;
     private final Entries entries;
+    private final SoleWriter sole;
     private final ObjectProvider<Kinds> kinds;
 
-    Withdrawal(JdbcClient jdbc, Entries entries, ObjectProvider<Kinds> kinds) {
+    Withdrawal(JdbcClient jdbc, Entries entries, SoleWriter sole, ObjectProvider<Kinds> kinds) {
         this.jdbc = jdbc;
         this.entries = entries;
+        this.sole = sole;
         this.kinds = kinds;
     }
 
@@ -38,6 +40,7 @@ class Withdrawal {
         jdbc.sql("INSERT INTO ledger.withdrawal (entry, target, why) VALUES (?, ?, ?)")
                 .params(fact.entry(), target.number(), why)
                 .update();
+        sole.forget();
         kind.withdrawn(target.number());
         return target;
     }

@@ -3,6 +3,7 @@ package dev.sunthread.materials;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Known;
+import dev.sunthread.ledger.Remembered;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -13,14 +14,20 @@ import org.springframework.stereotype.Repository;
 @Repository
 public class Containers {
 
+    private final Remembered remembered;
     private final JdbcClient jdbc;
 
-    Containers(JdbcClient jdbc) {
+    Containers(Remembered remembered, JdbcClient jdbc) {
+        this.remembered = remembered;
         this.jdbc = jdbc;
     }
 
     /** The internal number of a container, known from now on. */
     public long known(String label) {
+        return remembered.<String, Long>of("container").computeIfAbsent(label, this::knownFromNow);
+    }
+
+    private long knownFromNow(String label) {
         Optional<Long> id = find(label);
         if (id.isPresent()) {
             return id.get();

@@ -4,6 +4,7 @@ import dev.sunthread.holds.Holds;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Known;
+import dev.sunthread.ledger.SoleWriter;
 import java.time.OffsetDateTime;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -13,12 +14,16 @@ import org.springframework.stereotype.Component;
 @Component
 public class LotRules {
 
+    private static final String ENDINGS = "endings";
+
     private final Lots lots;
     private final Holds holds;
     private final Expiry expiry;
+    private final SoleWriter sole;
     private final JdbcClient jdbc;
 
-    LotRules(Lots lots, Holds holds, Expiry expiry, JdbcClient jdbc) {
+    LotRules(Lots lots, Holds holds, Expiry expiry, SoleWriter sole, JdbcClient jdbc) {
+        this.sole = sole;
         this.lots = lots;
         this.holds = holds;
         this.expiry = expiry;
@@ -80,21 +85,33 @@ public class LotRules {
     }
 
     private void lotIsNotEnded(Fact<?> fact, String number, long lot) {
-        boolean ended = jdbc.sql("""
-                        SELECT 1 FROM materials.lot_ending n
-                        WHERE n.lot = ? AND n.container IS NULL AND n.ended_at < ? AND %s LIMIT 1
-                        """.formatted(Known.now("n.entry")))
-                .params(lot, fact.occurredAt())
-                .query(Integer.class)
-                .optional()
-                .isPresent();
-        if (ended) {
+        if (firstEnding(lot).isBefore(fact.occurredAt())) {
             fact.breaks(
                     "lot-is-not-ended",
                     "Nothing of lot " + number + " was left any more, by its recorded ending",
                     "Find out which lot it was, or void the ending that is wrong",
                     TraceRef.lot(lot));
         }
+    }
+
+    /** When nothing of the lot was left by the first record that says so; the end of time if none does. */
+    private OffsetDateTime firstEnding(long lot) {
+        return sole.<Long, OffsetDateTime>known(ENDINGS)
+                .computeIfAbsent(
+                        lot,
+                        asked -> jdbc.sql("""
+                        SELECT n.ended_at FROM materials.lot_ending n
+                        WHERE n.lot = ? AND n.container IS NULL AND %s ORDER BY n.ended_at LIMIT 1
+                        """.formatted(Known.now("n.entry")))
+                                .param(asked)
+                                .query(OffsetDateTime.class)
+                                .optional()
+                                .orElse(OffsetDateTime.MAX));
+    }
+
+    /** Says that the ending of a lot is being recorded. */
+    public void endingsChanged() {
+        sole.known(ENDINGS).clear();
     }
 
     private void lotIsNotExpired(Fact<?> fact, String number, long lot) {

@@ -1,6 +1,9 @@
 package dev.sunthread.materials;
 
 import dev.sunthread.ledger.Known;
+import dev.sunthread.ledger.Remembered;
+import dev.sunthread.ledger.SoleWriter;
+import java.util.Map;
 import java.util.Optional;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -9,14 +12,22 @@ import org.springframework.stereotype.Repository;
 @Repository
 public class Lots {
 
+    private final Remembered remembered;
+    private final SoleWriter sole;
     private final JdbcClient jdbc;
 
-    Lots(JdbcClient jdbc) {
+    Lots(Remembered remembered, SoleWriter sole, JdbcClient jdbc) {
+        this.sole = sole;
+        this.remembered = remembered;
         this.jdbc = jdbc;
     }
 
     /** The internal number of a lot, known from now on. */
     public long known(String number) {
+        return remembered.<String, Long>of("lot").computeIfAbsent(number, this::knownFromNow);
+    }
+
+    private long knownFromNow(String number) {
         Optional<Long> id = find(number);
         if (id.isPresent()) {
             return id.get();
@@ -44,10 +55,19 @@ public class Lots {
 
     /** Whether a receipt, or the record of its making, says where the lot comes from. */
     public boolean hasOrigin(long lot) {
-        return about(lot, "SELECT 1 FROM materials.lot_origin o WHERE o.lot = ? AND %s LIMIT 1")
+        Map<Long, Boolean> known = sole.known("origins");
+        if (known.containsKey(lot)) {
+            return true;
+        }
+        boolean has = about(lot, "SELECT 1 FROM materials.lot_origin o WHERE o.lot = ? AND %s LIMIT 1")
                 .query(Integer.class)
                 .optional()
                 .isPresent();
+        if (has) {
+            // only this stays true until a withdrawal
+            known.put(lot, true);
+        }
+        return has;
     }
 
     /** The internal number of the item that a lot is of, as last recorded; empty if nothing tells it. */

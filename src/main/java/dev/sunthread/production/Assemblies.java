@@ -22,6 +22,7 @@ public final class Assemblies {
      * Also a table {@code around}, that has all that was inside any of those then, and a table {@code carried} of unit,
      * carrier and during: the carriers that any of these were on, at any depth.
      */
+    // OFFSET 0 has the few things looked up one by one; the planner would rather read all that was ever carried
     public static final String WITH_AROUND_AND_CARRIED = UP + """
             , around (unit, other, during) AS (
               SELECT unit, other, during FROM up
@@ -32,10 +33,13 @@ public final class Assemblies {
               WHERE s.child_unit IS NOT NULL),
             carried (unit, carrier, during) AS (
               SELECT x.unit, c.carrier, x.during * c.during
-              FROM around x JOIN production.carrying c ON c.unit = x.other AND c.during && x.during
+              FROM around x CROSS JOIN LATERAL (
+                SELECT c.carrier, c.during FROM production.carrying c
+                WHERE c.unit = x.other AND c.during && x.during OFFSET 0) c
               UNION
               SELECT x.unit, c.carrier, x.during * c.during
-              FROM carried x JOIN production.carrying c ON %s)
+              FROM carried x CROSS JOIN LATERAL (
+                SELECT c.carrier, c.during FROM production.carrying c WHERE %s OFFSET 0) c)
             """.formatted(CarrierHistory.AROUND_IT);
 
     private Assemblies() {}

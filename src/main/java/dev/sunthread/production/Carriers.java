@@ -1,5 +1,7 @@
 package dev.sunthread.production;
 
+import dev.sunthread.ledger.Remembered;
+import dev.sunthread.ledger.SoleWriter;
 import java.time.OffsetDateTime;
 import java.util.Collection;
 import java.util.HashMap;
@@ -37,9 +39,13 @@ public class Carriers {
             ORDER BY i.number, u.serial, u.issuer
             """.formatted(CONTENTS);
 
+    private final Remembered remembered;
+    private final SoleWriter sole;
     private final JdbcClient jdbc;
 
-    Carriers(JdbcClient jdbc) {
+    Carriers(Remembered remembered, SoleWriter sole, JdbcClient jdbc) {
+        this.remembered = remembered;
+        this.sole = sole;
         this.jdbc = jdbc;
     }
 
@@ -50,6 +56,26 @@ public class Carriers {
 
     /** The internal number of each carrier, in their order, known from now on. */
     public List<Long> known(List<String> codes) {
+        Map<String, Long> before = remembered.of("carrier");
+        Map<String, Long> numbers = new HashMap<>();
+        TreeSet<String> unknown = new TreeSet<>();
+        for (String code : codes) {
+            Long number = before.get(code);
+            if (number == null) {
+                unknown.add(code);
+            } else {
+                numbers.put(code, number);
+            }
+        }
+        Map<String, Long> asked = knownFromNow(unknown);
+        before.putAll(asked);
+        numbers.putAll(asked);
+        return codes.stream()
+                .map(code -> Objects.requireNonNull(numbers.get(code)))
+                .toList();
+    }
+
+    private Map<String, Long> knownFromNow(TreeSet<String> codes) {
         Map<String, Long> numbers = find(codes);
         TreeSet<String> unknown = new TreeSet<>(codes);
         unknown.removeAll(numbers.keySet());
@@ -59,13 +85,14 @@ public class Carriers {
                     .update();
             numbers.putAll(find(unknown));
         }
-        return codes.stream()
-                .map(code -> Objects.requireNonNull(numbers.get(code)))
-                .toList();
+        return numbers;
     }
 
     private Map<String, Long> find(Collection<String> codes) {
         Map<String, Long> numbers = new HashMap<>();
+        if (codes.isEmpty()) {
+            return numbers;
+        }
         jdbc.sql("SELECT code, id FROM production.carrier WHERE code = ANY (?)")
                 .param(codes.toArray(String[]::new))
                 .query(row -> {
@@ -77,6 +104,9 @@ public class Carriers {
     /** The units that were on these carriers at any moment of a time, at any depth, as known now. */
     public Map<Long, UnitName> unitsOn(Collection<Long> carriers, OffsetDateTime from, OffsetDateTime to) {
         Map<Long, UnitName> units = new LinkedHashMap<>();
+        if (carriers.isEmpty()) {
+            return units;
+        }
         jdbc.sql(ON_THEM)
                 .param("carriers", carriers.toArray(Long[]::new))
                 .param("from", from)
@@ -89,6 +119,9 @@ public class Carriers {
 
     /** Lets one writer at a time say what is on these carriers or where they are; always in the same order. */
     void lock(Collection<Long> carriers) {
+        if (sole.isSole()) {
+            return;
+        }
         jdbc.sql("SELECT id FROM production.carrier WHERE id = ANY (?) ORDER BY id FOR UPDATE")
                 .param(carriers.toArray(Long[]::new))
                 .query()

@@ -5,6 +5,7 @@ import dev.sunthread.ledger.Fact;
 import dev.sunthread.materials.LotRules;
 import dev.sunthread.materials.Lots;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -46,13 +47,11 @@ class Children {
         units.lock(child.unit() == null ? List.of(parent) : List.of(child.unit(), parent));
     }
 
-    /** Brings the state in line after something was recorded of a child at a position. */
-    void follow(Child child, @Nullable Long position) {
-        if (child.unit() != null) {
-            stays.followUnit(child.unit());
-        } else {
-            stays.followPosition(Objects.requireNonNull(position));
-        }
+    /** Brings the state in line after something was recorded of a child at a position; gives what was touched. */
+    Map<Long, Boolean> follow(Child child, @Nullable Long position) {
+        return child.unit() != null
+                ? stays.followUnit(child.unit())
+                : stays.followPosition(Objects.requireNonNull(position));
     }
 
     /** Brings the state in line after an installation or removal was withdrawn. */
@@ -78,13 +77,18 @@ class Children {
 
     /** The internal number of the item of a child; absent if nothing tells it. */
     @Nullable
-    Long itemOf(Child child) {
-        return child.lot() != null
-                ? lots.itemOf(child.lot()).orElse(null)
-                : jdbc.sql("SELECT item FROM production.unit WHERE id = ?")
-                        .param(child.ref().id())
-                        .query(Long.class)
-                        .optional()
-                        .orElse(null);
+    Long itemOf(ChildName name, Child child) {
+        return name.unit() != null ? itemOf(name.unit()) : itemOf(Objects.requireNonNull(child.lot()));
+    }
+
+    /** The internal number of the item of a unit that is known. */
+    Long itemOf(UnitName unit) {
+        return units.item(unit);
+    }
+
+    /** The internal number of the item of a lot; absent if nothing tells it. */
+    @Nullable
+    Long itemOf(long lot) {
+        return lots.itemOf(lot).orElse(null);
     }
 }

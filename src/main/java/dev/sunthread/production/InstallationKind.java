@@ -5,6 +5,7 @@ import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Kind;
 import dev.sunthread.ledger.body.Field;
 import dev.sunthread.ledger.body.Unreadable;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -72,8 +73,9 @@ class InstallationKind implements Kind<InstallationKind.Body> {
                 .param(stations.idOf(body.station(), "body.station"))
                 .param(fact.occurredAt())
                 .update();
-        children.follow(child, position);
-        rules.after(fact, child, parent);
+        boolean applied =
+                Objects.requireNonNull(children.follow(child, position).get(fact.entry()));
+        rules.after(fact, child, parent, applied);
     }
 
     private static void nothingIsPutIntoItself(Children.Child child, long parent) {

@@ -44,8 +44,8 @@ class InstallationRules {
     }
 
     private void positionTakesTheItem(Fact<InstallationKind.Body> fact, Children.Child child, long parent) {
-        Long parentItem = children.itemOf(new Children.Child(parent, null));
-        Long childItem = children.itemOf(child);
+        Long parentItem = children.itemOf(fact.body().parent());
+        Long childItem = children.itemOf(fact.body().child(), child);
         String position = fact.body().position();
         if (parentItem != null
                 && childItem != null
@@ -61,8 +61,8 @@ class InstallationRules {
     }
 
     /** What must hold once it is in history: nothing is in two places, and no position holds two things. */
-    void after(Fact<InstallationKind.Body> fact, Children.Child child, long parent) {
-        if (!stays.isApplied(fact.entry())) {
+    void after(Fact<InstallationKind.Body> fact, Children.Child child, long parent, boolean applied) {
+        if (!applied) {
             fact.breaks(
                     "nothing-is-in-two-places",
                     "It is recorded as being elsewhere at that time, or position "

@@ -49,7 +49,7 @@ class Recoveries {
     }
 
     private void lotIsOfOneItem(Fact<RecoveryKind.Body> fact, long lot, @Nullable Item item) {
-        Long before = children.itemOf(new Children.Child(null, lot));
+        Long before = children.itemOf(lot);
         if (item != null && before != null && before != item.id()) {
             fact.breaks(
                     "lot-is-of-one-item",

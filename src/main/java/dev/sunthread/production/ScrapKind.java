@@ -66,6 +66,7 @@ class ScrapKind implements Kind<ScrapKind.Body> {
                 .param(stations.idOf(body.station(), "body.station"))
                 .params(body.why(), fact.occurredAt())
                 .update();
+        units.scrappingsChanged();
     }
 
     private void unitIsScrappedOnce(Fact<Body> fact, Map<Long, UnitName> named) {

@@ -2,7 +2,9 @@ package dev.sunthread.production;
 
 import java.time.OffsetDateTime;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -16,9 +18,9 @@ public class Stays {
 
     /** Stays of a unit and of whatever shares a position with it; no others can change when the unit's change. */
     private static final String OF_UNIT = """
-            (SELECT i.entry FROM production.installation i WHERE i.child_unit = :id
-             UNION SELECT i.entry FROM production.installation i JOIN production.installation o USING (parent_position)
-             WHERE o.child_unit = :id)
+            SELECT i.entry FROM production.installation i WHERE i.child_unit = :id
+            UNION SELECT i.entry FROM production.installation i JOIN production.installation o USING (parent_position)
+            WHERE o.child_unit = :id
             """;
 
     private static final String INSERT_FROM_HISTORY = """
@@ -27,7 +29,7 @@ public class Stays {
             """;
 
     private static final String AT_POSITION =
-            "(SELECT i.entry FROM production.installation i WHERE i.parent_position = :id)";
+            "SELECT i.entry FROM production.installation i WHERE i.parent_position = :id";
 
     private final JdbcClient jdbc;
 
@@ -41,10 +43,12 @@ public class Stays {
         if (id.isPresent()) {
             return id.get();
         }
-        jdbc.sql("INSERT INTO production.parent_position (parent, position) VALUES (?, ?) ON CONFLICT DO NOTHING")
+        return jdbc.sql("INSERT INTO production.parent_position (parent, position) VALUES (?, ?)"
+                        + " ON CONFLICT DO NOTHING RETURNING id")
                 .params(parent, position)
-                .update();
-        return findPosition(parent, position).orElseThrow();
+                .query(Long.class)
+                .optional()
+                .orElseGet(() -> findPosition(parent, position).orElseThrow());
     }
 
     private Optional<Long> findPosition(long parent, String position) {
@@ -54,31 +58,33 @@ public class Stays {
                 .optional();
     }
 
-    /** Brings the state of a unit, and of what shares its positions, in line with history. */
-    void followUnit(long unit) {
-        follow(OF_UNIT, unit);
+    /**
+     * Brings the state of a unit, and of what shares its positions, in line with history; gives each installation that is
+     * touched, and whether it is applied or kept apart because it contradicts an earlier record.
+     */
+    Map<Long, Boolean> followUnit(long unit) {
+        return follow(OF_UNIT, unit);
     }
 
     /** Brings the state of a position in line with history; enough for a part that is known by its lot only. */
-    void followPosition(long position) {
-        follow(AT_POSITION, position);
+    Map<Long, Boolean> followPosition(long position) {
+        return follow(AT_POSITION, position);
     }
 
-    private void follow(String entries, long id) {
-        jdbc.sql("DELETE FROM production.stay s WHERE s.entry IN " + entries)
+    /** Gives the installations that are touched, and whether each is applied. */
+    private Map<Long, Boolean> follow(String entries, long id) {
+        Map<Long, Boolean> applied = new HashMap<>();
+        // an array is read first, whatever the planner thinks of the sizes
+        String touched = " = ANY (ARRAY(" + entries + "))";
+        jdbc.sql("DELETE FROM production.stay s WHERE s.entry" + touched)
                 .param("id", id)
                 .update();
-        jdbc.sql(INSERT_FROM_HISTORY + " WHERE entry IN " + entries)
+        jdbc.sql(INSERT_FROM_HISTORY + " WHERE entry" + touched + " RETURNING entry, applied")
                 .param("id", id)
-                .update();
-    }
-
-    /** Whether an installation is in the state, or kept apart because it contradicts an earlier record. */
-    boolean isApplied(long entry) {
-        return jdbc.sql("SELECT applied FROM production.stay WHERE entry = ?")
-                .param(entry)
-                .query(Boolean.class)
-                .single();
+                .query(row -> {
+                    applied.put(row.getLong(1), row.getBoolean(2));
+                });
+        return applied;
     }
 
     /** Whether the child is in the parent at a time, as state has it. */

@@ -8,8 +8,10 @@ import dev.sunthread.ledger.body.Field;
 import dev.sunthread.ledger.body.Unreadable;
 import java.math.BigDecimal;
 import java.time.OffsetDateTime;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -75,12 +77,23 @@ class StepKind implements Kind<StepKind.Body> {
         Body body = fact.body();
         Station station = stations.named(body.station(), "body.station");
         OffsetDateTime start = startOf(fact);
-        jdbc.sql("INSERT INTO production.step (entry, operation, station, started_at, ended_at) VALUES (?, ?, ?, ?, ?)")
-                .params(fact.entry(), body.operation(), station.id(), start, fact.occurredAt())
+        Map<Long, UnitName> worked = units.knownOnce(body.units(), "body.units");
+        jdbc.sql("""
+                        WITH step AS (
+                          INSERT INTO production.step (entry, operation, station, started_at, ended_at)
+                          VALUES (:entry, :operation, :station, :start, :end))
+                        INSERT INTO production.step_unit (entry, unit) SELECT :entry, unnest(:units)
+                        """)
+                .param("entry", fact.entry())
+                .param("operation", body.operation())
+                .param("station", station.id())
+                .param("start", start)
+                .param("end", fact.occurredAt())
+                .param("units", worked.keySet().toArray(Long[]::new))
                 .update();
-        recordUnits(fact, units.knownOnce(body.units(), "body.units"));
+        rules.unitsMayBeWorkedOn(fact, worked);
         uses.record(fact);
-        body.values().forEach(value -> recordValue(fact.entry(), value));
+        recordValues(fact.entry(), body.values());
     }
 
     private static OffsetDateTime startOf(Fact<Body> fact) {
@@ -94,23 +107,32 @@ class StepKind implements Kind<StepKind.Body> {
         return start == null ? fact.occurredAt() : start;
     }
 
-    private void recordUnits(Fact<Body> fact, Map<Long, UnitName> worked) {
-        jdbc.sql("INSERT INTO production.step_unit (entry, unit) SELECT ?, unnest(?)")
-                .params(fact.entry(), worked.keySet().toArray(Long[]::new))
-                .update();
-        rules.unitsMayBeWorkedOn(fact, worked);
+    private void recordValues(long entry, List<Value> values) {
+        eachValueHasANameOfItsOwn(values);
+        if (!values.isEmpty()) {
+            jdbc.sql("""
+                            INSERT INTO production.step_value (entry, name, value, unit_of_measure)
+                            SELECT ?, v.name, v.value, v.unit_of_measure
+                            FROM unnest(cast(? AS text[]), cast(? AS numeric[]), cast(? AS text[]))
+                              AS v (name, value, unit_of_measure)
+                            """)
+                    .param(entry)
+                    .param(values.stream().map(Value::name).toArray(String[]::new))
+                    .param(values.stream()
+                            .map(value -> value.value().toPlainString())
+                            .toArray(String[]::new))
+                    .param(values.stream().map(Value::unitOfMeasure).toArray(String[]::new))
+                    .update();
+        }
     }
 
-    private void recordValue(long entry, Value value) {
-        int recorded = jdbc.sql("""
-                        INSERT INTO production.step_value (entry, name, value, unit_of_measure) VALUES (?, ?, ?, ?)
-                        ON CONFLICT DO NOTHING
-                        """)
-                .params(entry, value.name(), value.value(), value.unitOfMeasure())
-                .update();
-        if (recorded == 0) {
-            throw Unreadable.at(
-                    "body.values", "names \"" + value.name() + "\" twice", "Give each value a name of its own");
+    private static void eachValueHasANameOfItsOwn(List<Value> values) {
+        Set<String> names = new HashSet<>();
+        for (Value value : values) {
+            if (!names.add(value.name())) {
+                throw Unreadable.at(
+                        "body.values", "names \"" + value.name() + "\" twice", "Give each value a name of its own");
+            }
         }
     }
 }

@@ -4,6 +4,9 @@ import dev.sunthread.catalog.Item;
 import dev.sunthread.catalog.Items;
 import dev.sunthread.catalog.Stations;
 import dev.sunthread.ledger.Fact;
+import java.util.ArrayList;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
@@ -25,32 +28,55 @@ class StepUses {
         this.jdbc = jdbc;
     }
 
+    /** A use by internal numbers. */
+    private record Known(
+            long item,
+            @Nullable Long lot,
+            @Nullable Long container,
+            @Nullable Long position) {}
+
     void record(Fact<StepKind.Body> fact) {
-        for (int i = 0; i < fact.body().uses().size(); i++) {
-            record(fact, i, fact.body().uses().get(i));
+        List<StepUse> uses = fact.body().uses();
+        List<Known> known = new ArrayList<>();
+        for (int i = 0; i < uses.size(); i++) {
+            known.add(known(fact, "body.uses[" + i + "]", uses.get(i)));
         }
-        unscanned.follow(fact.entry());
+        if (!uses.isEmpty()) {
+            insert(fact.entry(), uses, known);
+            unscanned.follow(fact.entry());
+        }
     }
 
-    private void record(Fact<StepKind.Body> fact, int index, StepUse use) {
-        String path = "body.uses[" + index + "]";
+    private Known known(Fact<StepKind.Body> fact, String path, StepUse use) {
         Item item = items.named(use.item(), path + ".item");
         Long position = use.position() == null
                 ? null
                 : stations.position(fact.body().station(), use.position(), path + ".position")
                         .id();
         Long lot = use.lot() == null ? null : rules.scanned(fact, use.lot(), position);
+        return new Known(item.id(), lot, rules.container(use.container()), position);
+    }
+
+    private void insert(long entry, List<StepUse> uses, List<Known> known) {
         jdbc.sql("""
                         INSERT INTO production.step_use
                           (entry, ordinal, item, lot, container, position, quantity, unit_of_measure)
-                        VALUES (?, ?, ?, ?, ?, ?, ?, ?)
+                        SELECT ?, u.ordinal, u.item, u.lot, u.container, u.position, u.quantity, u.unit_of_measure
+                        FROM unnest(cast(? AS bigint[]), cast(? AS bigint[]), cast(? AS bigint[]), cast(? AS bigint[]),
+                            cast(? AS numeric[]), cast(? AS text[]))
+                          WITH ORDINALITY AS u (item, lot, container, position, quantity, unit_of_measure, ordinal)
                         """)
-                .params(fact.entry(), index + 1, item.id())
-                .param(lot)
-                .param(rules.container(use.container()))
-                .param(position)
-                .param(use.quantity())
-                .param(use.unitOfMeasure())
+                .param(entry)
+                .param(known.stream().map(Known::item).toArray(Long[]::new))
+                .param(known.stream().map(Known::lot).toArray(Long[]::new))
+                .param(known.stream().map(Known::container).toArray(Long[]::new))
+                .param(known.stream().map(Known::position).toArray(Long[]::new))
+                .param(uses.stream().map(StepUses::quantity).toArray(String[]::new))
+                .param(uses.stream().map(StepUse::unitOfMeasure).toArray(String[]::new))
                 .update();
+    }
+
+    private static @Nullable String quantity(StepUse use) {
+        return use.quantity() == null ? null : use.quantity().toPlainString();
     }
 }

@@ -1,5 +1,6 @@
 package dev.sunthread.production;
 
+import dev.sunthread.ledger.Remembered;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -24,14 +25,31 @@ class UnitNumbers {
             " FROM unnest(cast(:serials AS text[]), cast(:items AS bigint[]), cast(:issuers AS text[]))"
                     + " AS k (serial, item, issuer) ";
 
+    private final Remembered remembered;
     private final JdbcClient jdbc;
 
-    UnitNumbers(JdbcClient jdbc) {
+    UnitNumbers(Remembered remembered, JdbcClient jdbc) {
+        this.remembered = remembered;
         this.jdbc = jdbc;
     }
 
     /** The number of each, in the order asked, known from now on. */
     List<Long> known(List<Key> keys) {
+        Map<Key, Long> before = remembered.of("unit");
+        Map<Key, Long> numbers = new HashMap<>();
+        keys.stream().filter(before::containsKey).forEach(key -> numbers.put(key, before.get(key)));
+        List<Key> asked = keys.stream().filter(key -> !numbers.containsKey(key)).toList();
+        if (!asked.isEmpty()) {
+            Map<Key, Long> answered = knownFromNow(asked);
+            before.putAll(answered);
+            numbers.putAll(answered);
+        }
+        return keys.stream()
+                .map(key -> Objects.requireNonNull(numbers.get(key)))
+                .toList();
+    }
+
+    private Map<Key, Long> knownFromNow(List<Key> keys) {
         Map<Key, Long> numbers = find(keys);
         // in one order, so that two writers that name the same new units do not wait for each other for ever
         List<Key> unknown = keys.stream()
@@ -47,9 +65,7 @@ class UnitNumbers {
                     .update();
             numbers.putAll(find(unknown));
         }
-        return keys.stream()
-                .map(key -> Objects.requireNonNull(numbers.get(key)))
-                .toList();
+        return numbers;
     }
 
     Optional<Long> find(Key key) {

@@ -3,9 +3,11 @@ package dev.sunthread.production;
 import dev.sunthread.catalog.Items;
 import dev.sunthread.kernel.UnitId;
 import dev.sunthread.ledger.Known;
+import dev.sunthread.ledger.SoleWriter;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -20,13 +22,17 @@ import org.springframework.stereotype.Repository;
 @Repository
 public class Units {
 
+    private static final String SCRAPPINGS = "scrappings";
+
     private final Items items;
     private final UnitNumbers numbers;
+    private final SoleWriter sole;
     private final JdbcClient jdbc;
 
-    Units(Items items, UnitNumbers numbers, JdbcClient jdbc) {
+    Units(Items items, UnitNumbers numbers, SoleWriter sole, JdbcClient jdbc) {
         this.items = items;
         this.numbers = numbers;
+        this.sole = sole;
         this.jdbc = jdbc;
     }
 
@@ -64,6 +70,11 @@ public class Units {
         return units;
     }
 
+    /** The internal number of the item of a unit that is known. */
+    long item(UnitName name) {
+        return items.find(name.item()).orElseThrow().id();
+    }
+
     /** The internal number of the unit with this identity, if it was ever named. */
     public Optional<Long> find(UnitId id) {
         return items.find(id.item())
@@ -72,6 +83,9 @@ public class Units {
 
     /** Lets one writer at a time say where these units are; always in the same order, so that none waits for ever. */
     public void lock(Collection<Long> units) {
+        if (sole.isSole()) {
+            return;
+        }
         jdbc.sql("SELECT id FROM production.unit WHERE id = ANY (?) ORDER BY id FOR UPDATE")
                 .param(units.toArray(Long[]::new))
                 .query()
@@ -80,26 +94,49 @@ public class Units {
 
     /** Which of these have a birth record. */
     Set<Long> born(Collection<Long> units) {
-        return jdbc
-                .sql("SELECT b.unit FROM production.birth b WHERE b.unit = ANY (:units) AND " + Known.now("b.entry"))
-                .param("units", units.toArray(Long[]::new))
-                .query(Long.class)
-                .list()
-                .stream()
-                .collect(Collectors.toSet());
+        Map<Long, Boolean> known = sole.known("births");
+        List<Long> unknown =
+                units.stream().filter(unit -> !known.containsKey(unit)).toList();
+        Set<Long> born = new HashSet<>(units);
+        unknown.forEach(born::remove);
+        if (!unknown.isEmpty()) {
+            jdbc.sql("SELECT b.unit FROM production.birth b WHERE b.unit = ANY (:units) AND " + Known.now("b.entry"))
+                    .param("units", unknown.toArray(Long[]::new))
+                    .query(row -> {
+                        // only that a unit is born stays true until a withdrawal
+                        known.put(row.getLong(1), true);
+                        born.add(row.getLong(1));
+                    });
+        }
+        return born;
     }
 
     /** Which of these were scrapped by a time. */
     Set<Long> scrapped(Collection<Long> units, OffsetDateTime at) {
-        return jdbc
-                .sql(
-                        "SELECT s.unit FROM production.scrapping s WHERE s.unit = ANY (:units) AND s.scrapped_at <= :at AND "
-                                + Known.now("s.entry"))
-                .param("units", units.toArray(Long[]::new))
-                .param("at", at)
-                .query(Long.class)
-                .list()
-                .stream()
+        Map<Long, OffsetDateTime> first = firstScrapped(units);
+        return units.stream()
+                .filter(unit -> !first.getOrDefault(unit, OffsetDateTime.MAX).isAfter(at))
                 .collect(Collectors.toSet());
+    }
+
+    private Map<Long, OffsetDateTime> firstScrapped(Collection<Long> units) {
+        Map<Long, OffsetDateTime> known = sole.known(SCRAPPINGS);
+        List<Long> unknown =
+                units.stream().filter(unit -> !known.containsKey(unit)).toList();
+        if (!unknown.isEmpty()) {
+            unknown.forEach(unit -> known.put(unit, OffsetDateTime.MAX));
+            jdbc.sql("SELECT s.unit, min(s.scrapped_at) FROM production.scrapping s WHERE s.unit = ANY (:units) AND "
+                            + Known.now("s.entry") + " GROUP BY s.unit")
+                    .param("units", unknown.toArray(Long[]::new))
+                    .query(row -> {
+                        known.put(row.getLong(1), row.getObject(2, OffsetDateTime.class));
+                    });
+        }
+        return known;
+    }
+
+    /** Says that units were scrapped by what is being recorded. */
+    void scrappingsChanged() {
+        sole.known(SCRAPPINGS).clear();
     }
 }

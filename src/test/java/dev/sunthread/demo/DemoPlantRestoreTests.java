@@ -15,6 +15,8 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 
@@ -44,14 +46,16 @@ class DemoPlantRestoreTests {
 
     @Test
     void restoresWithTheFindingsOfItsStoriesOnly() throws IOException {
-        String journal = DemoPlant.journal();
+        String journal = DemoPlant.of(DemoPlant.FEW_TRAYS).journal();
         restores.run(new ByteArrayInputStream(journal.getBytes(StandardCharsets.UTF_8)), restored -> {});
-        assertThat(findings.open(sealer.last(), 100))
-                .extracting(OpenFinding::rule)
-                .containsExactly(
-                        "unit-is-not-on-hold",
-                        "position-is-discharged-before-the-next-charge",
-                        "scanned-lot-is-the-one-loaded");
+        Map<String, Long> open = findings.open(sealer.last(), 100).stream()
+                .collect(Collectors.groupingBy(OpenFinding::rule, Collectors.counting()));
+        assertThat(open)
+                .containsExactlyInAnyOrderEntriesOf(Map.of(
+                        "unit-is-not-on-hold", 1L,
+                        "demanded-cure-is-done-before-the-next-operation", 20L,
+                        "position-is-discharged-before-the-next-charge", 1L,
+                        "scanned-lot-is-the-one-loaded", 1L));
         assertThat(lines.count(sealer.last())).isOne();
         assertThat(charges.differencesFromHistory()).isEmpty();
         assertThat(stays.differencesFromHistory()).isEmpty();

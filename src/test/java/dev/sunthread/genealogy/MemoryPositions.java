@@ -1,8 +1,14 @@
 package dev.sunthread.genealogy;
 
-import dev.sunthread.genealogy.CarryOverLimits.Limit;
-import dev.sunthread.genealogy.Change.Charge;
-import dev.sunthread.genealogy.Change.Discharge;
+import dev.sunthread.genealogy.position.CarryOverLimits;
+import dev.sunthread.genealogy.position.CarryOverLimits.Limit;
+import dev.sunthread.genealogy.position.Change.Charge;
+import dev.sunthread.genealogy.position.Change.Discharge;
+import dev.sunthread.genealogy.position.Changes;
+import dev.sunthread.genealogy.position.PositionTimeline;
+import dev.sunthread.genealogy.position.Use;
+import dev.sunthread.genealogy.records.StationPosition;
+import dev.sunthread.genealogy.walk.Moment;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;

@@ -2,6 +2,12 @@ package dev.sunthread.genealogy;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.sunthread.genealogy.edge.HistoryEdges;
+import dev.sunthread.genealogy.history.HistoryRecords;
+import dev.sunthread.genealogy.records.Records;
+import dev.sunthread.genealogy.walk.Edge;
+import dev.sunthread.genealogy.walk.EdgeSource;
+import dev.sunthread.genealogy.walk.Reason;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Door;
 import dev.sunthread.ledger.Manner;

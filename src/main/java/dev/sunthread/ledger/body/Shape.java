@@ -1,5 +1,6 @@
 package dev.sunthread.ledger.body;
 
+import java.lang.reflect.Constructor;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -24,11 +25,26 @@ public final class Shape<B> {
     private final Class<B> type;
     private final List<FieldShape> fields;
     private final Set<String> names;
+    private final Constructor<B> constructor;
 
     private Shape(Class<B> type) {
         this.type = type;
         this.fields = Stream.of(type.getRecordComponents()).map(FieldShape::of).toList();
         this.names = new HashSet<>(fields.stream().map(FieldShape::name).toList());
+        this.constructor = constructorOf(type);
+    }
+
+    private static <B> Constructor<B> constructorOf(Class<B> type) {
+        Class<?>[] types = Stream.of(type.getRecordComponents())
+                .map(RecordComponent::getType)
+                .toArray(Class<?>[]::new);
+        try {
+            Constructor<B> constructor = type.getDeclaredConstructor(types);
+            constructor.setAccessible(true);
+            return constructor;
+        } catch (NoSuchMethodException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     /** The shape of a record type whose components all carry {@link Field}. */
@@ -97,11 +113,6 @@ public final class Shape<B> {
 
     private @Nullable B construct(@Nullable Object[] values, String path, List<FieldProblem> problems) {
         try {
-            Class<?>[] types = Stream.of(type.getRecordComponents())
-                    .map(RecordComponent::getType)
-                    .toArray(Class<?>[]::new);
-            var constructor = type.getDeclaredConstructor(types);
-            constructor.setAccessible(true);
             return constructor.newInstance(values);
         } catch (java.lang.reflect.InvocationTargetException e) {
             if (e.getCause() instanceof Contradiction contradiction) {

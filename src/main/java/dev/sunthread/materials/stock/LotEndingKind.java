@@ -94,6 +94,7 @@ class LotEndingKind implements Kind<LotEndingKind.Body> {
                 .param(body.unitOfMeasure())
                 .param(fact.occurredAt())
                 .update();
+        rules.endingsChanged();
     }
 
     private void lotEndsOnce(Fact<Body> fact, long lot, @Nullable Long container) {

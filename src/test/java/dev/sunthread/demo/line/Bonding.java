@@ -1,97 +1,103 @@
 package dev.sunthread.demo.line;
 
-import dev.sunthread.demo.supply.Crew;
-import dev.sunthread.demo.supply.Loading;
-import dev.sunthread.demo.supply.Plan;
+import dev.sunthread.demo.floor.Floor;
+import dev.sunthread.demo.floor.Piece;
+import dev.sunthread.demo.supply.Loads;
+import dev.sunthread.demo.supply.Stocks;
+import dev.sunthread.demo.supply.Taken;
 import dev.sunthread.demo.told.Bodies;
-import dev.sunthread.demo.told.Notebook;
 import dev.sunthread.demo.told.PlantTime;
 import dev.sunthread.demo.told.Teller;
+import dev.sunthread.simulator.world.Assembly;
+import dev.sunthread.simulator.world.Place;
 import java.time.OffsetDateTime;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
+import java.util.stream.IntStream;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Gives receivers their serials and bonds their cells: one station scans each cartridge, the other trusts its charge. */
 final class Bonding {
 
-    private static final String SCANNED_OLD_CARTRIDGE = "RC-0197";
-    private static final String SCANNED_WRONG_CELL = "RC-0293";
+    private final Floor floor;
+    private final Loads loads;
+    private final Operations operations;
 
-    private static final Map<String, Plan> CELLS = Map.of(
-            "BOND-1", Plan.of("5:C-101 10@06:50:C-103 13@06:50:C-105 19@06:50:C-106 25@06:50:C-108"),
-            "BOND-2", Plan.of("5:C-102 11@06:50:C-104 16@06:50:C-103 23@06:50:C-107 27@06:50:C-106"));
-
-    private static final Map<String, Plan> SPREADERS = Map.of(
-            "BOND-1", Plan.of("5:H-21 12@06:50:H-22 20@06:50:H-23"),
-            "BOND-2", Plan.of("5:H-21 16@06:50:H-22 24@06:50:H-24"));
-
-    private final Notebook notes;
-    private final Loading loading;
-
-    Bonding(Notebook notes, Loading loading) {
-        this.notes = notes;
-        this.loading = loading;
+    Bonding(Floor floor, Loads loads, Operations operations) {
+        this.floor = floor;
+        this.loads = loads;
+        this.operations = operations;
     }
 
     void bond(Tray tray) {
-        Teller operator = Crew.at(notes, tray.bonder(), tray.bond());
-        operator.tell(tray.bond().minusMinutes(12), "birth", Bodies.birth(tray.receivers(), tray.bonder()));
-        for (int i = 0; i < Tray.SIZE; i++) {
-            OffsetDateTime at = tray.bond().plusMinutes(4L * i).plusSeconds(notes.between(-20, 20));
-            bond(tray, i, operator, at);
+        OffsetDateTime birth = tray.start().minusMinutes(3);
+        tray.receivers()
+                .forEach(piece -> floor.happens(
+                        new Assembly.Birth(Floor.micros(birth), piece.serial(), piece.serial(), tray.bonder())));
+        floor.crew(tray.bonder(), birth)
+                .tell(birth, "birth", "units", Piece.json(tray.receivers()), "station", tray.bonder());
+        for (int row = 0; row < Tray.ROWS; row++) {
+            bond(tray, row);
         }
     }
 
-    private void bond(Tray tray, int index, Teller operator, OffsetDateTime at) {
-        String cell = of(CELLS, tray).at(at);
-        if (!tray.serial(index).equals(SCANNED_WRONG_CELL)) {
-            operator.tell(at, "step", step(tray, index, at, cell));
-            return;
+    private void bond(Tray tray, int row) {
+        OffsetDateTime at = tray.end(row).plusSeconds(floor.notes().between(-40, 40));
+        Operations.Done done = new Operations.Done("bond", tray.bonder(), at.minusMinutes(15), at, tray.row(row), true)
+                .with(cell(tray, row), Stocks.take("HSP-12", tray.day(), "1"), adhesive(tray, row, at))
+                .measured("dispensed-mass", "0.%d".formatted(floor.notes().between(171, 189)), "g")
+                .measured("placement-force", "%d.%d".formatted(floor.notes().between(7, 8), row), "N");
+        if (Mishaps.bondIsNeverTold(tray.day(), tray.index(), row)) {
+            operations.happen(done);
+        } else if (Mishaps.wrongCellIsScanned(tray.day(), tray.index(), row)) {
+            tellWrongly(done, tray.day());
+        } else {
+            operations.doAndTell(done);
         }
-        ObjectNode wrong = step(tray, index, at, "C-105");
-        String id = operator.tell(at, "step", wrong);
-        ObjectNode right = wrong.deepCopy();
-        ((ObjectNode) right.get("uses").get(0)).put("lot", cell);
-        ObjectNode correction = Bodies.of(
-                "entry", id, "why", "An empty cell tray was scanned; the label of the full one was read again");
-        correction.set("body", right);
-        notes.teller("qe-02", "quality").tell(PlantTime.at(at.getDayOfMonth(), "15:20"), "correction", correction);
     }
 
-    private ObjectNode step(Tray tray, int index, OffsetDateTime at, String cell) {
-        String mass = "0.%03d".formatted(notes.between(171, 189));
-        ObjectNode step = Bodies.step(
-                "bond",
-                tray.bonder(),
-                at.minusSeconds(70),
-                List.of(tray.receivers().get(index)));
-        step.set(
-                "uses",
-                Bodies.list(List.of(
-                        Bodies.use(Bodies.use("CELL-30", cell, null), "1", "pcs"),
-                        Bodies.use(Bodies.use("HSP-12", of(SPREADERS, tray).at(at), null), "1", "pcs"),
-                        Bodies.use(adhesive(tray, index, at), mass, "g"))));
-        step.set(
-                "values",
-                Bodies.list(List.of(
-                        Bodies.value("dispensed-mass", mass, "g"),
-                        Bodies.value(
-                                "placement-force", "%d.%d".formatted(notes.between(7, 8), notes.between(0, 9)), "N"))));
-        return step;
+    private void tellWrongly(Operations.Done done, int day) {
+        ObjectNode right = done.json();
+        ObjectNode wrong = right.deepCopy();
+        ((ObjectNode) wrong.get("uses").get(0))
+                .put("lot", Stocks.take("CELL-30", day - 5, "1").lot());
+        String id = operations.doAndTell(done, wrong);
+        Teller quality = floor.quality();
+        quality.tell(
+                PlantTime.at(day, "15:20"),
+                "correction",
+                "entry",
+                id,
+                "why",
+                "An empty cell tray was scanned; the label of the full one was read again",
+                "body",
+                right);
     }
 
-    private ObjectNode adhesive(Tray tray, int index, OffsetDateTime at) {
-        String valve = index % 2 == 0 ? "V1" : "V2";
-        if (tray.bonder().equals("BOND-2")) {
-            return Bodies.use("TIM-5", null, valve);
+    private Taken cell(Tray tray, int row) {
+        Taken cell = Stocks.take("CELL-30", tray.day(), "1");
+        return Mishaps.cellHasNoLabel(tray.day(), tray.index(), row) ? cell.unlabelled() : cell;
+    }
+
+    private Taken adhesive(Tray tray, int row, OffsetDateTime at) {
+        Place valve = new Place(tray.bonder(), row % 2 == 0 ? "V1" : "V2");
+        Taken taken = loads.take("TIM-5", valve.station(), valve.position(), at, "0.18");
+        if (Mishaps.oldCartridgeIsScanned(tray.day(), tray.index(), row)) {
+            return taken.mistakenFor(loads.at(valve, at.minusDays(5)).lot());
         }
-        String loaded = loading.lotAt("BOND-1", valve, at);
-        return Bodies.use("TIM-5", tray.serial(index).equals(SCANNED_OLD_CARTRIDGE) ? "A-15" : loaded, valve);
+        return tray.bonder().equals("BOND-2") ? taken.unlabelled() : taken;
     }
 
-    private static Plan of(Map<String, Plan> plans, Tray tray) {
-        return Objects.requireNonNull(plans.get(tray.bonder()));
+    /** The tray that is bonded on the Saturday night on which clocks go from three back to two. */
+    static Tray ofTheNight(int number, int day) {
+        OffsetDateTime start = PlantTime.on(PlantTime.date(day).plusDays(1), "23:50");
+        return new Tray(number, day, 1, "BOND-2", start);
+    }
+
+    static List<ObjectNode> loadsOf(Tray tray) {
+        List<Piece> receivers = tray.receivers();
+        return IntStream.range(0, Tray.SIZE)
+                .mapToObj(i -> Bodies.of(
+                        "unit", receivers.get(i).json(), "position", "%c%d".formatted('A' + i / 5, 1 + i % 5)))
+                .toList();
     }
 }

@@ -1,98 +1,149 @@
 package dev.sunthread.demo.line;
 
-import dev.sunthread.demo.supply.Crew;
-import dev.sunthread.demo.supply.Loading;
-import dev.sunthread.demo.supply.Plan;
+import dev.sunthread.demo.floor.Floor;
+import dev.sunthread.demo.floor.Piece;
+import dev.sunthread.demo.supply.Loads;
+import dev.sunthread.demo.supply.Stocks;
+import dev.sunthread.demo.supply.Taken;
 import dev.sunthread.demo.told.Bodies;
-import dev.sunthread.demo.told.Notebook;
-import dev.sunthread.demo.told.Teller;
+import dev.sunthread.demo.told.PlantTime;
+import dev.sunthread.simulator.world.Assembly;
 import java.time.OffsetDateTime;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
-import org.jspecify.annotations.Nullable;
-import tools.jackson.databind.node.ObjectNode;
 
-/** Builds modules: mirrors into a chassis, a sealed wall behind them, glass in front. */
-public final class Modules {
+/** Builds modules of tested walls; what was built stands for a day and is tested two working days later. */
+final class Modules {
 
-    /** A finished module and the wall in it. */
-    public record Module(String serial, Wall wall) {
+    private static final int DAYS_TO_TEST = 2;
 
-        public ObjectNode unit() {
-            return Bodies.unit("MOD-300", serial);
-        }
-    }
-
-    private static final Plan CHASSIS = Plan.of("9:X-81 23:X-82");
-    private static final Plan MIRRORS = Plan.of("9:M-31 16@11:38:M-32 25@09:08:M-33");
-    private static final Plan GLASS = Plan.of("9:G-41 20:G-42");
-
-    private final Notebook notes;
-    private final Loading loading;
-    private final Deque<Module> finished = new ArrayDeque<>();
+    private final Floor floor;
+    private final Loads loads;
+    private final Operations operations;
+    private final Runs runs;
+    private final Rigs rigs;
+    private final Deque<List<Module>> standing = new ArrayDeque<>();
+    private final Deque<Module> tested = new ArrayDeque<>();
     private int built;
+    private int dwells;
 
-    public Modules(Notebook notes, Loading loading) {
-        this.notes = notes;
-        this.loading = loading;
+    Modules(Floor floor, Loads loads, Operations operations, Runs runs) {
+        this.floor = floor;
+        this.loads = loads;
+        this.operations = operations;
+        this.runs = runs;
+        this.rigs = new Rigs(floor, "TM");
     }
 
-    public void build(Wall wall, OffsetDateTime start) {
-        ObjectNode module = begin(start, 4);
-        Teller mirrors = Crew.at(notes, "MIRROR-1", start);
-        mirrors.tell(start.plusMinutes(32), "step", mirrorStep(module, start));
-        Teller glass = Crew.at(notes, "GLASS-1", start);
-        OffsetDateTime closing = start.plusMinutes(50).plusSeconds(notes.between(0, 59));
-        glass.tell(closing, "installation", atGlass(Bodies.unitChild(wall.unit()), module, "WALL"));
-        glass.tell(closing.plusMinutes(5), "installation", atGlass(Bodies.partChild(GLASS.at(start)), module, "GLASS"));
-        glass.tell(closing.plusMinutes(25), "step", glassStep(module, closing));
-        finished.add(new Module(module.get("serial").asString(), wall));
-    }
-
-    /** Gives a module its serial and fits the first mirrors. */
-    public ObjectNode begin(OffsetDateTime start, int mirrors) {
-        ObjectNode module = Bodies.unit("MOD-300", "MD-%04d".formatted(++built));
-        Teller operator = Crew.at(notes, "MIRROR-1", start);
-        operator.tell(start, "birth", Bodies.birth(List.of(module), "MIRROR-1"));
-        for (int i = 1; i <= mirrors; i++) {
-            OffsetDateTime at = start.plusMinutes(3 + 2L * i).plusSeconds(notes.between(-20, 20));
-            ObjectNode body = Bodies.move(Bodies.partChild(MIRRORS.at(at)), module, "M" + i);
-            operator.tell(at, "installation", body.put("station", "MIRROR-1"));
+    void build(int day, List<Wall> walls) {
+        List<Module> modules = new ArrayList<>();
+        walls.forEach(wall -> modules.add(new Module(++built, day, modules.size(), wall.piece())));
+        if (!modules.isEmpty()) {
+            bear(day, modules);
+            modules.forEach(this::build);
+            stand(day, modules);
         }
-        return module;
+        standing.add(modules);
+        if (standing.size() > DAYS_TO_TEST) {
+            standing.remove().forEach(module -> test(module, day));
+        }
     }
 
-    @Nullable
-    public Module nextFinished() {
-        return finished.poll();
+    int waiting() {
+        return tested.size();
     }
 
-    public int waiting() {
-        return finished.size();
+    Module take() {
+        return tested.remove();
     }
 
-    private static ObjectNode atGlass(ObjectNode child, ObjectNode module, String position) {
-        return Bodies.move(child, module, position).put("station", "GLASS-1");
+    /** Puts a module that came out of a panel behind the others. */
+    void putBack(Module module) {
+        tested.add(module);
     }
 
-    private ObjectNode mirrorStep(ObjectNode module, OffsetDateTime start) {
-        String mass = "%d.%d".formatted(notes.between(38, 43), notes.between(0, 9));
-        String epoxy = loading.lotAt("MIRROR-1", "EPOXY", start);
-        ObjectNode step = Bodies.step("mirror", "MIRROR-1", start.plusMinutes(15), List.of(module));
-        step.set(
-                "uses",
-                Bodies.list(List.of(
-                        Bodies.use(Bodies.use("CHS-4", CHASSIS.at(start), null), "1", "pcs"),
-                        Bodies.use(Bodies.use("EPX-1", epoxy, "EPOXY"), mass, "g"))));
-        return step;
+    private void bear(int day, List<Module> modules) {
+        OffsetDateTime at = PlantTime.at(day, "06:05");
+        List<Piece> pieces = modules.stream().map(Module::piece).toList();
+        pieces.forEach(
+                piece -> floor.happens(new Assembly.Birth(Floor.micros(at), piece.serial(), piece.serial(), "SEAL-1")));
+        floor.crew("SEAL-1", at).tell(at, "birth", "units", Piece.json(pieces), "station", "SEAL-1");
     }
 
-    private ObjectNode glassStep(ObjectNode module, OffsetDateTime closing) {
-        String mass = "%d.%d".formatted(notes.between(60, 66), notes.between(0, 9));
-        String silicone = loading.lotAt("GLASS-1", "GUN", closing);
-        ObjectNode step = Bodies.step("glass", "GLASS-1", closing.plusMinutes(10), List.of(module));
-        step.set("uses", Bodies.list(List.of(Bodies.use(Bodies.use("SIL-9", silicone, "GUN"), mass, "g"))));
-        return step;
+    private void build(Module module) {
+        OffsetDateTime start = module.start().plusSeconds(floor.notes().between(0, 40));
+        floor.happens(new Assembly.Installation(
+                Floor.micros(start),
+                new Assembly.Child(module.wall().serial(), null),
+                module.piece().serial(),
+                "WALL",
+                "SEAL-1"));
+        floor.crew("SEAL-1", start)
+                .tell(
+                        start,
+                        "installation",
+                        Bodies.move(module.wall().json(), module.piece().json(), "WALL", "SEAL-1"));
+        seal(module, start.plusMinutes(9));
+        bondMirrors(module, start.plusMinutes(60));
+        close(module, start.plusMinutes(90));
+    }
+
+    private void seal(Module module, OffsetDateTime at) {
+        String gun = module.index() % 2 == 0 ? "GUN-A" : "GUN-B";
+        Taken silicone = loads.take("SIL-9", "SEAL-1", gun, at, "92");
+        operations.doAndTell(new Operations.Done(
+                        "seal", "SEAL-1", at.minusMinutes(7), at, List.of(module.piece()), false)
+                .with(
+                        Stocks.take("CHS-4", module.day(), "1"),
+                        Mishaps.gunIsNotTold(module.day(), module.index()) ? silicone.fromSomewhere() : silicone)
+                .measured("bead-mass", "%d".formatted(floor.notes().between(88, 96)), "g"));
+    }
+
+    private void bondMirrors(Module module, OffsetDateTime at) {
+        operations.doAndTell(new Operations.Done(
+                        "mirror", "MIRROR-1", at.minusMinutes(18), at, List.of(module.piece()), false)
+                .with(Stocks.take("MIR-6", module.day(), "4"), loads.take("EPX-1", "MIRROR-1", "MIX", at, "26")));
+    }
+
+    private void close(Module module, OffsetDateTime at) {
+        String glass = Stocks.take("GLS-2", module.day(), "1").truly().source().lot();
+        floor.happens(new Assembly.Installation(
+                Floor.micros(at),
+                new Assembly.Child(null, glass),
+                module.piece().serial(),
+                "GLASS",
+                "GLASS-1"));
+        floor.crew("GLASS-1", at)
+                .tell(
+                        at,
+                        "installation",
+                        "child",
+                        Bodies.of("lot", glass, "quantity", "1", "unitOfMeasure", "pcs"),
+                        "parent",
+                        module.piece().json(),
+                        "position",
+                        "GLASS",
+                        "station",
+                        "GLASS-1");
+        OffsetDateTime closed = at.plusMinutes(6);
+        operations.doAndTell(
+                new Operations.Done("glass", "GLASS-1", at.plusMinutes(1), closed, List.of(module.piece()), false)
+                        .with(loads.take("SIL-9", "GLASS-1", "GUN", closed, "60")));
+    }
+
+    private void stand(int day, List<Module> modules) {
+        OffsetDateTime start = PlantTime.at(day, "22:30");
+        OffsetDateTime end = PlantTime.local(start.plusHours(24));
+        Runs.Run run = new Runs.Run(
+                "DW-%04d".formatted(++dwells), "DWELL-24", "ROOM-" + (1 + dwells % 2), "GLASS-1", start, end);
+        runs.cure(run, modules.stream().map(Module::piece).toList());
+    }
+
+    private void test(Module module, int day) {
+        rigs.test(
+                module.piece(), "MOD-IV", "RIG-M1", PlantTime.at(day, "06:40").plusMinutes(14L * module.index()), true);
+        tested.add(module);
     }
 }

@@ -1,24 +1,33 @@
 package dev.sunthread.demo.line;
 
-import dev.sunthread.demo.told.Bodies;
+import dev.sunthread.demo.floor.Piece;
+import dev.sunthread.demo.told.PlantTime;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
-import tools.jackson.databind.node.ObjectNode;
 
-/** A receiver wall and the receivers in its positions R1, R2 and so on. */
-public record Wall(String serial, List<String> receivers) {
+/** A receiver wall: which of its day it is, when work on it begins, and the receivers in its positions. */
+record Wall(int number, int day, int index, List<Piece> receivers) {
 
-    public static final int SIZE = 12;
+    static final int SIZE = 12;
 
-    public static Wall empty(int number) {
-        return new Wall("RW-%04d".formatted(number), new ArrayList<>());
+    static Wall empty(int number, int day, int index) {
+        return new Wall(number, day, index, new ArrayList<>());
     }
 
-    public ObjectNode unit() {
-        return Bodies.unit("WAL-200", serial);
+    Piece piece() {
+        return new Piece("WAL-200", "RW-%04d".formatted(number));
     }
 
-    public String nextPosition() {
-        return "R" + (receivers.size() + 1);
+    String station() {
+        return "WALL-" + (1 + index % 2);
+    }
+
+    OffsetDateTime start() {
+        return PlantTime.at(day, "06:15").plusMinutes(50L * (index / 2));
+    }
+
+    OffsetDateTime timeOf(int position) {
+        return start().plusMinutes(2L * (position - 1));
     }
 }

@@ -17,7 +17,16 @@ public final class Notebook {
     /** What was told, and when it was recorded. */
     public record Line(OffsetDateTime recordedAt, Envelope envelope) {}
 
+    /** A time in which what was said somewhere did not arrive; it was recorded afterwards. */
+    private record Outage(String source, OffsetDateTime from, OffsetDateTime to) {
+
+        boolean covers(String source, OffsetDateTime at) {
+            return this.source.equals(source) && !at.isBefore(from) && at.isBefore(to);
+        }
+    }
+
     private final List<Line> lines = new ArrayList<>();
+    private final List<Outage> outages = new ArrayList<>();
     private final Map<String, Integer> toldFrom = new HashMap<>();
     private final Random random;
 
@@ -30,9 +39,28 @@ public final class Notebook {
         return new Teller(this, actor, source);
     }
 
-    /** A whole number of seconds between two bounds, both included. */
+    /** A whole number between two bounds, both included. */
     public int between(int least, int most) {
         return least + random.nextInt(most - least + 1);
+    }
+
+    /** True once in so many times. */
+    public boolean onceIn(int times) {
+        return random.nextInt(times) == 0;
+    }
+
+    /** From now on, what is said at the source in this time is recorded after it. */
+    public void cutOff(String source, OffsetDateTime from, OffsetDateTime to) {
+        outages.add(new Outage(source, from, to));
+    }
+
+    /** When something said at the source then is recorded. */
+    OffsetDateTime recordedAt(String source, OffsetDateTime at) {
+        return outages.stream()
+                .filter(outage -> outage.covers(source, at))
+                .findFirst()
+                .map(outage -> outage.to().plusSeconds(30 + 2L * (1 + lines.size() % 200)))
+                .orElseGet(() -> at.plusSeconds(between(1, 4)));
     }
 
     public String nextId(String source) {

@@ -7,12 +7,16 @@ import tools.jackson.databind.node.ObjectNode;
 /** One actor at one source; each telling gives the id of its envelope. */
 public record Teller(Notebook notes, String actor, String source) {
 
-    /** Tells what is recorded within seconds. */
-    public String tell(OffsetDateTime at, String kind, ObjectNode body) {
-        return tellLate(at, at.plusSeconds(notes.between(1, 4)), kind, body);
+    /** Tells what is recorded within seconds, or once the source is in reach again. */
+    public String tell(OffsetDateTime at, String kind, Object... fields) {
+        return tell(at, kind, Bodies.of(fields));
     }
 
-    /** Tells what is recorded later, as from a scanner that was out of reach. */
+    public String tell(OffsetDateTime at, String kind, ObjectNode body) {
+        return tellLate(at, notes.recordedAt(source, at), kind, body);
+    }
+
+    /** Tells what is recorded at a stated time. */
     public String tellLate(OffsetDateTime at, OffsetDateTime recordedAt, String kind, ObjectNode body) {
         EnvelopeHead head = head(at, kind);
         notes.add(head, body, recordedAt);
@@ -21,6 +25,6 @@ public record Teller(Notebook notes, String actor, String source) {
 
     /** The head of an envelope that this teller would send. */
     public EnvelopeHead head(OffsetDateTime at, String kind) {
-        return new EnvelopeHead(notes.nextId(source), kind, 1, at, actor, source);
+        return new EnvelopeHead(notes.nextId(source), kind, 1, PlantTime.local(at), actor, source);
     }
 }

@@ -1,0 +1,51 @@
+package dev.sunthread.electrical;
+
+import dev.sunthread.ledger.Fact;
+import java.math.BigDecimal;
+import java.time.OffsetDateTime;
+import java.util.List;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Repository;
+
+/** What came out of tests, with the raw points of their sweeps. */
+@Repository
+class TestRecords {
+
+    private final JdbcClient jdbc;
+
+    TestRecords(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    void record(Fact<TestRunKind.Body> fact, Tested tested, OffsetDateTime start) {
+        jdbc.sql("""
+                        INSERT INTO electrical.run_record
+                          (entry, run, unit, specification, equipment, started_at, ended_at, verdict)
+                        VALUES (?, ?, ?, ?, ?, ?, ?, ?)
+                        """)
+                .params(fact.entry(), tested.run(), tested.unit(), tested.specification(), tested.equipment())
+                .params(start, fact.occurredAt(), fact.body().verdict().name())
+                .update();
+        int ordinal = 0;
+        for (Sweep sweep : fact.body().sweeps()) {
+            record(fact.entry(), ++ordinal, sweep);
+        }
+    }
+
+    private void record(long entry, int ordinal, Sweep sweep) {
+        jdbc.sql("""
+                        INSERT INTO electrical.sweep
+                          (entry, ordinal, name, irradiance, cell_temperature, volts, amperes)
+                        VALUES (?, ?, ?, ?, ?, cast(? AS numeric[]), cast(? AS numeric[]))
+                        """)
+                .params(entry, ordinal, sweep.name())
+                .param(sweep.irradiance())
+                .param(sweep.cellTemperature())
+                .params(digits(sweep.volts()), digits(sweep.amperes()))
+                .update();
+    }
+
+    private static String[] digits(List<BigDecimal> numbers) {
+        return numbers.stream().map(BigDecimal::toPlainString).toArray(String[]::new);
+    }
+}

@@ -1,0 +1,102 @@
+package dev.sunthread.demo;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.sunthread.genealogy.AnswerLine;
+import dev.sunthread.genealogy.Certainty;
+import dev.sunthread.genealogy.LineFilter;
+import dev.sunthread.genealogy.Root;
+import dev.sunthread.genealogy.Scope;
+import dev.sunthread.genealogy.TraceQuestion;
+import dev.sunthread.genealogy.Traces;
+import dev.sunthread.genealogy.Way;
+import dev.sunthread.journal.Restores;
+import dev.sunthread.simulator.world.Thing;
+import dev.sunthread.simulator.world.World;
+import dev.sunthread.testing.SunthreadTest;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+
+/**
+ * The answers on the demo plant against what truly happened in it, which no record of it tells: of every lot of every
+ * material, and of every cure run, no unit is missed, ever or now. {@code -Dsunthread.demo.trays=20} asks the whole plant
+ * of the repository.
+ */
+@SunthreadTest
+class DemoTruthTests {
+
+    private static final int TRAYS = Integer.getInteger("sunthread.demo.trays", DemoPlant.FEW_TRAYS);
+
+    @Autowired
+    Restores restores;
+
+    @Autowired
+    Traces traces;
+
+    @Test
+    void missesNoUnitOfAnyLotOrCureRun() throws IOException {
+        DemoPlant plant = DemoPlant.of(TRAYS);
+        restores.run(new ByteArrayInputStream(plant.journal().getBytes(StandardCharsets.UTF_8)), restored -> {});
+        World end = World.after(plant.happened());
+        Map<Thing, Set<String>> touched = units(end, World::touched);
+        Map<Thing, Set<String>> present = units(end, World::present);
+        Set<String> falselyCertain = new TreeSet<>();
+        for (Thing suspect : touched.keySet()) {
+            List<AnswerLine> lines = ask(suspect);
+            assertThat(names(lines, AnswerLine::ever)).as("%s, ever", suspect).containsAll(touched.get(suspect));
+            assertThat(names(lines, AnswerLine::now))
+                    .as("%s, now", suspect)
+                    .containsAll(present.getOrDefault(suspect, Set.of()));
+            lines.stream()
+                    .filter(line -> line.kind().equals("UNIT") && line.ever() == Certainty.CERTAIN)
+                    .map(AnswerLine::name)
+                    .filter(name -> !touched.get(suspect).contains(name))
+                    .forEach(name -> falselyCertain.add(suspect.name() + " in " + name));
+        }
+        assertThat(touched.keySet()).hasSizeGreaterThan(200);
+        assertThat(falselyCertain).isEmpty();
+    }
+
+    /** Of each lot and cure run, the units that it is in by the truth. */
+    private static Map<Thing, Set<String>> units(World world, BiFunction<World, Thing, Set<Thing>> contents) {
+        Map<Thing, Set<String>> units = new TreeMap<>();
+        world.holders().stream()
+                .filter(thing -> thing.kind() == Thing.Kind.UNIT)
+                .forEach(unit -> contents.apply(world, unit).stream()
+                        .filter(DemoTruthTests::isLotOrRun)
+                        .forEach(suspect -> units.computeIfAbsent(suspect, any -> new TreeSet<>())
+                                .add(unit.name())));
+        return units;
+    }
+
+    private static boolean isLotOrRun(Thing thing) {
+        return thing.kind() == Thing.Kind.LOT || thing.kind() == Thing.Kind.CURE_RUN;
+    }
+
+    private List<AnswerLine> ask(Thing suspect) {
+        Root root = suspect.kind() == Thing.Kind.LOT
+                ? new Root.OfLot(suspect.name())
+                : new Root.OfScope(new Scope.CureRun(suspect.name()));
+        List<AnswerLine> lines = new java.util.ArrayList<>();
+        traces.each(traces.ask(new TraceQuestion(Way.FORWARD, root, null, null)).id(), LineFilter.ALL, lines::add);
+        return lines;
+    }
+
+    private static Set<String> names(List<AnswerLine> lines, Function<AnswerLine, ?> time) {
+        return lines.stream()
+                .filter(line -> line.kind().equals("UNIT") && time.apply(line) != null)
+                .map(AnswerLine::name)
+                .collect(Collectors.toSet());
+    }
+}
