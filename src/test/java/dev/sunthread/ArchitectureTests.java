@@ -1,5 +1,7 @@
 package dev.sunthread;
 
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.methods;
@@ -49,6 +51,18 @@ class ArchitectureTests {
                 .notBePublic()
                 .andShould()
                 .resideInAPackage("..web.."));
+    }
+
+    @Test
+    void onlyTheGenealogyItselfKnowsItsInnerPackages() {
+        check(noClasses()
+                .that()
+                .resideOutsideOfPackage("dev.sunthread.genealogy..")
+                .or()
+                .resideInAPackage("dev.sunthread.genealogy.web..")
+                .should()
+                .dependOnClassesThat(resideInAPackage("dev.sunthread.genealogy.*..")
+                        .and(not(resideInAPackage("dev.sunthread.genealogy.web..")))));
     }
 
     @Test

@@ -1,5 +1,7 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.genealogy.walk.Edge;
+
 /**
  * What a trace asks of the stays along a path: nothing ({@link #EVER}), or that each covers one instant. Matter taken out
  * of a unit is where it went though what it came through has left, so stays before that need not. Every answer
@@ -19,11 +21,11 @@ public record Question(boolean isEver, long instant) {
     }
 
     /** Whether no uncertainty can keep the stay from covering the instant. */
-    boolean surelyCovers(Edge edge) {
+    public boolean surelyCovers(Edge edge) {
         return covers(edge.begin().late(), edge.stayEnd().early());
     }
 
-    boolean possiblyCovers(Edge edge) {
+    public boolean possiblyCovers(Edge edge) {
         return covers(edge.begin().early(), edge.stayEnd().late());
     }
 

@@ -213,7 +213,7 @@ public sealed interface Scope {
     /** A unit as people name it. */
     record UnitName(String item, String serial, @Nullable String issuer) {
 
-        UnitId id() {
+        public UnitId id() {
             return UnitId.of(issuer, item, serial);
         }
     }

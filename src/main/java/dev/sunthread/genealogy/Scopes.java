@@ -1,5 +1,10 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.genealogy.scope.ScopeHistory;
+import dev.sunthread.genealogy.walk.Edge;
+import dev.sunthread.genealogy.walk.EdgeSource;
+import dev.sunthread.genealogy.walk.Starts;
+import dev.sunthread.genealogy.walk.Suspect;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;
@@ -13,21 +18,21 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** Resolves a scope to suspects, as known at a cut-off. */
-final class Scopes {
+public final class Scopes {
 
     private final ScopeHistory history;
     private final EdgeSource edges;
     private final Starts starts;
 
     /** {@code edges} tell parents and children, {@code starts} when units were born. */
-    Scopes(ScopeHistory history, EdgeSource edges, Starts starts) {
+    public Scopes(ScopeHistory history, EdgeSource edges, Starts starts) {
         this.history = history;
         this.edges = edges;
         this.starts = starts;
     }
 
     /** The suspects in the order of their nodes. @throws Refused if the scope names what nobody recorded */
-    List<Suspect> resolve(Scope scope) {
+    public List<Suspect> resolve(Scope scope) {
         return List.copyOf(suspects(scope).values());
     }
 

@@ -1,5 +1,11 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.genealogy.answer.AnswerHash;
+import dev.sunthread.genealogy.answer.AnswerHeads;
+import dev.sunthread.genealogy.answer.AnswerStore;
+import dev.sunthread.genealogy.answer.Answering;
+import dev.sunthread.genealogy.answer.AskedQuestion;
+import dev.sunthread.genealogy.answer.LineQuery;
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.ledger.Sealer;
 import java.time.Clock;
@@ -80,7 +86,7 @@ public class Traces {
         OffsetDateTime now = OffsetDateTime.now(clock);
         store.forgetBefore(now.minusDays(7));
         Answering.Answered answered = answering.answer(asked);
-        store.keep(heads.of(id, asked, answered), words, now, answered.lines());
+        store.keep(heads.of(id, asked, answered), words, now, answered);
         return heads.find(id).orElseThrow();
     }
 }

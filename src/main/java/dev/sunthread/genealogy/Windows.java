@@ -1,5 +1,6 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.genealogy.history.Clocks;
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.ledger.Known;
 import java.time.Duration;
@@ -14,7 +15,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
  * Proposes windows: each opens at the last verified good event that was able to see the fault and closes at the first
  * clean point behind the time it was noticed, both moved apart by what clocks may be off.
  */
-final class Windows {
+public final class Windows {
 
     /** Good checks of equipment; with a fault only those under a specification that is released as able to see it. */
     private static final String GOOD_CHECKS = """
@@ -69,14 +70,14 @@ final class Windows {
     private final long cutoff;
     private final Duration uncertainty;
 
-    Windows(JdbcClient jdbc, long cutoff) {
+    public Windows(JdbcClient jdbc, long cutoff) {
         this.jdbc = jdbc;
         this.cutoff = cutoff;
         this.uncertainty = new Clocks(jdbc, cutoff).worst();
     }
 
     /** For an oven, a lamp or a rig; without a fault any good check counts, and without a time the window is open. */
-    ProposedWindow ofEquipment(String equipment, @Nullable String fault, @Nullable OffsetDateTime noticed) {
+    public ProposedWindow ofEquipment(String equipment, @Nullable String fault, @Nullable OffsetDateTime noticed) {
         known("catalog.equipment", "Equipment ", equipment);
         Map<String, Object> params = new HashMap<>();
         params.put("equipment", equipment);
@@ -100,7 +101,7 @@ final class Windows {
     }
 
     /** For a position of a station at which something went wrong. */
-    ProposedWindow ofPosition(String station, String position, String fault, OffsetDateTime noticed) {
+    public ProposedWindow ofPosition(String station, String position, String fault, OffsetDateTime noticed) {
         known("catalog.station", "Station ", station);
         Map<String, Object> params =
                 Map.of("station", station, "position", position, "fault", fault, "noticed", noticed);

@@ -1,5 +1,8 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.genealogy.walk.Edge;
+import dev.sunthread.genealogy.walk.EveryPath;
+import dev.sunthread.genealogy.walk.History;
 import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayDeque;
 import java.util.Collection;

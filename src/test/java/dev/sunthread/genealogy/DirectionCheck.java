@@ -2,6 +2,9 @@ package dev.sunthread.genealogy;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.sunthread.genealogy.edge.HistoryEdges;
+import dev.sunthread.genealogy.walk.Edge;
+import dev.sunthread.genealogy.walk.EdgeSource;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.simulator.Chance;
 import dev.sunthread.simulator.SimulatedPlant;

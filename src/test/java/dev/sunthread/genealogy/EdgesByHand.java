@@ -1,5 +1,9 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.genealogy.edge.HistoryEdges;
+import dev.sunthread.genealogy.records.Records;
+import dev.sunthread.genealogy.walk.Edge;
+import dev.sunthread.genealogy.walk.Starts;
 import dev.sunthread.kernel.TraceRef;
 import java.util.List;
 import java.util.Map;

@@ -1,5 +1,10 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.genealogy.demand.Deviation;
+import dev.sunthread.genealogy.demand.RouteRevision;
+import dev.sunthread.genealogy.demand.RunDemand;
+import dev.sunthread.genealogy.demand.StructureRevision;
+import dev.sunthread.genealogy.records.DemandRecords;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;

@@ -1,5 +1,8 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.genealogy.demand.RunDemand;
+import dev.sunthread.genealogy.records.Happening;
+import dev.sunthread.genealogy.records.HappeningRecords;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.Collection;

@@ -31,6 +31,12 @@ final class MemoryItems {
         return items;
     }
 
+    Set<Long> all() {
+        Set<Long> all = new TreeSet<>();
+        origins.forEach(origin -> all.add(origin.item()));
+        return all;
+    }
+
     private void learn(Said one) {
         String target = one.target();
         if (target != null) {

@@ -1,5 +1,8 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.genealogy.records.LineRecords;
+import dev.sunthread.genealogy.records.OpenLine;
+import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.time.OffsetDateTime;

@@ -1,5 +1,7 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.genealogy.records.LotSpan;
+import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.kernel.TraceRef;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -84,6 +86,15 @@ final class MemoryLotSigns {
 
     Set<TraceRef> lots() {
         return signs.keySet();
+    }
+
+    /** Whether something is known of the lot and nothing tells where it came from. */
+    boolean isUnmade(TraceRef lot) {
+        return !made.contains(lot) && known(lot)[0] != Long.MAX_VALUE;
+    }
+
+    Moment first(TraceRef lot) {
+        return remembered.told(null, known(lot)[0]);
     }
 
     /** From the first sign, if it is recorded where the lot came from, to the end, which a later sign speaks against. */

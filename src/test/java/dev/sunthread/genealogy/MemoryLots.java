@@ -1,5 +1,10 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.genealogy.records.Blending;
+import dev.sunthread.genealogy.records.LotRecords;
+import dev.sunthread.genealogy.records.LotSpan;
+import dev.sunthread.genealogy.records.Making;
+import dev.sunthread.genealogy.records.Unmade;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;
@@ -125,6 +130,31 @@ final class MemoryLots implements LotRecords {
                         remembered.told(one),
                         componentItems(one)))
                 .toList();
+    }
+
+    @Override
+    public List<Unmade> unmade() {
+        return signs.lots().stream()
+                .filter(signs::isUnmade)
+                .map(lot -> new Unmade(lot.id(), usedAs(lot), signs.first(lot)))
+                .toList();
+    }
+
+    private Set<Long> usedAs(TraceRef lot) {
+        return remembered
+                .of("step")
+                .flatMap(one -> Remembered.list(one, "uses").stream())
+                .filter(use -> use.get("lot") != null
+                        && remembered
+                                .lot(Objects.requireNonNull(use.get("lot")))
+                                .equals(lot))
+                .map(use -> remembered.numbers().item(text(use, "item")))
+                .collect(Collectors.toSet());
+    }
+
+    @Override
+    public Set<Long> items() {
+        return items.all();
     }
 
     private Set<Long> componentItems(Said blend) {

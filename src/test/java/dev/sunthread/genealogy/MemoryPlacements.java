@@ -1,5 +1,9 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.genealogy.records.Installation;
+import dev.sunthread.genealogy.records.PlacementFacts;
+import dev.sunthread.genealogy.records.PlacementRecords;
+import dev.sunthread.genealogy.records.Removal;
 import dev.sunthread.kernel.TraceRef;
 import java.util.Collection;
 import java.util.List;

@@ -1,5 +1,6 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.genealogy.records.Records;
 import java.util.List;
 
 /** The records of things said, held in memory; most readings give everything there is, which a reading may. */

@@ -1,5 +1,10 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.genealogy.demand.UnitDemand;
+import dev.sunthread.genealogy.records.SignRecords;
+import dev.sunthread.genealogy.records.UnitSigns;
+import dev.sunthread.genealogy.walk.Moment;
+import dev.sunthread.genealogy.walk.Starts;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.Collection;
@@ -100,7 +105,7 @@ final class MemorySigns implements SignRecords, Starts {
     }
 
     @Override
-    public Set<Long> thatMayLackSomething(Collection<Long> wanted) {
+    public Set<Long> thatMayLack(Collection<UnitDemand> demands) {
         return signs.keySet().stream().map(TraceRef::id).collect(Collectors.toSet());
     }
 

@@ -1,5 +1,11 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.genealogy.position.Changes;
+import dev.sunthread.genealogy.position.PositionTimeline;
+import dev.sunthread.genealogy.records.RecordedUse;
+import dev.sunthread.genealogy.records.StationPosition;
+import dev.sunthread.genealogy.records.UseRecords;
+import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.kernel.TraceRef;
 import java.util.Collection;
 import java.util.List;

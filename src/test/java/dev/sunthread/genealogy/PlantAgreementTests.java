@@ -3,6 +3,8 @@ package dev.sunthread.genealogy;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.sunthread.genealogy.AnswersByHand.Classes;
+import dev.sunthread.genealogy.edge.HistoryEdges;
+import dev.sunthread.genealogy.history.HistoryRecords;
 import dev.sunthread.journal.StateCheck;
 import dev.sunthread.ledger.Door;
 import dev.sunthread.ledger.Manner;

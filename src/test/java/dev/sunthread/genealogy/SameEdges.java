@@ -2,6 +2,9 @@ package dev.sunthread.genealogy;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.sunthread.genealogy.walk.Edge;
+import dev.sunthread.genealogy.walk.EdgeSource;
+import dev.sunthread.genealogy.walk.Reason;
 import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;
 import java.util.Collection;

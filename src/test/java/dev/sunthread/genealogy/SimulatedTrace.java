@@ -1,5 +1,13 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.genealogy.edge.HistoryEdges;
+import dev.sunthread.genealogy.records.Records;
+import dev.sunthread.genealogy.walk.Arrival;
+import dev.sunthread.genealogy.walk.Edge;
+import dev.sunthread.genealogy.walk.EdgeSource;
+import dev.sunthread.genealogy.walk.GivenEdges;
+import dev.sunthread.genealogy.walk.Starts;
+import dev.sunthread.genealogy.walk.Walk;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.simulator.SimulatedPlant;

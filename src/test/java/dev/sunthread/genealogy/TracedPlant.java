@@ -3,6 +3,11 @@ package dev.sunthread.genealogy;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.sunthread.genealogy.AnswersByHand.Classes;
+import dev.sunthread.genealogy.walk.Arrival;
+import dev.sunthread.genealogy.walk.Edge;
+import dev.sunthread.genealogy.walk.EdgeSource;
+import dev.sunthread.genealogy.walk.History;
+import dev.sunthread.genealogy.walk.Walk;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.kernel.UnitId;

@@ -15,20 +15,35 @@ public final class FilledPlant {
 
     /** Writes so many receivers, a multiple of 10,000, with all that became of them. */
     public static void fill(Door door, DataSource database, int receivers) {
-        Plant plant = Plant.released(door);
+        fill(Plant.released(door), database, receivers);
+    }
+
+    private static void fill(Plant plant, DataSource database, int receivers) {
         for (int i = 1; i < 50; i++) {
             plant.station("BOND-" + i, "10", "V1", "V2");
         }
+        run(database, "/testing/filled-plant.sql", receivers);
+    }
+
+    /** The same with routes and structures that demand what was done, and a record of nearly all of it. */
+    public static void fillDemanding(Door door, DataSource database, int receivers) {
+        Plant plant = Plant.released(door);
+        DemandedWork.release(plant);
+        fill(plant, database, receivers);
+        run(database, "/testing/demanding-plant.sql", receivers);
+    }
+
+    private static void run(DataSource database, String script, int receivers) {
         try (var connection = database.getConnection();
                 var statement = connection.createStatement()) {
-            statement.execute(script().replace("${n}", String.valueOf(receivers)));
+            statement.execute(text(script).replace("${n}", String.valueOf(receivers)));
         } catch (SQLException e) {
             throw new IllegalStateException(e);
         }
     }
 
-    private static String script() {
-        try (InputStream in = FilledPlant.class.getResourceAsStream("/testing/filled-plant.sql")) {
+    private static String text(String script) {
+        try (InputStream in = FilledPlant.class.getResourceAsStream(script)) {
             return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -49,8 +49,10 @@ public enum Fault {
     LOST_CHARGE_LEFT_BEHIND,
     /** An installation is missing, and something done to the child acted on the parent and all in it. */
     LOST_INSTALLATION_WORKED_ON,
-    /** How a lot or container came about is missing, not only where it was bought. */
+    /** How a lot came about is missing, not only where it was bought. */
     LOST_MAKING,
+    /** What was filled into containers is missing. */
+    LOST_FILLING,
     /** A charge and the discharge before it are missing: only quantities could show it. */
     UNDETECTABLE_CHARGE;
 

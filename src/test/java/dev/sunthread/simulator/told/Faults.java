@@ -26,7 +26,7 @@ final class Faults {
             Map.entry("carrier-unload", Fault.LOST_TRAY_UNLOAD),
             Map.entry("receipt", Fault.LOST_RECEIPT),
             Map.entry("birth", Fault.LOST_BIRTH),
-            Map.entry("container", Fault.LOST_MAKING),
+            Map.entry("container", Fault.LOST_FILLING),
             Map.entry("split", Fault.LOST_MAKING),
             Map.entry("merge", Fault.LOST_MAKING),
             Map.entry("relabel", Fault.LOST_MAKING),

@@ -1,6 +1,0 @@
-package dev.sunthread.genealogy;
-
-import java.util.Set;
-
-/** A lot that was blended: its item, when, and the items of what is recorded to have gone in. */
-record Blending(long entry, long lot, long item, Moment at, Set<Long> components) {}

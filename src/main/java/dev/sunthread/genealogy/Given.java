@@ -1,6 +1,0 @@
-package dev.sunthread.genealogy;
-
-import java.util.Set;
-
-/** A happening that reached a unit, how surely, and the items it took in. */
-record Given(Happening happening, Certainty certainty, Set<Long> items) {}

@@ -1,0 +1,175 @@
+package dev.sunthread.genealogy.answer;
+
+import dev.sunthread.genealogy.Certainty;
+import dev.sunthread.genealogy.Question;
+import dev.sunthread.genealogy.Way;
+import dev.sunthread.genealogy.answer.Shipments.Shipment;
+import dev.sunthread.genealogy.walk.Arrival;
+import dev.sunthread.genealogy.walk.Edge;
+import dev.sunthread.genealogy.walk.EdgeSource;
+import dev.sunthread.genealogy.walk.GivenEdges;
+import dev.sunthread.genealogy.walk.Suspect;
+import dev.sunthread.genealogy.walk.Walk;
+import dev.sunthread.kernel.TraceKind;
+import dev.sunthread.kernel.TraceRef;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.EnumSet;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What the walk finds for one question at one cut-off: every node reached, with its class ever, now, at each shipment
+ * and at the time asked.
+ */
+final class Answer {
+
+    /** A shipment that something was in while affected, and its class then. */
+    record Shipped(Shipment shipment, Certainty certainty) {}
+
+    private static final Set<TraceKind> THINGS =
+            EnumSet.of(TraceKind.LOT, TraceKind.CONTAINER, TraceKind.UNIT, TraceKind.CURE_RUN, TraceKind.TEST_RUN);
+
+    private final Way way;
+    private final Walk walk;
+    private final Collection<Suspect> suspects;
+    private final Collection<TraceRef> roots;
+    private final SortedMap<TraceRef, Arrival> ever;
+    private final SortedMap<TraceRef, Arrival> now;
+    private final SortedMap<TraceRef, Arrival> at;
+    private final Map<TraceRef, List<Shipped>> shipped = new HashMap<>();
+
+    Answer(Way way, Walk walk, Collection<Suspect> suspects, @Nullable Long at) {
+        this.way = way;
+        this.walk = walk;
+        this.suspects = suspects;
+        this.roots = suspects.stream().map(Suspect::node).collect(Collectors.toCollection(LinkedHashSet::new));
+        this.ever = search(Question.EVER);
+        this.now = search(Question.NOW);
+        this.at = at == null ? new TreeMap<>() : search(Question.at(at));
+    }
+
+    /** Adds the classes at shipment; {@code edges} tell what was inside what. */
+    Answer withShipments(Shipments shipments, EdgeSource edges) {
+        if (way == Way.BACKWARD) {
+            shipments.of(holders(edges)).stream()
+                    .filter(shipment -> roots.stream().anyMatch(root -> shipments.carried(shipment, root)))
+                    .forEach(shipment -> keep(shipment, search(Question.at(shipment.shippedAt())), any -> true));
+        } else {
+            GivenEdges reached = new GivenEdges(edges.outOf(ever.keySet()));
+            shipments.of(units()).forEach(shipment -> searchInside(shipment, reached));
+        }
+        return this;
+    }
+
+    // only what a shipment carried can be affected in it: searching all for each would take nodes times shipments
+    private void searchInside(Shipment shipment, GivenEdges reached) {
+        Question then = Question.at(shipment.shippedAt());
+        Set<TraceRef> behind = reached.behind(shipment.units(), then::possiblyCovers);
+        behind.addAll(reached.behind(reached.takenOutInto(behind), any -> true));
+        Set<TraceRef> carried =
+                reached.behind(shipment.units(), edge -> edge.placesUnit() && then.possiblyCovers(edge));
+        Walk inside = walk.over(new GivenEdges(reached.into(behind)));
+        keep(shipment, inside.forwardFrom(suspects, then), carried::contains);
+    }
+
+    private void keep(Shipment shipment, SortedMap<TraceRef, Arrival> then, Predicate<TraceRef> counts) {
+        then.values().stream()
+                .filter(arrival -> counts.test(arrival.node()))
+                .forEach(arrival -> shipped.computeIfAbsent(arrival.node(), any -> new ArrayList<>())
+                        .add(new Shipped(shipment, arrival.certainty())));
+    }
+
+    private SortedMap<TraceRef, Arrival> search(Question question) {
+        return way == Way.FORWARD ? walk.forwardFrom(suspects, question) : walk.backward(roots, question);
+    }
+
+    private Set<TraceRef> units() {
+        Set<TraceRef> units = new TreeSet<>(ever.keySet());
+        units.removeIf(node -> node.kind() != TraceKind.UNIT);
+        return units;
+    }
+
+    /** The units asked for and all that ever held them. */
+    private Set<TraceRef> holders(EdgeSource edges) {
+        Set<TraceRef> holders = new HashSet<>(roots);
+        Set<TraceRef> open = new HashSet<>(roots);
+        while (!open.isEmpty()) {
+            Set<TraceRef> next = new HashSet<>();
+            edges.outOf(open).stream().filter(Edge::placesUnit).forEach(edge -> next.add(edge.to()));
+            next.removeIf(node -> !holders.add(node));
+            open = next;
+        }
+        holders.removeIf(node -> node.kind() != TraceKind.UNIT);
+        return holders;
+    }
+
+    /** Every thing reached but the roots themselves, in a fixed order; steps, gaps and kept lines are told in paths. */
+    List<Arrival> reached() {
+        return ever.values().stream()
+                .filter(arrival -> THINGS.contains(arrival.node().kind()))
+                .filter(arrival -> !roots.contains(arrival.node()))
+                .toList();
+    }
+
+    /** The thing next to it on its path towards the suspects; absent if that is one of them. */
+    @Nullable
+    TraceRef reachedFrom(Arrival arrival) {
+        List<TraceRef> nearest = new ArrayList<>(arrival.path().stream()
+                .map(way == Way.FORWARD ? Edge::from : Edge::to)
+                .toList());
+        if (way == Way.FORWARD) {
+            Collections.reverse(nearest);
+        }
+        return nearest.stream()
+                .filter(node -> roots.contains(node) || THINGS.contains(node.kind()))
+                .findFirst()
+                .filter(node -> !roots.contains(node))
+                .orElse(null);
+    }
+
+    /** Its class at any time. */
+    @Nullable
+    Certainty ever(TraceRef node) {
+        return certainty(ever, node);
+    }
+
+    @Nullable
+    Certainty now(TraceRef node) {
+        return certainty(now, node);
+    }
+
+    @Nullable
+    Certainty at(TraceRef node) {
+        return certainty(at, node);
+    }
+
+    List<Shipped> shipped(TraceRef node) {
+        return shipped.getOrDefault(node, List.of());
+    }
+
+    /** The strongest class of any shipment. */
+    @Nullable
+    Certainty atShipment(TraceRef node) {
+        return shipped(node).stream()
+                .map(Shipped::certainty)
+                .min(java.util.Comparator.naturalOrder())
+                .orElse(null);
+    }
+
+    private static @Nullable Certainty certainty(SortedMap<TraceRef, Arrival> found, TraceRef node) {
+        Arrival arrival = found.get(node);
+        return arrival == null ? null : arrival.certainty();
+    }
+}

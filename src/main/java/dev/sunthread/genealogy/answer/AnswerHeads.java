@@ -1,0 +1,57 @@
+package dev.sunthread.genealogy.answer;
+
+import dev.sunthread.genealogy.AnswerHead;
+import dev.sunthread.genealogy.TraceQuestion;
+import dev.sunthread.ledger.Entries;
+import java.time.OffsetDateTime;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+
+/** What answers say of themselves: cut-off, hash, counts, and what touches them that a person has yet to settle. */
+@Component
+public class AnswerHeads {
+
+    private final JdbcClient jdbc;
+    private final AnswerStore store;
+    private final Entries entries;
+
+    public AnswerHeads(JdbcClient jdbc, AnswerStore store, Entries entries) {
+        this.jdbc = jdbc;
+        this.store = store;
+        this.entries = entries;
+    }
+
+    public Optional<AnswerHead> find(String id) {
+        return jdbc.sql("""
+                        SELECT asked, suspects, cutoff_recorded_at, hash, open_findings, open_lines
+                        FROM genealogy.answer WHERE id = ?
+                        """)
+                .param(id)
+                .query((row, number) -> new AnswerHead(
+                        id,
+                        AskedQuestion.read(row.getString(1)),
+                        List.of((String[]) row.getArray(2).getArray()),
+                        row.getObject(3, OffsetDateTime.class),
+                        row.getString(4),
+                        store.counts(id),
+                        row.getLong(5),
+                        row.getLong(6)))
+                .optional();
+    }
+
+    public AnswerHead of(String id, TraceQuestion question, Answering.Answered answered) {
+        long cutoff = Objects.requireNonNull(question.cutoff());
+        return new AnswerHead(
+                id,
+                question,
+                answered.suspects(),
+                entries.recordedAt(cutoff).orElse(null),
+                AnswerHash.ofLines(answered.lines()),
+                List.of(),
+                answered.touching().findings().size(),
+                answered.touching().lines().size());
+    }
+}

@@ -1,0 +1,83 @@
+package dev.sunthread.genealogy.answer;
+
+import dev.sunthread.genealogy.Question;
+import dev.sunthread.genealogy.walk.Edge;
+import dev.sunthread.genealogy.walk.EdgeSource;
+import dev.sunthread.kernel.TraceRef;
+import dev.sunthread.ledger.Known;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import org.springframework.jdbc.core.DataClassRowMapper;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/** The shipments of the units of an answer, and what was inside them when they left. */
+final class Shipments {
+
+    /** One shipment: when it left, in microseconds, and the units it names. */
+    record Shipment(long entry, String number, String consignee, long shippedAt, Set<TraceRef> units) {}
+
+    private record Row(long entry, String number, String consignee, long shippedAt, long unit) {}
+
+    private static final String OF_UNITS = """
+            SELECT h.entry, h.number, h.consignee, (extract(epoch FROM h.shipped_at) * 1000000)::bigint AS shipped_at, u.unit
+            FROM production.shipment h JOIN production.shipment_unit u USING (entry)
+            WHERE u.unit = ANY (:ids) AND %s ORDER BY h.shipped_at, h.entry
+            """.formatted(Known.at("h.entry"));
+
+    private final JdbcClient jdbc;
+    private final long cutoff;
+    private final EdgeSource edges;
+
+    Shipments(JdbcClient jdbc, long cutoff, EdgeSource edges) {
+        this.jdbc = jdbc;
+        this.cutoff = cutoff;
+        this.edges = edges;
+    }
+
+    /** The shipments that name any of these units, in the order of time, each with those of the units it names. */
+    Collection<Shipment> of(Collection<TraceRef> units) {
+        Map<Long, Shipment> shipments = new TreeMap<>();
+        List<Row> rows = jdbc.sql(OF_UNITS)
+                .param("cutoff", cutoff)
+                .param("ids", units.stream().map(TraceRef::id).toArray(Long[]::new))
+                .query(DataClassRowMapper.newInstance(Row.class))
+                .list();
+        List<Shipment> ordered = new ArrayList<>();
+        for (Row row : rows) {
+            Shipment shipment = shipments.get(row.entry());
+            if (shipment == null) {
+                shipment = new Shipment(row.entry(), row.number(), row.consignee(), row.shippedAt(), new HashSet<>());
+                shipments.put(row.entry(), shipment);
+                ordered.add(shipment);
+            }
+            shipment.units().add(TraceRef.unit(row.unit()));
+        }
+        return ordered;
+    }
+
+    /** Whether a unit may have been among what a shipment carried: named by it, or inside what it names. */
+    boolean carried(Shipment shipment, TraceRef unit) {
+        Question then = Question.at(shipment.shippedAt());
+        Set<TraceRef> seen = new HashSet<>(Set.of(unit));
+        Deque<TraceRef> open = new ArrayDeque<>(seen);
+        while (!open.isEmpty()) {
+            TraceRef node = open.remove();
+            if (shipment.units().contains(node)) {
+                return true;
+            }
+            edges.outOf(List.of(node)).stream()
+                    .filter(edge -> edge.placesUnit() && then.possiblyCovers(edge))
+                    .map(Edge::to)
+                    .filter(seen::add)
+                    .forEach(open::add);
+        }
+        return false;
+    }
+}

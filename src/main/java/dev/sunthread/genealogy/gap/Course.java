@@ -1,0 +1,72 @@
+package dev.sunthread.genealogy.gap;
+
+import dev.sunthread.genealogy.demand.Deviation;
+import dev.sunthread.genealogy.demand.RouteRevision;
+import dev.sunthread.genealogy.demand.RunDemand;
+import dev.sunthread.genealogy.records.Happening;
+import dev.sunthread.genealogy.records.UnitSigns;
+import dev.sunthread.genealogy.walk.Edge;
+import dev.sunthread.genealogy.walk.Moment;
+import dev.sunthread.kernel.TraceRef;
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import java.util.function.IntPredicate;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/** All that is recorded of the course of one unit through the plant. */
+record Course(
+        UnitSigns signs, List<Given> given, List<Edge> parents, List<Edge> children, Collection<Deviation> deviations) {
+
+    TraceRef unit() {
+        return signs.node();
+    }
+
+    /** Steps of operations of the route whose sequence fits. */
+    List<Moment> steps(RouteRevision route, IntPredicate sequence) {
+        return route.operations().stream()
+                .filter(operation -> sequence.test(operation.sequence()))
+                .flatMap(operation -> stepsOf(operation.code()))
+                .map(one -> one.happening().at())
+                .toList();
+    }
+
+    /** Steps of the operation that name the unit; one that only reached it was done to another. */
+    Stream<Given> stepsOf(String operation) {
+        return given.stream()
+                .filter(one -> operation.equals(one.happening().operation()))
+                .filter(one -> one.happening().units().contains(unit()));
+    }
+
+    /** What proves that an operation of the route was over: later operations, an installation, a shipment. */
+    List<Moment> after(RouteRevision route, int sequence) {
+        return Stream.concat(steps(route, later -> later > sequence).stream(), leavings())
+                .toList();
+    }
+
+    /** Installations of the unit in others, and its shipments. */
+    Stream<Moment> leavings() {
+        return Stream.concat(parents.stream().map(Edge::begin), signs.shipped().stream());
+    }
+
+    /**
+     * The time from the first sign of the unit to the record after an operation, by the first time that a later one was
+     * done. The record before it is no bound: the operation before may have been done once more. An installation or a
+     * shipment is no end: a unit may have come back, or been worked on in place.
+     */
+    Moment window(RouteRevision route, int sequence) {
+        long late = steps(route, later -> later > sequence).stream()
+                .mapToLong(Moment::late)
+                .min()
+                .orElse(Long.MAX_VALUE);
+        return new Moment(Math.min(signs.first(), late), late);
+    }
+
+    /** An operation on this unit that must have happened some time in the window. */
+    Happening unrecorded(Moment window, @Nullable String operation, @Nullable RunDemand under, long entry) {
+        Moment start = Moment.at(window.early());
+        Moment end = Moment.at(window.late());
+        return new Happening(unit(), entry, start, end, Set.of(unit()), Set.of(), operation, under);
+    }
+}

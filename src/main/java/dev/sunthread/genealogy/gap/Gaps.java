@@ -1,0 +1,178 @@
+package dev.sunthread.genealogy.gap;
+
+import dev.sunthread.genealogy.demand.RunDemand;
+import dev.sunthread.genealogy.demand.UnitDemand;
+import dev.sunthread.genealogy.records.Happening;
+import dev.sunthread.genealogy.records.Records;
+import dev.sunthread.genealogy.records.Unmade;
+import dev.sunthread.kernel.TraceRef;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The gaps that are known so far, one for each set of candidates. Asked from a candidate, everything in the plant that
+ * demands its item or run is looked at; asked from a unit, what it and its companions lack.
+ */
+public final class Gaps {
+
+    private final Records records;
+    private final Lacks lacks;
+    private final Definitions definitions;
+    private final Candidates candidates;
+    private final Set<Lack> placed = new HashSet<>();
+    private final Map<Long, Gap> known = new HashMap<>();
+    private final Map<TraceRef, Set<Gap>> byCandidate = new HashMap<>();
+    private final Map<TraceRef, Set<Gap>> byParent = new HashMap<>();
+    private final Set<Long> items = new HashSet<>();
+    private final Set<RunDemand> runs = new HashSet<>();
+    private @Nullable List<Lack> unmade;
+
+    public Gaps(Records records, Definitions definitions, Lacks lacks, Candidates candidates) {
+        this.records = records;
+        this.definitions = definitions;
+        this.lacks = lacks;
+        this.candidates = candidates;
+    }
+
+    /** Makes known the gaps of what these units lack, and of what uses in these happenings do. */
+    public Set<Gap> of(Collection<TraceRef> units, Collection<Happening> happenings) {
+        List<Lack> lacking = Stream.concat(lacks.of(units).stream(), lacks.inUsesOf(happenings).stream())
+                .toList();
+        place(lacking);
+        Set<Lack> asked = new HashSet<>(lacking);
+        return known.values().stream()
+                .filter(gap -> gap.lacks().stream().anyMatch(asked::contains))
+                .collect(Collectors.toSet());
+    }
+
+    /** The gaps of what these lots lack: components, or any record of where they came from. */
+    public Set<Gap> ofLots(Collection<Long> lots) {
+        if (lots.isEmpty()) {
+            return Set.of();
+        }
+        List<Lack> lacking = Stream.concat(
+                        lacks.ofBlends(records.lots().blends(lots)).stream(),
+                        ofUnmade().stream().filter(lack -> lots.contains(lack.lot())))
+                .toList();
+        place(lacking);
+        return known.values().stream()
+                .filter(gap -> gap.lacks().stream().anyMatch(lacking::contains))
+                .collect(Collectors.toSet());
+    }
+
+    /** The gaps of children that these parents lack; all their lacks are made known. */
+    public Map<TraceRef, Set<Gap>> insideOf(Collection<TraceRef> parents) {
+        place(lacks.of(parents));
+        Map<TraceRef, Set<Gap>> inside = new HashMap<>();
+        parents.stream().filter(byParent::containsKey).forEach(parent -> inside.put(parent, byParent.get(parent)));
+        return inside;
+    }
+
+    /** The gaps that a candidate of these items or under these definitions may fill. */
+    public Set<Gap> ofCandidate(TraceRef candidate) {
+        return byCandidate.getOrDefault(candidate, Set.of());
+    }
+
+    /** The gap with this node, and with everything in the plant that lacks one of its candidates. */
+    public Stream<Gap> whole(Collection<TraceRef> nodes) {
+        List<Gap> gaps = nodes.stream()
+                .filter(node -> Gap.KINDS.contains(node.kind()))
+                .filter(node -> known.containsKey(node.id()))
+                .map(node -> known.get(node.id()))
+                .toList();
+        learnItems(gaps.stream().flatMap(gap -> gap.items().stream()).toList());
+        learnRuns(gaps.stream().flatMap(gap -> gap.runs().stream()).toList());
+        return gaps.stream();
+    }
+
+    /** Makes known every gap that one of these items may fill. */
+    public void learnItems(Collection<Long> wanted) {
+        Set<Long> missing = new HashSet<>(wanted);
+        missing.removeAll(items);
+        if (missing.isEmpty()) {
+            return;
+        }
+        items.addAll(missing);
+        List<Lack> lacking = new ArrayList<>(
+                lacks.of(mayLack(demands(records.demands().demanding(missing)).flatMap(item -> item.of(missing)))));
+        lacking.addAll(lacks.inUsesOfItems(missing));
+        lacking.addAll(lacks.ofBlends(records.lots().blendsDemanding(missing)));
+        ofUnmade().stream()
+                .filter(lack -> !Collections.disjoint(lack.items(), missing))
+                .forEach(lacking::add);
+        place(lacking);
+    }
+
+    /** Makes known every gap of any item. */
+    public void learnEveryItem() {
+        Set<Long> all = new HashSet<>(records.demands().demandedItems());
+        all.addAll(records.uses().itemsUnscanned());
+        ofUnmade().forEach(lack -> all.addAll(lack.items()));
+        learnItems(all);
+    }
+
+    // these are few, so that all of them are looked at together
+    private List<Lack> ofUnmade() {
+        if (unmade == null) {
+            List<Unmade> lots = records.lots().unmade();
+            Set<Long> any = lots.stream().allMatch(lot -> !lot.items().isEmpty())
+                    ? Set.of()
+                    : records.lots().items();
+            unmade = lacks.ofUnmade(lots.stream().map(lot -> lot.orOfAny(any)).toList());
+        }
+        return unmade;
+    }
+
+    public void learnRuns(Collection<RunDemand> wanted) {
+        Set<RunDemand> missing = new HashSet<>(wanted);
+        missing.removeAll(runs);
+        if (!missing.isEmpty()) {
+            runs.addAll(missing);
+            place(lacks.of(
+                    mayLack(demands(records.demands().demandingRuns(missing)).flatMap(item -> item.ofRuns(missing)))));
+        }
+    }
+
+    private Stream<UnitDemands> demands(Collection<Long> demanding) {
+        definitions.learn(demanding);
+        return demanding.stream()
+                .map(item -> new UnitDemands(item, definitions.routes(item), definitions.structures(item)));
+    }
+
+    private List<TraceRef> mayLack(Stream<UnitDemand> demands) {
+        return records.signs().thatMayLack(demands.distinct().toList()).stream()
+                .map(TraceRef::unit)
+                .toList();
+    }
+
+    private void place(List<Lack> lacking) {
+        List<Lack> fresh = lacking.stream().filter(placed::add).toList();
+        List<List<Gap.Candidate>> found = candidates.of(fresh);
+        for (int i = 0; i < fresh.size(); i++) {
+            if (!found.get(i).isEmpty()) {
+                place(fresh.get(i), new Gap(fresh.get(i), found.get(i)));
+            }
+        }
+    }
+
+    private void place(Lack lack, Gap made) {
+        Gap gap = known.computeIfAbsent(made.node().id(), any -> made);
+        gap.lacks().add(lack);
+        gap.candidates()
+                .forEach(candidate -> byCandidate
+                        .computeIfAbsent(candidate.node(), any -> new HashSet<>())
+                        .add(gap));
+        if (lack.isOfChild()) {
+            byParent.computeIfAbsent(lack.parent(), any -> new HashSet<>()).add(gap);
+        }
+    }
+}

@@ -1,0 +1,58 @@
+package dev.sunthread.genealogy.gap;
+
+import dev.sunthread.genealogy.demand.RunDemand;
+import dev.sunthread.genealogy.records.Happening;
+import dev.sunthread.genealogy.walk.Moment;
+import dev.sunthread.kernel.TraceRef;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A demand without a record: something had to happen, and nothing tells with what.
+ *
+ * @param items the items of which one lot, or one child, had to be taken
+ * @param runs the recipes or specifications under one of which a run had to be done
+ * @param where the time it must have happened in, the units it would have acted on, and its operation
+ * @param position the position of the parent in which a child is not recorded; absent for all else
+ * @param present when a unit surely had to be there, if it had to: what was in another recorded place then was not it
+ * @param until when the child that is not recorded was surely gone; without end if it may be there still
+ * @param lot the blended lot that lacks a component; absent for all that units lack
+ */
+record Lack(
+        Set<Long> items,
+        Set<RunDemand> runs,
+        Happening where,
+        @Nullable String position,
+        Moment present,
+        long until,
+        @Nullable Long lot) {
+
+    static Lack ofMaterial(Set<Long> items, Happening where) {
+        return new Lack(items, Set.of(), where, null, where.at(), Long.MAX_VALUE, null);
+    }
+
+    static Lack ofRun(RunDemand run, Happening where) {
+        return new Lack(Set.of(), Set.of(run), where, null, where.at(), Long.MAX_VALUE, null);
+    }
+
+    static Lack ofChild(Set<Long> items, Happening where, String position, Moment present, long until) {
+        return new Lack(items, Set.of(), where, position, present, until, null);
+    }
+
+    static Lack ofComponent(Set<Long> items, Happening where, long lot) {
+        return new Lack(items, Set.of(), where, null, where.at(), Long.MAX_VALUE, lot);
+    }
+
+    boolean isOfChild() {
+        return position != null;
+    }
+
+    /** The parent that lacks a record of a child. */
+    TraceRef parent() {
+        return where.units().iterator().next();
+    }
+
+    Moment window() {
+        return where.at();
+    }
+}

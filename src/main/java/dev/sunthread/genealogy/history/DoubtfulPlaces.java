@@ -1,0 +1,64 @@
+package dev.sunthread.genealogy.history;
+
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/**
+ * Units and places of which more is recorded than one birth and one installation, known or not; read once. What is
+ * recorded after the cut-off may be missing, for it contradicts nothing that is known then.
+ */
+final class DoubtfulPlaces {
+
+    private static final String TWICE = "SELECT b.unit FROM production.birth b GROUP BY b.unit HAVING count(*) > 1";
+
+    private static final String CHILDREN = """
+            SELECT t.unit FROM unnest(:twice::bigint[]) t(unit)
+            UNION SELECT i.child_unit FROM production.installation i WHERE i.child_unit IS NOT NULL
+            GROUP BY i.child_unit HAVING count(*) > 1
+            UNION SELECT r.child_unit FROM production.removal r WHERE r.child_unit IS NOT NULL
+            """;
+
+    private static final String PLACES = """
+            SELECT i.parent_position FROM production.installation i GROUP BY i.parent_position HAVING count(*) > 1
+            UNION SELECT r.parent_position FROM production.removal r WHERE r.parent_position IS NOT NULL
+            """;
+
+    private static final String PARENTS = """
+            SELECT t.unit FROM unnest(:twice::bigint[]) t(unit)
+            UNION SELECT r.parent FROM production.removal r WHERE r.parent_position IS NULL
+            """;
+
+    private final JdbcClient jdbc;
+    private @Nullable Map<String, Long[]> known;
+
+    DoubtfulPlaces(JdbcClient jdbc) {
+        this.jdbc = jdbc;
+    }
+
+    /** The parameters of {@link SurelyKnown#LASTING}, and the units with two births as {@code twice}. */
+    Map<String, Long[]> params() {
+        if (known == null) {
+            Long[] twice = ids(TWICE, new Long[0]);
+            known = Map.of(
+                    "twice",
+                    twice,
+                    "children",
+                    ids(CHILDREN, twice),
+                    "places",
+                    ids(PLACES, twice),
+                    "parents",
+                    ids(PARENTS, twice));
+        }
+        return known;
+    }
+
+    private Long[] ids(String sql, Long[] twice) {
+        List<Long> ids = jdbc.sql(sql)
+                .param("twice", twice)
+                .query((row, number) -> row.getLong(1))
+                .list();
+        return ids.toArray(Long[]::new);
+    }
+}

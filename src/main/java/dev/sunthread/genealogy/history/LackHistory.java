@@ -1,0 +1,119 @@
+package dev.sunthread.genealogy.history;
+
+import dev.sunthread.genealogy.demand.UnitDemand;
+import dev.sunthread.kernel.TraceKind;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/**
+ * Finds in the whole plant the units that may lack what is demanded. It leaves one out only if what is demanded surely
+ * is recorded, as known at the cut-off, or if nothing was ever told that makes it due; whatever was ever withdrawn, or
+ * contradicts, or is not known yet speaks for looking closer.
+ */
+final class LackHistory {
+
+    private static final String TOLD_LATER = """
+            (EXISTS (SELECT FROM production.step_unit lu JOIN production.step ls USING (entry)
+               WHERE lu.unit = u.id AND ls.operation = ANY (:later))
+             OR EXISTS (SELECT FROM production.installation li WHERE li.child_unit = u.id)
+             OR EXISTS (SELECT FROM production.removal lr WHERE lr.child_unit = u.id)
+             OR EXISTS (SELECT FROM production.shipment_unit lh WHERE lh.unit = u.id))
+            """;
+
+    private static final String MATERIAL = """
+            WITH %s,
+            taking AS (SELECT DISTINCT v.entry FROM production.step_use v WHERE v.item = ANY (:accepted)),
+            own AS (
+              SELECT su.unit, bool_or(%s) AS was_done, bool_and(t.entry IS NOT NULL) AS took
+              FROM production.step s JOIN production.step_unit su USING (entry) CROSS JOIN line
+              LEFT JOIN ledger.withdrawal w ON w.target = s.entry LEFT JOIN taking t ON t.entry = s.entry
+              WHERE s.operation = :operation GROUP BY su.unit)
+            SELECT u.id FROM production.unit u LEFT JOIN own ON own.unit = u.id
+            WHERE u.item = :item AND (NOT own.took OR own.was_done IS NOT TRUE AND %s)
+            """.formatted(SurelyKnown.LINE, SurelyKnown.at("s.entry"), TOLD_LATER);
+
+    private static final String RUN = """
+            WITH %s,
+            own AS (
+              SELECT r.unit, count(DISTINCT r.run) FILTER (WHERE %s) AS done
+              FROM (%%s) r CROSS JOIN line LEFT JOIN ledger.withdrawal w ON w.target = r.entry GROUP BY r.unit)
+            SELECT u.id FROM production.unit u LEFT JOIN own ON own.unit = u.id
+            LEFT JOIN unnest(:twice::bigint[]) t(unit) ON t.unit = u.id
+            WHERE u.item = :item AND (coalesce(own.done, 0) < :times OR t.unit IS NOT NULL) AND %s
+            """.formatted(SurelyKnown.LINE, SurelyKnown.at("r.entry"), TOLD_LATER);
+
+    private static final String CURE = RUN.formatted("""
+            SELECT c.entry, c.run, m.unit FROM cure.run_record c JOIN cure.run_unit m USING (entry)
+            WHERE c.recipe = :definition
+            """);
+
+    private static final String TEST = RUN.formatted(
+            "SELECT t.entry, t.run, t.unit FROM electrical.run_record t WHERE t.specification = :definition");
+
+    private static final String CHILDREN = """
+            WITH %s,
+            due AS MATERIALIZED (
+              SELECT u.id, least(
+                (SELECT min(s.ended_at) FROM production.step_unit su JOIN production.step s USING (entry)
+                 WHERE su.unit = u.id AND s.operation = ANY (:later)),
+                (SELECT min(i.installed_at) FROM production.installation i WHERE i.child_unit = u.id),
+                (SELECT timestamptz '-infinity' FROM production.removal r WHERE r.child_unit = u.id LIMIT 1),
+                (SELECT min(h.shipped_at) FROM production.shipment_unit su JOIN production.shipment h USING (entry)
+                 WHERE su.unit = u.id)) AS since
+              FROM production.unit u WHERE u.item = :item)
+            SELECT DISTINCT d.id FROM due d CROSS JOIN unnest(:positions) AS q(position)
+            LEFT JOIN (%s
+              AND p.parent IN (SELECT u.id FROM production.unit u WHERE u.item = :item) AND p.position = ANY (:positions)) s
+              ON s.parent = d.id AND s.position = q.position
+            WHERE d.since IS NOT NULL AND (s.since IS NULL OR d.since < s.since)
+            """.formatted(SurelyKnown.LINE, SurelyKnown.LASTING);
+
+    private final JdbcClient jdbc;
+    private final long cutoff;
+    private final DoubtfulPlaces doubtful;
+
+    LackHistory(JdbcClient jdbc, long cutoff, DoubtfulPlaces doubtful) {
+        this.jdbc = jdbc;
+        this.cutoff = cutoff;
+        this.doubtful = doubtful;
+    }
+
+    Set<Long> unitsThatMayLack(Collection<UnitDemand> demands) {
+        Set<Long> units = new HashSet<>();
+        demands.forEach(demand -> units.addAll(read(demand)));
+        return units;
+    }
+
+    private List<Long> read(UnitDemand demand) {
+        if (demand instanceof UnitDemand.OfMaterial material) {
+            return read(
+                    MATERIAL,
+                    demand,
+                    Map.of("operation", material.operation(), "accepted", Sql.ids(material.accepted())));
+        }
+        if (demand instanceof UnitDemand.OfRun run) {
+            boolean isCure = run.run().run() == TraceKind.CURE_RUN;
+            return read(
+                    isCure ? CURE : TEST, demand, Map.of("definition", run.run().definition(), "times", run.times()));
+        }
+        Set<String> positions = ((UnitDemand.OfChildren) demand).positions();
+        return read(CHILDREN, demand, Map.of("positions", positions.toArray(String[]::new)));
+    }
+
+    private List<Long> read(String sql, UnitDemand demand, Map<String, Object> own) {
+        Map<String, Object> params = new TreeMap<>(own);
+        params.putAll(doubtful.params());
+        params.put("item", demand.item());
+        params.put("later", demand.later().toArray(String[]::new));
+        params.put("cutoff", cutoff);
+        return jdbc.sql(sql)
+                .params(params)
+                .query((row, number) -> row.getLong(1))
+                .list();
+    }
+}

@@ -1,0 +1,35 @@
+package dev.sunthread.genealogy.records;
+
+import dev.sunthread.genealogy.demand.Deviation;
+import dev.sunthread.genealogy.demand.RouteRevision;
+import dev.sunthread.genealogy.demand.RunDemand;
+import dev.sunthread.genealogy.demand.StructureRevision;
+import dev.sunthread.kernel.TraceRef;
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+
+/** Reads what released routes and structures demand, and what signed deviations say was not done. */
+public interface DemandRecords {
+
+    /** Every revision of the routes of these items. */
+    List<RouteRevision> routes(Collection<Long> items);
+
+    /** Every revision of the structures of these items. */
+    List<StructureRevision> structures(Collection<Long> items);
+
+    /** Items of units whose route or structure ever demanded one of these, or accepts one as an alternate. */
+    Set<Long> demanding(Collection<Long> items);
+
+    /** Items of units whose route ever demanded one of these runs. */
+    Set<Long> demandingRuns(Collection<RunDemand> demands);
+
+    /** Every revision of a route in which some operation acts on a unit alone. */
+    List<RouteRevision> actingAlone();
+
+    /** Every item that a route, a structure or a formula ever demanded, or accepted as an alternate. */
+    Set<Long> demandedItems();
+
+    /** What is stated of these units and lots. */
+    List<Deviation> deviations(Collection<TraceRef> nodes);
+}

@@ -1,0 +1,22 @@
+package dev.sunthread.genealogy.records;
+
+import dev.sunthread.genealogy.walk.Moment;
+import dev.sunthread.kernel.TraceRef;
+import java.util.List;
+
+/**
+ * Signs of one unit: its item, the early end of its first sign in the plant, and when it was shipped, returned and
+ * scrapped.
+ */
+public record UnitSigns(
+        long unit, long item, long first, List<Moment> shipped, List<Moment> returned, List<Moment> scrapped) {
+
+    /** Of a unit that nothing tells of: it is of no item, and there since ever. */
+    public static UnitSigns none(long unit) {
+        return new UnitSigns(unit, -1, Long.MIN_VALUE, List.of(), List.of(), List.of());
+    }
+
+    public TraceRef node() {
+        return TraceRef.unit(unit);
+    }
+}

@@ -1,0 +1,18 @@
+package dev.sunthread.genealogy.records;
+
+import dev.sunthread.genealogy.walk.Moment;
+import java.util.Set;
+
+/**
+ * A lot of which there is a sign, and no record of where it came from.
+ *
+ * @param items the items it was used as, none if no use tells
+ * @param first the first sign of it
+ */
+public record Unmade(long lot, Set<Long> items, Moment first) {
+
+    /** The same, of any of these items if no use tells which it is. */
+    public Unmade orOfAny(Set<Long> all) {
+        return items.isEmpty() ? new Unmade(lot, all, first) : this;
+    }
+}

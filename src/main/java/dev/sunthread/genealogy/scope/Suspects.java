@@ -1,0 +1,55 @@
+package dev.sunthread.genealogy.scope;
+
+import dev.sunthread.genealogy.Root;
+import dev.sunthread.genealogy.Scope;
+import dev.sunthread.genealogy.Scopes;
+import dev.sunthread.genealogy.walk.EdgeSource;
+import dev.sunthread.genealogy.walk.Starts;
+import dev.sunthread.genealogy.walk.Suspect;
+import dev.sunthread.kernel.Refused;
+import dev.sunthread.materials.Lots;
+import dev.sunthread.production.Units;
+import java.util.List;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+
+/** Finds what the root of a question stands for. */
+@Component
+public class Suspects {
+
+    private final JdbcClient jdbc;
+    private final Lots lots;
+    private final Units units;
+
+    public Suspects(JdbcClient jdbc, Lots lots, Units units) {
+        this.jdbc = jdbc;
+        this.lots = lots;
+        this.units = units;
+    }
+
+    /** @throws Refused if what is named was never recorded, or a scope has nothing in it */
+    public List<Suspect> of(Root root, long cutoff, EdgeSource edges, Starts starts) {
+        List<Suspect> suspects =
+                new Scopes(new ScopeHistory(jdbc, cutoff, lots, units), edges, starts).resolve(scope(root));
+        if (suspects.isEmpty()) {
+            throw new Refused("Nothing that is recorded falls under the scope", "Widen its windows or its names");
+        }
+        return suspects;
+    }
+
+    private static Scope scope(Root root) {
+        if (root instanceof Root.OfLot lot) {
+            return new Scope.Lot(lot.number());
+        }
+        if (root instanceof Root.OfSupplierLot supplierLot) {
+            return new Scope.SupplierLot(supplierLot.text());
+        }
+        if (root instanceof Root.OfUnit unit) {
+            return new Scope.Units(
+                    List.of(new Scope.UnitName(
+                            unit.id().item(), unit.id().serial(), unit.id().issuer())),
+                    null);
+        }
+        return ((Root.OfScope) root).scope();
+    }
+}

@@ -1,7 +1,0 @@
-package dev.sunthread.web;
-
-import java.time.OffsetDateTime;
-
-/** One entry of the ledger as the start page lists it. */
-public record Happening(
-        String id, String kind, OffsetDateTime occurredAt, OffsetDateTime recordedAt, String actor, String source) {}

@@ -1,0 +1,27 @@
+package dev.sunthread.web.home;
+
+import dev.sunthread.ledger.Sealer;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+
+/** The start page: search, what waits, what happened last, and how to begin. */
+@Controller
+class StartController {
+
+    private final Sealer sealer;
+    private final StartPages pages;
+
+    StartController(Sealer sealer, StartPages pages) {
+        this.sealer = sealer;
+        this.pages = pages;
+    }
+
+    @GetMapping("/")
+    String start(Model model) {
+        long cutoff = sealer.seal();
+        model.addAttribute("cutoff", cutoff);
+        model.addAttribute("page", pages.read(cutoff));
+        return "web/start";
+    }
+}
