@@ -23,9 +23,11 @@ import org.springframework.web.util.HtmlUtils;
 class EveryLinkTests {
 
     private static final Pattern LINK = Pattern.compile("(?:href|src)=\"(/[^\"#]*)");
-    /** Each page of lines links to every order and filter of them; one step away from the plain answer is enough. */
+    /** Each trace links to every order, filter and file of its lines; those of one answer, one step away, are enough. */
     private static final Pattern BEYOND = Pattern.compile(
-            ".*(sort=.*(level|place|outermost)=|(level|place|outermost)=.*(sort|format)=|descending=true).*");
+            "(/trace|/api/v1/traces)[?](?!.*[&?]lot=A-17).*(level|when|certainty|place|outermost|sort|format)=.*"
+                    + "|.*(sort=.*(level|place|outermost)=|(level|place|outermost)=.*(sort|format)=|descending=true).*"
+                    + "|/api/v1/traces[?].*(level|when|certainty|place|outermost)=.*");
 
     private static final Pattern MAIN = Pattern.compile("<main.*</main>", Pattern.DOTALL);
     private static final Pattern WAY_ON = Pattern.compile("<a [^>]*href=|<form");
