@@ -116,7 +116,9 @@ public final class PositionTimeline {
     public Map<TraceRef, Long> ends() {
         Map<TraceRef, Long> ends = new HashMap<>();
         loadings.forEach(dated -> ends.merge(
-                dated.loading().lot(), Math.max(dated.carriesUntil(), dated.loading().mayBeTo()), Math::max));
+                dated.loading().lot(),
+                Math.max(dated.carriesUntil(), dated.loading().mayBeTo()),
+                Math::max));
         return ends;
     }
 
