@@ -39,6 +39,7 @@ class SimulationTests {
     @ParameterizedTest(name = "{0} {1}")
     @CsvSource({
         "none, 3000030",
+        "none, 12000129",
         "lost step, 3000052",
         "lost step, 3000153",
         "lost step, 3000179",
