@@ -74,11 +74,13 @@ final class MemoryItems {
 
     private @Nullable Long known(String number) {
         TraceRef lot = remembered.lot(number);
-        return origins.stream()
-                .filter(origin -> origin.lot().equals(lot))
-                .map(Origin::item)
-                .reduce((earlier, later) -> later)
-                .orElse(null);
+        Long last = null;
+        for (Origin origin : origins) {
+            if (origin.lot().equals(lot)) {
+                last = origin.item();
+            }
+        }
+        return last;
     }
 
     private @Nullable Long ofAll(List<String> lots) {
