@@ -8,6 +8,9 @@ import org.jspecify.annotations.Nullable;
  * @param level only this level
  * @param when the time that {@code certainty} is about
  * @param certainty only this class then; with {@code when} and no class: any class then
+ * @param place only units whose outermost unit was seen there last
+ * @param held only lines with a hold, or only those without
+ * @param outermost only units that are inside no other now, or only those that are
  * @param text only lines whose name, place or reason contains it
  * @param sort the column to sort by
  */
@@ -15,12 +18,15 @@ public record LineFilter(
         @Nullable String level,
         @Nullable When when,
         @Nullable Certainty certainty,
+        @Nullable String place,
+        @Nullable Boolean held,
+        @Nullable Boolean outermost,
         @Nullable String text,
         Sort sort,
         boolean descending) {
 
     /** Everything, by level and name. */
-    public static final LineFilter ALL = new LineFilter(null, null, null, null, Sort.LEVEL, false);
+    public static final LineFilter ALL = new LineFilter(null, null, null, null, null, null, null, Sort.LEVEL, false);
 
     /** The columns that lines can be sorted by. */
     public enum Sort {

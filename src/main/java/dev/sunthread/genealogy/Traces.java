@@ -86,7 +86,7 @@ public class Traces {
         OffsetDateTime now = OffsetDateTime.now(clock);
         store.forgetBefore(now.minusDays(7));
         Answering.Answered answered = answering.answer(asked);
-        store.keep(heads.of(id, asked, answered), words, now, answered.lines());
+        store.keep(heads.of(id, asked, answered), words, now, answered);
         return heads.find(id).orElseThrow();
     }
 }

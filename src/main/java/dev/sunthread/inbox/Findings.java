@@ -13,8 +13,9 @@ import org.springframework.stereotype.Repository;
 @Repository
 public class Findings {
 
-    private static final String OPEN = """
-            SELECT e.id AS entry, f.ordinal, f.rule, f.sentence, f.remedy, e.occurred_at, e.source
+    /** The query that gives every open finding at the parameter {@code cutoff}, for lists that filter it. */
+    public static final String KNOWN = """
+            SELECT f.entry AS number, e.id AS entry, f.ordinal, f.rule, f.sentence, f.remedy, e.occurred_at, e.source
             FROM inbox.finding f JOIN ledger.entry e ON e.number = f.entry
             WHERE %s AND NOT EXISTS (
               SELECT FROM inbox.finding_settlement s
@@ -42,7 +43,7 @@ public class Findings {
 
     /** Open findings, the newest happening first, at most so many. */
     public List<OpenFinding> open(long cutoff, int most) {
-        return jdbc.sql(OPEN + " ORDER BY e.occurred_at DESC, f.entry DESC, f.ordinal LIMIT :most")
+        return jdbc.sql(KNOWN + " ORDER BY e.occurred_at DESC, f.entry DESC, f.ordinal LIMIT :most")
                 .param("cutoff", cutoff)
                 .param("most", most)
                 .query(DataClassRowMapper.newInstance(OpenFinding.class))
@@ -51,7 +52,7 @@ public class Findings {
 
     /** How many findings are open. */
     public long count(long cutoff) {
-        return jdbc.sql("SELECT count(*) FROM (" + OPEN + ") open")
+        return jdbc.sql("SELECT count(*) FROM (" + KNOWN + ") open")
                 .param("cutoff", cutoff)
                 .query(Long.class)
                 .single();
@@ -59,7 +60,7 @@ public class Findings {
 
     /** Open findings that touch any of these. */
     public List<OpenFinding> touching(Collection<TraceRef> subjects, long cutoff) {
-        return jdbc.sql(OPEN + TOUCHING + " ORDER BY f.entry, f.ordinal")
+        return jdbc.sql(KNOWN + TOUCHING + " ORDER BY f.entry, f.ordinal")
                 .param("cutoff", cutoff)
                 .param("lots", ids(subjects, TraceKind.LOT))
                 .param("units", ids(subjects, TraceKind.UNIT))

@@ -2,6 +2,7 @@ package dev.sunthread.inbox;
 
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.ledger.Known;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -31,20 +32,34 @@ public class Lines {
                 .single();
     }
 
-    /** How many open lines name any of these texts. */
-    public long countNaming(List<String> names, long cutoff) {
+    /** The entries of open lines that name any of these texts. */
+    public List<Long> naming(List<String> names, long cutoff) {
         return jdbc.sql(
-                        "SELECT count(*) " + OPEN
+                        "SELECT l.entry " + OPEN
                                 + " AND EXISTS (SELECT FROM inbox.line_name n WHERE n.entry = l.entry AND n.name = ANY (:names))")
                 .param("cutoff", cutoff)
                 .param("names", names.toArray(String[]::new))
-                .query(Long.class)
-                .single();
+                .query((row, number) -> row.getLong(1))
+                .list();
     }
 
     /** Open lines, the newest first, at most so many. */
     public List<OpenLine> open(long cutoff, int most) {
         return read(OPEN + " ORDER BY l.entry DESC LIMIT " + most, Map.of("cutoff", cutoff));
+    }
+
+    /** Open lines behind the first so many, the newest first, at most so many. */
+    public List<OpenLine> open(long cutoff, long offset, int most) {
+        return read(
+                OPEN + " ORDER BY l.entry DESC LIMIT :most OFFSET :offset",
+                Map.of("cutoff", cutoff, "most", most, "offset", offset));
+    }
+
+    /** Those of these entries that are open lines, the newest first. */
+    public List<OpenLine> among(Collection<Long> entries, long cutoff) {
+        return read(
+                OPEN + " AND l.entry = ANY (:entries) ORDER BY l.entry DESC",
+                Map.of("cutoff", cutoff, "entries", entries.toArray(Long[]::new)));
     }
 
     /** @throws Refused if no open line has this id */

@@ -7,7 +7,7 @@ import org.springframework.stereotype.Component;
 
 /** Writes moments for people of the plant: to the second in the plant's zone, and exactly with their offset. */
 @Component
-class PlantTime {
+public class PlantTime {
 
     private static final DateTimeFormatter SHOWN = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm:ss");
 

@@ -10,6 +10,7 @@ import java.util.ArrayDeque;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -22,8 +23,14 @@ import org.springframework.web.util.HtmlUtils;
 class EveryLinkTests {
 
     private static final Pattern LINK = Pattern.compile("(?:href|src)=\"(/[^\"#]*)");
-    /** Each page of lines links to every order and filter of them; one step away from the plain answer is enough. */
-    private static final Pattern BEYOND = Pattern.compile(".*(sort=.*level=|level=.*sort=|descending=true).*");
+    /** Each trace links to every order, filter and file of its lines; those of one answer, one step away, are enough. */
+    private static final Pattern BEYOND = Pattern.compile(
+            "(/trace|/api/v1/traces)[?](?!.*[&?]lot=A-17).*(level|when|certainty|place|outermost|sort|format)=.*"
+                    + "|.*(sort=.*(level|place|outermost)=|(level|place|outermost)=.*(sort|format)=|descending=true).*"
+                    + "|/api/v1/traces[?].*(level|when|certainty|place|outermost)=.*");
+
+    private static final Pattern MAIN = Pattern.compile("<main.*</main>", Pattern.DOTALL);
+    private static final Pattern WAY_ON = Pattern.compile("<a [^>]*href=|<form");
 
     @Autowired
     Door door;
@@ -41,17 +48,36 @@ class EveryLinkTests {
             MockHttpServletResponse page =
                     pages.perform(get(URI.create(address))).andReturn().getResponse();
             assertThat(page.getStatus()).as(address).isEqualTo(200);
+            leadsOn(address, page);
             links(page).stream().filter(seen::add).forEach(waiting::add);
         }
         assertThat(seen)
                 .hasSizeGreaterThan(60)
                 .contains("/unit?item=WALL&serial=W%2F1", "/lot?number=A-99", "/container?label=C/1")
                 .contains(
-                        "/cure-run?name=C%2F1", "/test-run?name=T-1", "/equipment?name=OVEN", "/carrier?name=TRAY%201");
+                        "/cure-run?name=C%2F1", "/test-run?name=T-1", "/equipment?name=OVEN", "/carrier?name=TRAY%201")
+                .contains("/expiring", "/waiting", "/holds?of=unit", "/in-process?level=receiver", "/stations")
+                .contains("/station?code=BOND", "/position?station=BOND&code=V1", "/compare/answers")
+                .contains("/trace/flow?way=forward&lot=A-17", "/findings?table=findings&format=xlsx");
+    }
+
+    /** No page leaves a person where only the browser's way back leads on. */
+    private static void leadsOn(String address, MockHttpServletResponse page) throws Exception {
+        if (isPage(page)) {
+            Matcher main = MAIN.matcher(page.getContentAsString());
+            assertThat(main.find() && WAY_ON.matcher(main.group()).find())
+                    .as("a way on from " + address)
+                    .isTrue();
+        }
+    }
+
+    private static boolean isPage(MockHttpServletResponse page) {
+        return String.valueOf(page.getContentType()).startsWith("text/html")
+                && !page.containsHeader("Content-Disposition");
     }
 
     private static List<String> links(MockHttpServletResponse page) throws Exception {
-        return String.valueOf(page.getContentType()).startsWith("text/html")
+        return isPage(page)
                 ? LINK.matcher(page.getContentAsString())
                         .results()
                         .map(link -> HtmlUtils.htmlUnescape(link.group(1)))

@@ -36,7 +36,7 @@ class PageTests {
     void countsWhatWaitsAndListsWhatHappenedLast() throws Exception {
         SmallPlant.built(door);
         pages.perform(get("/"))
-                .andExpect(content().string(containsString("<strong>1</strong> open holds")))
+                .andExpect(content().string(containsString("<strong>1</strong> units")))
                 .andExpect(content().string(containsString("shipment")));
     }
 
@@ -75,13 +75,15 @@ class PageTests {
                 .andExpect(content().string(containsString("shipped to Sunny Field, shipment S-1")))
                 .andExpect(content().string(containsString("href=\"/unit?item=WALL&amp;serial=W%2F1\"")))
                 .andExpect(content().string(containsString("href=\"/lot?number=A-17\"")))
-                .andExpect(content().string(containsString("from position V1")));
+                .andExpect(content()
+                        .string(containsString(
+                                "from position <a class=\"serial\" href=\"/position?station=BOND&amp;code=V1\"")));
     }
 
     @Test
     void showsWhatIsAndWhatWasInsideAUnit() throws Exception {
         SmallPlant.built(door);
-        pages.perform(get("/unit").param("item", "WALL").param("serial", "W/1"))
+        pages.perform(get("/unit").param("item", "WALL").param("serial", "W/1").param("built", "ever"))
                 .andExpect(content().string(containsString("WALL W/1")))
                 .andExpect(content().string(containsString("was inside from")))
                 .andExpect(content().string(containsString("On hold:")));

@@ -51,7 +51,7 @@ class StockPageTests {
                 "What it was made from",
                 "href=\"/lot?number=A-17\"",
                 "href=\"/container?label=C/1\"",
-                "5 g");
+                ">5</td><td>g</td>");
         shows(lot("A-17"), "Lots that were made of it", "href=\"/lot?number=MIX-1\"");
         shows(lot("REST-1"), "position V1 of BOND");
         lot("A-17").andExpect(content().string(not(containsString("What it was made from"))));
@@ -62,11 +62,12 @@ class StockPageTests {
         shows(
                 lot("A-17"),
                 "went into other lots",
-                ">100 g</td>",
+                "Quantity (g)</th>",
+                ">100</td>",
                 "on hand",
                 "unexplained",
                 "records without a quantity");
-        shows(lot("A-17"), ">33 g</td>", "Freezer 2", "1 h 30 min", "frozen");
+        shows(lot("A-17"), ">33</td><td>g</td>", "Freezer 2", "1 h 30 min", "frozen");
     }
 
     /** 30 + 10 g filled in, 5 g taken out, 33 g counted: 2 g are unexplained. */
@@ -74,7 +75,7 @@ class StockPageTests {
     void containerShowsItsLife() throws Exception {
         ResultActions container = container("C/1");
         shows(container, "lot ", "href=\"/lot?number=A-17\"", " mixed with lot ", "href=\"/lot?number=A-18\"");
-        shows(container, "1 h 30 min in 1 excursions", ">40 g</td>", ">33 g</td>", ">2 g</td>");
+        shows(container, "1 h 30 min in 1 excursions", ">40</td>", ">33</td>", ">2</td>");
         shows(container, "Filled with 30 g of", "Put to BOND, at room temperature", "Opened", "Counted 33 g, scale");
         shows(container, "Gave 5 g to");
     }

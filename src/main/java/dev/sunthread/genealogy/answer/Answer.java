@@ -14,9 +14,11 @@ import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -24,6 +26,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -51,7 +54,7 @@ final class Answer {
         this.way = way;
         this.walk = walk;
         this.suspects = suspects;
-        this.roots = suspects.stream().map(Suspect::node).distinct().toList();
+        this.roots = suspects.stream().map(Suspect::node).collect(Collectors.toCollection(LinkedHashSet::new));
         this.ever = search(Question.EVER);
         this.now = search(Question.NOW);
         this.at = at == null ? new TreeMap<>() : search(Question.at(at));
@@ -118,6 +121,28 @@ final class Answer {
                 .filter(arrival -> THINGS.contains(arrival.node().kind()))
                 .filter(arrival -> !roots.contains(arrival.node()))
                 .toList();
+    }
+
+    /** The thing next to it on its path towards the suspects; absent if that is one of them. */
+    @Nullable
+    TraceRef reachedFrom(Arrival arrival) {
+        List<TraceRef> nearest = new ArrayList<>(arrival.path().stream()
+                .map(way == Way.FORWARD ? Edge::from : Edge::to)
+                .toList());
+        if (way == Way.FORWARD) {
+            Collections.reverse(nearest);
+        }
+        return nearest.stream()
+                .filter(node -> roots.contains(node) || THINGS.contains(node.kind()))
+                .findFirst()
+                .filter(node -> !roots.contains(node))
+                .orElse(null);
+    }
+
+    /** Its class at any time. */
+    @Nullable
+    Certainty ever(TraceRef node) {
+        return certainty(ever, node);
     }
 
     @Nullable

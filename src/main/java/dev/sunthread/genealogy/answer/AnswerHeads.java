@@ -2,15 +2,11 @@ package dev.sunthread.genealogy.answer;
 
 import dev.sunthread.genealogy.AnswerHead;
 import dev.sunthread.genealogy.TraceQuestion;
-import dev.sunthread.inbox.Findings;
-import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Entries;
 import java.time.OffsetDateTime;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
@@ -20,16 +16,11 @@ public class AnswerHeads {
 
     private final JdbcClient jdbc;
     private final AnswerStore store;
-    private final Findings findings;
-    private final dev.sunthread.inbox.Lines inbox;
     private final Entries entries;
 
-    public AnswerHeads(
-            JdbcClient jdbc, AnswerStore store, Findings findings, dev.sunthread.inbox.Lines inbox, Entries entries) {
+    public AnswerHeads(JdbcClient jdbc, AnswerStore store, Entries entries) {
         this.jdbc = jdbc;
         this.store = store;
-        this.findings = findings;
-        this.inbox = inbox;
         this.entries = entries;
     }
 
@@ -53,8 +44,6 @@ public class AnswerHeads {
 
     public AnswerHead of(String id, TraceQuestion question, Answering.Answered answered) {
         long cutoff = Objects.requireNonNull(question.cutoff());
-        Set<TraceRef> touched = new HashSet<>(answered.roots());
-        touched.addAll(answered.reached());
         return new AnswerHead(
                 id,
                 question,
@@ -62,7 +51,7 @@ public class AnswerHeads {
                 entries.recordedAt(cutoff).orElse(null),
                 AnswerHash.ofLines(answered.lines()),
                 List.of(),
-                findings.touching(touched, cutoff).size(),
-                inbox.countNaming(answered.suspectNames(), cutoff));
+                answered.touching().findings().size(),
+                answered.touching().lines().size());
     }
 }

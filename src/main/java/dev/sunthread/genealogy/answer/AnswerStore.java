@@ -26,15 +26,18 @@ public class AnswerStore {
 
     private static final String INSERT_LINE = """
             INSERT INTO genealogy.answer_line (answer, kind, level, item, name, issuer, ever, now, at_shipment, at,
-              reason, path, place, holds, shipments, depth) VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
+              reason, path, place, holds, shipments, depth, within, spot)
+            VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)
             """;
 
     private final JdbcTemplate jdbc;
     private final Levels levels;
+    private final AnswerDetails details;
 
-    public AnswerStore(JdbcTemplate jdbc, Levels levels) {
+    public AnswerStore(JdbcTemplate jdbc, Levels levels, AnswerDetails details) {
         this.jdbc = jdbc;
         this.levels = levels;
+        this.details = details;
     }
 
     public void forgetBefore(OffsetDateTime time) {
@@ -42,7 +45,7 @@ public class AnswerStore {
     }
 
     /** Keeps an answer; false if another request just kept the same one. */
-    public boolean keep(AnswerHead head, String asked, OffsetDateTime now, List<AnswerLine> lines) {
+    public boolean keep(AnswerHead head, String asked, OffsetDateTime now, Answering.Answered answered) {
         int kept = jdbc.update(
                 """
                 INSERT INTO genealogy.answer (id, asked, cutoff, suspects, cutoff_recorded_at, hash, open_findings,
@@ -59,10 +62,11 @@ public class AnswerStore {
                 now);
         if (kept == 1) {
             Map<String, Integer> depths = levels.depths();
-            jdbc.batchUpdate(INSERT_LINE, lines, BATCH, (statement, line) -> {
+            jdbc.batchUpdate(INSERT_LINE, answered.lines(), BATCH, (statement, line) -> {
                 fill(statement, head.id(), line);
                 statement.setInt(16, depths.getOrDefault(line.level(), 0));
             });
+            details.keep(head.id(), answered.flows(), answered.touching());
         }
         return kept == 1;
     }
@@ -83,6 +87,8 @@ public class AnswerStore {
         statement.setArray(12, connection.createArrayOf("text", line.path().toArray()));
         statement.setString(13, line.place());
         statement.setArray(14, connection.createArrayOf("text", line.holds().toArray()));
+        statement.setString(17, line.within());
+        statement.setString(18, line.spot());
         statement.setArray(15, connection.createArrayOf("text", line.shipments().toArray()));
     }
 

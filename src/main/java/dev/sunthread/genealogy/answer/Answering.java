@@ -17,8 +17,10 @@ import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.temporal.ChronoUnit;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.beans.factory.annotation.Value;
@@ -31,8 +33,8 @@ public class Answering {
 
     private static final int MOST_NAMED = 100;
 
-    /** An answer, its root's nodes and what people call them. */
-    public record Answered(List<TraceRef> roots, List<Named> named, List<TraceRef> reached, List<AnswerLine> lines) {
+    /** An answer, what people call its root's nodes, how it was reached, and what touches it. */
+    public record Answered(List<Named> named, List<AnswerLine> lines, List<FlowCount> flows, Touching touching) {
 
         List<String> suspects() {
             Stream<String> told = named.stream().limit(MOST_NAMED).map(Named::words);
@@ -41,19 +43,21 @@ public class Answering {
                     : Stream.concat(told, Stream.of("%,d more".formatted(named.size() - MOST_NAMED)))
                             .toList();
         }
-
-        List<String> suspectNames() {
-            return named.stream().map(Named::name).toList();
-        }
     }
 
     private final JdbcClient jdbc;
     private final Suspects suspects;
+    private final OpenMatters matters;
     private final ZoneId zone;
 
-    public Answering(JdbcClient jdbc, Suspects suspects, @Value("${sunthread.plant.zone:UTC}") ZoneId zone) {
+    public Answering(
+            JdbcClient jdbc,
+            Suspects suspects,
+            OpenMatters matters,
+            @Value("${sunthread.plant.zone:UTC}") ZoneId zone) {
         this.jdbc = jdbc;
         this.suspects = suspects;
+        this.matters = matters;
         this.zone = zone;
     }
 
@@ -66,8 +70,15 @@ public class Answering {
         Answer answer = new Answer(question.way(), new Walk(edges, births), found, micros(question.at()))
                 .withShipments(new Shipments(jdbc, cutoff, edges), edges);
         Lines lines = new Lines(jdbc, cutoff, edges, zone);
-        List<TraceRef> reached = answer.reached().stream().map(Arrival::node).toList();
-        return new Answered(roots, lines.namesOf(roots), reached, lines.of(answer));
+        List<AnswerLine> told = lines.of(answer);
+        return new Answered(lines.namesOf(roots), told, lines.flows(answer), touching(answer, roots, lines, cutoff));
+    }
+
+    private Touching touching(Answer answer, List<TraceRef> roots, Lines lines, long cutoff) {
+        Set<TraceRef> nodes = new HashSet<>(roots);
+        answer.reached().stream().map(Arrival::node).forEach(nodes::add);
+        List<String> names = lines.namesOf(roots).stream().map(Named::name).toList();
+        return matters.touching(nodes, names, cutoff);
     }
 
     private static @Nullable Long micros(@Nullable OffsetDateTime at) {

@@ -17,7 +17,8 @@ public record LineQuery(LineFilter filter, long offset, long most) {
 
     public String select() {
         String page = most == EVERY ? "" : " LIMIT " + most + " OFFSET " + offset;
-        return "SELECT kind, level, item, name, issuer, ever, now, at_shipment, at, reason, path, place, holds, shipments"
+        return "SELECT kind, level, item, name, issuer, ever, now, at_shipment, at, reason, path, place, within, spot,"
+                + " holds, shipments"
                 + " FROM genealogy.answer_line WHERE " + where() + " ORDER BY " + order() + page;
     }
 
@@ -28,6 +29,15 @@ public record LineQuery(LineFilter filter, long offset, long most) {
         }
         if (filter.when() != null || filter.certainty() != null) {
             where.append(" AND ").append(column()).append(filter.certainty() == null ? " IS NOT NULL" : " = ?");
+        }
+        if (filter.place() != null) {
+            where.append(" AND spot = ?");
+        }
+        if (filter.held() != null) {
+            where.append(" AND cardinality(holds) ").append(filter.held() ? "> 0" : "= 0");
+        }
+        if (filter.outermost() != null) {
+            where.append(" AND kind = 'UNIT' AND within IS ").append(filter.outermost() ? "NULL" : "NOT NULL");
         }
         if (filter.text() != null) {
             where.append(" AND position(lower(?) IN lower(name || ' ' || item || ' ' || place || ' ' || reason)) > 0");
@@ -42,6 +52,9 @@ public record LineQuery(LineFilter filter, long offset, long most) {
         }
         if (filter.certainty() != null) {
             params.add(filter.certainty().name());
+        }
+        if (filter.place() != null) {
+            params.add(filter.place());
         }
         if (filter.text() != null) {
             params.add(filter.text());
@@ -86,8 +99,10 @@ public record LineQuery(LineFilter filter, long offset, long most) {
                 row.getString(10),
                 texts(row, 11),
                 row.getString(12),
-                texts(row, 13),
-                texts(row, 14));
+                row.getString(13),
+                row.getString(14),
+                texts(row, 15),
+                texts(row, 16));
     }
 
     private static @Nullable Certainty certainty(@Nullable String name) {

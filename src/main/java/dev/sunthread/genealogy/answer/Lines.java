@@ -46,6 +46,11 @@ final class Lines {
         return lines;
     }
 
+    /** How the lines of an answer were reached from each other. */
+    List<FlowCount> flows(Answer answer) {
+        return FlowCount.of(answer, node -> names.of(node).level());
+    }
+
     List<Named> namesOf(List<TraceRef> nodes) {
         names.learn(nodes);
         return nodes.stream().map(names::of).toList();
@@ -55,6 +60,7 @@ final class Lines {
         TraceRef node = arrival.node();
         Named named = names.of(node);
         List<Edge> path = arrival.path();
+        boolean isUnit = node.kind() == TraceKind.UNIT;
         return new AnswerLine(
                 named.kind(),
                 named.level(),
@@ -67,7 +73,9 @@ final class Lines {
                 answer.at(node),
                 wording.reason(path),
                 wording.steps(path),
-                node.kind() == TraceKind.UNIT ? places.of(node) : "",
+                isUnit ? places.of(node) : "",
+                isUnit ? places.within(node) : null,
+                isUnit ? places.spot(node) : null,
                 holds.on(node),
                 answer.shipped(node).stream().map(this::words).toList());
     }

@@ -14,7 +14,9 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** Says where units are at a cut-off: inside which parents, and where the outermost was last seen. */
@@ -67,6 +69,7 @@ final class Places {
     private final Names names;
     private final ZoneId zone;
     private final Map<TraceRef, String> lastSeen = new HashMap<>();
+    private final Map<TraceRef, String> spots = new HashMap<>();
 
     Places(JdbcClient jdbc, long cutoff, EdgeSource edges, Names names, ZoneId zone) {
         this.jdbc = jdbc;
@@ -95,7 +98,31 @@ final class Places {
                     String since = DAY.format(
                             row.getObject(3, OffsetDateTime.class).toInstant().atZone(zone));
                     lastSeen.put(TraceRef.unit(row.getLong(1)), row.getString(2) + ", " + since);
+                    spots.put(TraceRef.unit(row.getLong(1)), row.getString(2));
                 });
+    }
+
+    /** The level of the unit that it is inside of; of several, by records that contradict each other, the first. */
+    @Nullable
+    String within(TraceRef unit) {
+        return around(unit).map(parent -> names.of(parent).level()).orElse(null);
+    }
+
+    /** Where the outermost unit around it was seen last, without the time. */
+    String spot(TraceRef unit) {
+        Set<TraceRef> seen = new HashSet<>();
+        TraceRef outermost = unit;
+        while (seen.add(outermost)) {
+            outermost = around(outermost).orElse(outermost);
+        }
+        return spots.getOrDefault(outermost, "not seen anywhere");
+    }
+
+    private Optional<TraceRef> around(TraceRef unit) {
+        return edges.outOf(List.of(unit)).stream()
+                .filter(Places::isOpenStay)
+                .map(Edge::to)
+                .findFirst();
     }
 
     String of(TraceRef unit) {

@@ -17,6 +17,17 @@ public record LineChoice(
         @Parameter(description = "Only this class") @Nullable
         Certainty certainty,
 
+        @Parameter(
+                description = "Only units whose outermost unit was seen last at this place, as lines tell it in spot")
+        @Nullable
+        String place,
+
+        @Parameter(description = "true: only lines with a hold; false: only those without") @Nullable
+        Boolean held,
+
+        @Parameter(description = "true: only units that are inside no other now; false: only those that are") @Nullable
+        Boolean outermost,
+
         @Parameter(description = "Only lines whose name, place or reason contains it") @Nullable
         String text,
 
@@ -28,13 +39,16 @@ public record LineChoice(
         @Parameter(description = "The page, from 1") @Nullable
         Integer page) {
 
-    static final LineChoice ALL = new LineChoice(null, null, null, null, null, null, null);
+    static final LineChoice ALL = new LineChoice(null, null, null, null, null, null, null, null, null, null);
 
     LineFilter filter() {
         return new LineFilter(
                 level == null || level.isEmpty() ? null : level,
                 when,
                 certainty,
+                place == null || place.isEmpty() ? null : place,
+                held,
+                outermost,
                 text == null || text.isBlank() ? null : text.strip(),
                 sort == null ? LineFilter.Sort.LEVEL : sort,
                 Boolean.TRUE.equals(descending));
@@ -46,16 +60,35 @@ public record LineChoice(
     }
 
     LineChoice only(@Nullable String otherLevel, @Nullable When otherWhen, @Nullable Certainty otherCertainty) {
-        return new LineChoice(otherLevel, otherWhen, otherCertainty, null, sort, descending, null);
+        return new LineChoice(otherLevel, otherWhen, otherCertainty, null, null, null, null, sort, descending, null);
+    }
+
+    /** The outermost units at a place, or anywhere if it is absent; with a level and class, only those of it. */
+    LineChoice at(@Nullable String otherLevel, @Nullable Certainty otherCertainty, @Nullable String otherPlace) {
+        return listed(otherLevel, otherCertainty, otherPlace, true);
+    }
+
+    /** Everything of a level and class, of any if it is absent. */
+    LineChoice of(@Nullable String otherLevel, @Nullable Certainty otherCertainty) {
+        return listed(otherLevel, otherCertainty, null, null);
+    }
+
+    private LineChoice listed(
+            @Nullable String otherLevel,
+            @Nullable Certainty otherCertainty,
+            @Nullable String otherPlace,
+            @Nullable Boolean onlyOutermost) {
+        return new LineChoice(
+                otherLevel, null, otherCertainty, otherPlace, null, onlyOutermost, null, sort, descending, null);
     }
 
     LineChoice onPage(int other) {
-        return new LineChoice(level, when, certainty, text, sort, descending, other);
+        return new LineChoice(level, when, certainty, place, held, outermost, text, sort, descending, other);
     }
 
     /** Sorted by a column; downwards if it is sorted by it upwards already. */
     LineChoice sortedBy(LineFilter.Sort column) {
         boolean down = filter().sort() == column && !filter().descending();
-        return new LineChoice(level, when, certainty, text, column, down, null);
+        return new LineChoice(level, when, certainty, place, held, outermost, text, column, down, null);
     }
 }

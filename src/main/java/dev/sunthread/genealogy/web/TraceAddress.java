@@ -19,12 +19,16 @@ final class TraceAddress {
         return "/trace?" + parameters(choice) + "#lines";
     }
 
-    String csv(LineChoice choice) {
-        return "/api/v1/traces.csv?" + parameters(choice);
-    }
-
     String json(LineChoice choice) {
         return "/api/v1/traces?" + parameters(choice);
+    }
+
+    String flow() {
+        return "/trace/flow?" + parameters(LineChoice.ALL);
+    }
+
+    String flowJson() {
+        return "/api/v1/traces/flow?" + parameters(LineChoice.ALL);
     }
 
     private String parameters(LineChoice choice) {
@@ -42,6 +46,9 @@ final class TraceAddress {
         add(all, "level", choice.level());
         add(all, "when", word(choice.when()));
         add(all, "certainty", word(choice.certainty()));
+        add(all, "place", choice.place());
+        add(all, "held", choice.held());
+        add(all, "outermost", choice.outermost());
         add(all, "text", choice.text());
         add(all, "sort", word(choice.sort()));
         add(all, "descending", choice.descending());

@@ -6,28 +6,27 @@ import dev.sunthread.genealogy.Traces;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.media.Content;
 import io.swagger.v3.oas.annotations.media.ExampleObject;
+import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletResponse;
-import java.io.BufferedWriter;
-import java.io.IOException;
-import java.io.OutputStreamWriter;
-import java.io.Writer;
-import java.nio.charset.StandardCharsets;
 import java.time.ZoneId;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import org.springdoc.core.annotations.ParameterObject;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RestController;
+import org.springframework.web.servlet.ModelAndView;
 
 /** Traces over HTTP, with the parameters of the trace page. */
 @RestController
 @Tag(name = "Traces", description = "Where something went, and what is in it")
 class TraceApi {
 
-    private static final String CSV = "text/csv;charset=UTF-8";
     private static final String CSV_EXAMPLE = """
-            kind,level,item,name,issuer,ever,now,at_shipment,at,reason,place,holds,shipments,path
-            unit,receiver,RCV-10,R000123,plant,certain,certain,,,lot L-0417 was scanned,in the plant,,,step 1 | step 2
+            kind,level,item,name,issuer,ever,now,at_shipment,at,reason,place,holds,shipments,path,within,spot
+            unit,receiver,RCV-10,R000123,plant,certain,certain,,,lot L-0417 was scanned,at station BOND,,,step 1 | step 2,,at station BOND
             """;
     private static final String JSON_EXAMPLE = """
             {"id": "3f1c", "question": {"way": "FORWARD", "lot": "L-0417"}, "suspects": ["L-0417"], "cutoff": 1200,
@@ -64,19 +63,18 @@ class TraceApi {
                             + " which answer it is.")
     @ApiResponse(
             responseCode = "200",
-            content = @Content(mediaType = "text/csv", examples = @ExampleObject(CSV_EXAMPLE)))
+            content =
+                    @Content(
+                            mediaType = "text/csv",
+                            schema = @Schema(type = "string"),
+                            examples = @ExampleObject(CSV_EXAMPLE)))
     @GetMapping("/api/v1/traces.csv")
-    void csv(@ParameterObject TraceRequest question, @ParameterObject LineChoice choice, HttpServletResponse response)
-            throws IOException {
+    ModelAndView csv(
+            @ParameterObject TraceRequest question, @ParameterObject LineChoice choice, HttpServletResponse response) {
         AnswerHead head = traces.ask(question.question(zone));
-        response.setContentType(CSV);
-        response.setHeader(
-                "Content-Disposition",
-                "attachment; filename=\"trace-" + head.hash().substring(0, 8) + ".csv\"");
-        response.setHeader("Ledger-Position", String.valueOf(head.question().cutoff()));
         response.setHeader("Answer-Hash", head.hash());
-        Writer out = new BufferedWriter(new OutputStreamWriter(response.getOutputStream(), StandardCharsets.UTF_8));
-        traces.each(head.id(), choice.filter(), new TraceCsv(out)::line);
-        out.flush();
+        var table = TraceTable.of(traces, head, choice.filter());
+        return new ModelAndView(
+                "csv", Map.of("cutoff", Objects.requireNonNull(head.question().cutoff()), "tables", List.of(table)));
     }
 }

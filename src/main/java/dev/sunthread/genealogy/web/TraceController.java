@@ -2,10 +2,12 @@ package dev.sunthread.genealogy.web;
 
 import dev.sunthread.genealogy.AnswerHead;
 import dev.sunthread.genealogy.LinePage;
+import dev.sunthread.genealogy.TraceFlows;
 import dev.sunthread.genealogy.Traces;
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.ledger.body.Unreadable;
 import java.time.ZoneId;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -18,12 +20,15 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 class TraceController {
 
     static final int LINES_A_PAGE = 50;
+    private static final int MOST_PLACES = 200;
 
     private final Traces traces;
+    private final TraceFlows flows;
     private final ZoneId zone;
 
-    TraceController(Traces traces, ZoneId zone) {
+    TraceController(Traces traces, TraceFlows flows, ZoneId zone) {
         this.traces = traces;
+        this.flows = flows;
         this.zone = zone;
     }
 
@@ -51,7 +56,9 @@ class TraceController {
         AnswerHead head = traces.ask(asked.question(zone));
         LinePage lines = traces.lines(head.id(), choice.filter(), choice.index(), LINES_A_PAGE);
         model.addAttribute("cutoff", head.question().cutoff());
-        model.addAttribute("page", TracePage.of(head, asked, choice, lines));
+        model.addAttribute("tables", List.of(TraceTable.of(traces, head, choice.filter())));
+        model.addAttribute(
+                "page", TracePage.of(head, asked, choice, lines, flows.of(head), flows.places(head, MOST_PLACES)));
     }
 
     private static void refuse(BindingResult problems) {

@@ -1,6 +1,7 @@
 package dev.sunthread.genealogy.web;
 
 import dev.sunthread.genealogy.AnswerHead;
+import dev.sunthread.genealogy.Flow;
 import dev.sunthread.genealogy.LineFilter;
 import dev.sunthread.genealogy.LinePage;
 import java.util.LinkedHashMap;
@@ -27,10 +28,14 @@ public record TracePage(
         @Nullable String next,
         Map<String, String> columns,
         String everything,
-        String csv,
-        String json) {
+        String json,
+        String flow,
+        FlowPicture picture,
+        String flowData,
+        List<String> places) {
 
-    static TracePage of(AnswerHead head, TraceRequest asked, LineChoice choice, LinePage lines) {
+    static TracePage of(
+            AnswerHead head, TraceRequest asked, LineChoice choice, LinePage lines, Flow flow, List<String> places) {
         TraceAddress address = new TraceAddress(asked);
         CountTable counts = CountTable.of(head, address, choice);
         int shown = lines.lines().size();
@@ -48,8 +53,16 @@ public record TracePage(
                 before + shown >= lines.total() ? null : address.page(choice.onPage(lines.page() + 2)),
                 columns(address, choice),
                 address.page(LineChoice.ALL),
-                address.csv(choice.onPage(1)),
-                address.json(choice));
+                address.json(choice),
+                address.flow(),
+                FlowPicture.of(head, flow, address),
+                address.flowJson(),
+                places);
+    }
+
+    /** The name of the table of all its lines. */
+    public String table() {
+        return TraceTable.name(head);
     }
 
     private static Map<String, String> columns(TraceAddress address, LineChoice choice) {

@@ -1,8 +1,13 @@
 package dev.sunthread.web.carrier;
 
+import static dev.sunthread.kernel.Table.column;
+
+import dev.sunthread.kernel.Table;
 import dev.sunthread.ledger.Sealer;
 import dev.sunthread.web.search.UnknownPages;
+import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
@@ -23,11 +28,32 @@ class CarrierController {
     }
 
     @GetMapping("/carrier")
-    ModelAndView carrier(@RequestParam String name) {
+    ModelAndView carrier(@RequestParam String name, @RequestParam(required = false) @Nullable Integer loads) {
         long cutoff = sealer.seal();
         return pages.find(name)
                 .map(carrier -> new ModelAndView(
-                        "web/carrier", Map.of("cutoff", cutoff, "page", pages.read(carrier, name, cutoff))))
+                        "web/carrier",
+                        Map.of(
+                                "cutoff",
+                                cutoff,
+                                "page",
+                                pages.read(carrier, name, loads, cutoff),
+                                "tables",
+                                List.of(table(carrier, cutoff)))))
                 .orElseGet(() -> unknown.of("carrier", name));
+    }
+
+    private Table<CarrierPage.Load> table(long carrier, long cutoff) {
+        return Table.listed(
+                "loads",
+                () -> pages.everyLoad(carrier, cutoff),
+                column("Item", CarrierPage.Load::item),
+                column("Serial", CarrierPage.Load::serial),
+                column("Issuer", CarrierPage.Load::issuer),
+                column("Carrier", CarrierPage.Load::carrier),
+                column("Position", CarrierPage.Load::position),
+                column("From", CarrierPage.Load::from),
+                column("To", CarrierPage.Load::until),
+                column("Entry", CarrierPage.Load::entry));
     }
 }

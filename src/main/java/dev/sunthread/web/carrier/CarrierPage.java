@@ -1,5 +1,6 @@
 package dev.sunthread.web.carrier;
 
+import dev.sunthread.web.Paged;
 import java.time.OffsetDateTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -7,11 +8,11 @@ import org.jspecify.annotations.Nullable;
 /**
  * Everything the page of a carrier shows, at one cut-off.
  *
- * @param loads what is and was on it, the newest first
+ * @param loads a page of what is and was on it, the newest first
  * @param places the carriers that it is and was on itself, the newest first
  * @param cures the cure runs that name it, the newest first
  */
-public record CarrierPage(String code, List<Load> loads, List<Load> places, List<Cure> cures) {
+public record CarrierPage(String code, Paged<Load> loads, List<Load> places, List<Cure> cures) {
 
     /** A unit or carrier on another, with its position; until it was taken off, or absent while it is there. */
     public record Load(

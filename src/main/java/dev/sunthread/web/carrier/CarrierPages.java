@@ -1,8 +1,10 @@
 package dev.sunthread.web.carrier;
 
 import dev.sunthread.ledger.Known;
+import dev.sunthread.web.Paged;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -11,7 +13,9 @@ import org.springframework.stereotype.Repository;
 @Repository
 class CarrierPages {
 
-    private static final int MOST = 200;
+    private static final int A_PAGE = 100;
+    private static final String COUNT =
+            "SELECT count(*) FROM production.carrier_load l WHERE l.carrier = :carrier AND " + Known.at("l.entry");
 
     /** A load ends at the first known unload of that thing, or of everything, behind it. */
     private static final String LOADS = """
@@ -24,14 +28,14 @@ class CarrierPages {
             FROM production.carrier_load l JOIN ledger.entry e ON e.number = l.entry
             LEFT JOIN production.unit u ON u.id = l.unit LEFT JOIN catalog.item i ON i.id = u.item
             LEFT JOIN production.carrier c ON c.id = l.%4$s
-            WHERE l.%3$s = :carrier AND %2$s ORDER BY l.loaded_at DESC, l.entry DESC, l.ordinal LIMIT :most
+            WHERE l.%3$s = :carrier AND %2$s ORDER BY l.loaded_at DESC, l.entry DESC, l.ordinal LIMIT :most OFFSET :offset
             """;
 
     private static final String CURES = """
             SELECT n.number AS run, p.code AS recipe, q.code AS equipment, r.started_at AS "from", r.ended_at AS until
             FROM cure.run_carrier m JOIN cure.run_record r USING (entry) JOIN cure.run n ON n.id = r.run
             JOIN catalog.recipe p ON p.id = r.recipe JOIN catalog.equipment q ON q.id = r.equipment
-            WHERE m.carrier = :carrier AND %s ORDER BY r.ended_at DESC, r.entry DESC LIMIT :most
+            WHERE m.carrier = :carrier AND %s ORDER BY r.ended_at DESC, r.entry DESC
             """.formatted(Known.at("r.entry"));
 
     private final JdbcClient jdbc;
@@ -47,23 +51,34 @@ class CarrierPages {
                 .optional();
     }
 
-    CarrierPage read(long carrier, String code, long cutoff) {
+    CarrierPage read(long carrier, String code, @Nullable Integer loads, long cutoff) {
+        long total = about(carrier, cutoff, COUNT).query(Long.class).single();
         return new CarrierPage(
                 code,
-                loads(carrier, cutoff, "carrier", "inner_carrier"),
-                loads(carrier, cutoff, "inner_carrier", "carrier"),
+                Paged.of(loads, A_PAGE, total, (offset, most) -> loads(carrier, cutoff, offset, most)),
+                read(carrier, cutoff, "inner_carrier", "carrier", 0, Integer.MAX_VALUE),
                 about(carrier, cutoff, CURES)
                         .query(DataClassRowMapper.newInstance(CarrierPage.Cure.class))
                         .list());
     }
 
-    private List<CarrierPage.Load> loads(long carrier, long cutoff, String column, String other) {
+    List<CarrierPage.Load> everyLoad(long carrier, long cutoff) {
+        return loads(carrier, cutoff, 0, Integer.MAX_VALUE);
+    }
+
+    private List<CarrierPage.Load> loads(long carrier, long cutoff, long offset, int most) {
+        return read(carrier, cutoff, "carrier", "inner_carrier", offset, most);
+    }
+
+    private List<CarrierPage.Load> read(long carrier, long cutoff, String column, String other, long offset, int most) {
         return about(carrier, cutoff, LOADS.formatted(Known.at("o.entry"), Known.at("l.entry"), column, other))
+                .param("most", most)
+                .param("offset", offset)
                 .query(DataClassRowMapper.newInstance(CarrierPage.Load.class))
                 .list();
     }
 
     private JdbcClient.StatementSpec about(long carrier, long cutoff, String sql) {
-        return jdbc.sql(sql).param("carrier", carrier).param("cutoff", cutoff).param("most", MOST);
+        return jdbc.sql(sql).param("carrier", carrier).param("cutoff", cutoff);
     }
 }

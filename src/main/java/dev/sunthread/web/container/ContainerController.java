@@ -4,6 +4,7 @@ import dev.sunthread.ledger.Sealer;
 import dev.sunthread.materials.Containers;
 import dev.sunthread.web.search.NamedThings;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -27,12 +28,19 @@ class ContainerController {
     }
 
     @GetMapping("/container")
-    ModelAndView container(@RequestParam String label) {
+    ModelAndView container(@RequestParam String label, @RequestParam(required = false) @Nullable Integer happenings) {
         long cutoff = sealer.seal();
         return containers
                 .find(label)
                 .map(container -> new ModelAndView(
-                        "web/container", Map.of("cutoff", cutoff, "page", pages.read(container, cutoff))))
+                        "web/container",
+                        Map.of(
+                                "cutoff",
+                                cutoff,
+                                "page",
+                                pages.read(container, happenings, cutoff),
+                                "tables",
+                                pages.tables(container, cutoff))))
                 .orElseGet(() -> unknown(label));
     }
 

@@ -1,9 +1,11 @@
 package dev.sunthread.web.container;
 
 import dev.sunthread.ledger.Known;
+import dev.sunthread.web.Paged;
 import dev.sunthread.web.unit.Timeline;
 import dev.sunthread.web.unit.Told;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -70,7 +72,11 @@ class ContainerReading {
                 .list();
     }
 
-    List<Told> timeline(long container, long cutoff) {
-        return timeline.told(TOLD, container, cutoff);
+    Paged<Told> timeline(long container, @Nullable Integer page, long cutoff) {
+        return timeline.told(TOLD, container, page, cutoff);
+    }
+
+    List<Told> all(long container, long cutoff) {
+        return timeline.allTold(TOLD, container, cutoff);
     }
 }

@@ -1,21 +1,26 @@
 package dev.sunthread.web.inbox;
 
+import static dev.sunthread.kernel.Table.column;
+
 import dev.sunthread.kernel.Refused;
+import dev.sunthread.kernel.Table;
 import dev.sunthread.ledger.Sealer;
+import dev.sunthread.web.Paged;
 import jakarta.validation.Valid;
-import org.jspecify.annotations.Nullable;
+import java.util.List;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PostMapping;
-import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 /** Open findings, each settled by a person with what was found out and done. */
 @Controller
 class FindingController {
+
+    private static final int A_PAGE = 100;
 
     private final Sealer sealer;
     private final FindingPages pages;
@@ -28,8 +33,8 @@ class FindingController {
     }
 
     @GetMapping("/findings")
-    String findings(@RequestParam(required = false) @Nullable String entry, Model model) {
-        show(entry, model);
+    String findings(FindingChoice choice, Model model) {
+        show(choice, model);
         return "web/findings";
     }
 
@@ -48,15 +53,38 @@ class FindingController {
                 model.addAttribute("refused", e);
             }
         }
-        show(form.entry(), model);
+        show(FindingChoice.of(form.entry()), model);
         return "web/findings";
     }
 
-    private void show(@Nullable String entry, Model model) {
+    private void show(FindingChoice choice, Model model) {
         long cutoff = sealer.seal();
         model.addAttribute("cutoff", cutoff);
-        model.addAttribute("only", entry);
-        model.addAttribute("total", pages.count(cutoff));
-        model.addAttribute("rows", pages.open(entry, cutoff));
+        model.addAttribute("choice", choice);
+        model.addAttribute(
+                "rows",
+                Paged.of(
+                        choice.page(),
+                        A_PAGE,
+                        pages.count(choice, cutoff),
+                        (offset, most) -> pages.open(choice, cutoff, offset, most)));
+        model.addAttribute("tables", List.of(table(choice, cutoff)));
+    }
+
+    private Table<FindingRow> table(FindingChoice choice, long cutoff) {
+        return Table.listed(
+                "findings",
+                () -> pages.open(choice, cutoff, 0, Integer.MAX_VALUE),
+                column("Occurred", row -> row.finding().occurredAt()),
+                column("What is wrong", row -> row.finding().sentence()),
+                column("What to do", row -> row.finding().remedy()),
+                column(
+                        "Touches",
+                        row -> row.subjects().stream()
+                                .map(FindingSubject::words)
+                                .toList()),
+                column("Raised by entry", row -> row.finding().entry()),
+                column("Number there", row -> row.finding().ordinal()),
+                column("From", row -> row.finding().source()));
     }
 }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.UUID;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -15,28 +14,37 @@ import org.springframework.stereotype.Repository;
 @Repository
 class FindingPages {
 
-    private static final int MOST = 200;
-    private static final int MOST_LOOKED_THROUGH = 100_000;
+    private static final String CHOSEN = """
+            FROM (%s) f
+            WHERE (cast(:entry AS text) IS NULL OR f.entry = :entry) AND (cast(:answer AS text) IS NULL OR EXISTS (
+              SELECT FROM genealogy.answer_finding a
+              WHERE a.answer = :answer AND a.finding_entry = f.number AND a.finding_ordinal = f.ordinal))
+            """.formatted(Findings.KNOWN);
 
-    private final Findings findings;
     private final JdbcClient jdbc;
 
-    FindingPages(Findings findings, JdbcClient jdbc) {
-        this.findings = findings;
+    FindingPages(JdbcClient jdbc) {
         this.jdbc = jdbc;
     }
 
-    long count(long cutoff) {
-        return findings.count(cutoff);
+    /** How many open findings a choice leaves. */
+    long count(FindingChoice choice, long cutoff) {
+        return chosen("SELECT count(*) " + CHOSEN, choice, cutoff)
+                .query(Long.class)
+                .single();
     }
 
-    /** Open findings, the newest happening first; only those that one entry raised if it is given. */
-    List<FindingRow> open(@Nullable String entry, long cutoff) {
-        List<OpenFinding> open = entry == null
-                ? findings.open(cutoff, MOST)
-                : findings.open(cutoff, MOST_LOOKED_THROUGH).stream()
-                        .filter(finding -> finding.entry().equals(entry))
-                        .toList();
+    /** Open findings of a choice behind the first so many, the newest happening first. */
+    List<FindingRow> open(FindingChoice choice, long cutoff, long offset, int most) {
+        List<OpenFinding> open = chosen(
+                        "SELECT f.* " + CHOSEN + " ORDER BY f.occurred_at DESC, f.number DESC, f.ordinal"
+                                + " LIMIT :most OFFSET :offset",
+                        choice,
+                        cutoff)
+                .param("most", most)
+                .param("offset", offset)
+                .query(DataClassRowMapper.newInstance(OpenFinding.class))
+                .list();
         Map<String, List<FindingSubject>> subjects =
                 subjects(open.stream().map(OpenFinding::entry).distinct().toList());
         return open.stream()
@@ -45,6 +53,13 @@ class FindingPages {
                         subjects.getOrDefault(key(finding.entry(), finding.ordinal()), List.of()),
                         "settled-" + UUID.randomUUID()))
                 .toList();
+    }
+
+    private JdbcClient.StatementSpec chosen(String sql, FindingChoice choice, long cutoff) {
+        return jdbc.sql(sql)
+                .param("cutoff", cutoff)
+                .param("entry", choice.entry())
+                .param("answer", choice.answer());
     }
 
     private Map<String, List<FindingSubject>> subjects(List<String> entries) {

@@ -12,4 +12,15 @@ public record FindingSubject(
         @Nullable String serial,
         @Nullable String issuer,
         @Nullable String what,
-        @Nullable String name) {}
+        @Nullable String name) {
+
+    /** What it is and its name, in one line. */
+    String words() {
+        if (lot != null) {
+            return "lot " + lot;
+        } else if (container != null) {
+            return "container " + container;
+        }
+        return serial == null ? what + " " + name : item + " " + serial;
+    }
+}

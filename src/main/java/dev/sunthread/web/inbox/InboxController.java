@@ -6,7 +6,9 @@ import dev.sunthread.kernel.Refused;
 import dev.sunthread.ledger.Sealer;
 import jakarta.validation.Valid;
 import java.io.IOException;
+import java.util.List;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -20,27 +22,32 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 @Controller
 class InboxController {
 
-    private static final int MOST = 200;
     private static final String BACK = "redirect:/inbox";
 
     private final Sealer sealer;
     private final Lines lines;
+    private final LineLists lists;
     private final Mending mending;
     private final Settlements settlements;
 
-    InboxController(Sealer sealer, Lines lines, Mending mending, Settlements settlements) {
+    InboxController(Sealer sealer, Lines lines, LineLists lists, Mending mending, Settlements settlements) {
         this.sealer = sealer;
         this.lines = lines;
+        this.lists = lists;
         this.mending = mending;
         this.settlements = settlements;
     }
 
     @GetMapping("/inbox")
-    String inbox(Model model) {
+    String inbox(
+            @RequestParam(required = false) @Nullable String answer,
+            @RequestParam(required = false) @Nullable Integer page,
+            Model model) {
         long cutoff = sealer.seal();
         model.addAttribute("cutoff", cutoff);
-        model.addAttribute("total", lines.count(cutoff));
-        model.addAttribute("lines", lines.open(cutoff, MOST));
+        model.addAttribute("answer", answer);
+        model.addAttribute("lines", lists.open(answer, page, cutoff));
+        model.addAttribute("tables", List.of(lists.table(answer, cutoff)));
         return "web/inbox";
     }
 

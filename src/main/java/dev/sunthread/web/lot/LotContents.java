@@ -3,15 +3,17 @@ package dev.sunthread.web.lot;
 import dev.sunthread.materials.stock.Balance;
 import dev.sunthread.materials.stock.ContainerStates;
 import dev.sunthread.production.balance.Balances;
+import dev.sunthread.web.Paged;
 import java.time.OffsetDateTime;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 
 /** What is left of a lot, in all and in each of its containers. */
 @Service
 class LotContents {
 
-    private static final int MOST = 50;
+    private static final int A_PAGE = 50;
 
     private final ContainerStates containers;
     private final Balances balances;
@@ -25,9 +27,18 @@ class LotContents {
         return balances.ofLot(lot, cutoff);
     }
 
-    /** The containers filled last, at most fifty. */
-    List<HeldContent> ofContainers(long lot, OffsetDateTime at, long cutoff) {
-        return containers.ofLot(lot, MOST, cutoff).stream()
+    /** A page of its containers, those filled last first. */
+    Paged<HeldContent> ofContainers(long lot, @Nullable Integer page, OffsetDateTime at, long cutoff) {
+        Paged<Long> shown = Paged.of(page, A_PAGE, containers.ofLot(lot, Integer.MAX_VALUE, cutoff));
+        return new Paged<>(states(shown.rows(), at, cutoff), shown.total(), shown.page(), shown.size());
+    }
+
+    List<HeldContent> ofEveryContainer(long lot, OffsetDateTime at, long cutoff) {
+        return states(containers.ofLot(lot, Integer.MAX_VALUE, cutoff), at, cutoff);
+    }
+
+    private List<HeldContent> states(List<Long> numbers, OffsetDateTime at, long cutoff) {
+        return numbers.stream()
                 .map(container ->
                         new HeldContent(containers.of(container, at, cutoff), balances.ofContainer(container, cutoff)))
                 .toList();

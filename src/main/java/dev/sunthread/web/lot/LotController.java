@@ -27,11 +27,18 @@ class LotController {
     }
 
     @GetMapping("/lot")
-    ModelAndView lot(@RequestParam String number) {
+    ModelAndView lot(@RequestParam String number, LotView view) {
         long cutoff = sealer.seal();
         return lots.find(number)
-                .map(lot ->
-                        new ModelAndView("web/lot", Map.of("cutoff", cutoff, "page", pages.read(lot, number, cutoff))))
+                .map(lot -> new ModelAndView(
+                        "web/lot",
+                        Map.of(
+                                "cutoff",
+                                cutoff,
+                                "page",
+                                pages.read(lot, number, view, cutoff),
+                                "tables",
+                                pages.tables(lot, cutoff))))
                 .orElseGet(() -> unknown(number));
     }
 

@@ -2,13 +2,15 @@ package dev.sunthread.web.lot;
 
 import dev.sunthread.holds.OpenHold;
 import dev.sunthread.inbox.OpenFinding;
+import dev.sunthread.web.Paged;
 import java.util.List;
 
 /**
  * Everything the page of a lot shows, at one cut-off.
  *
- * @param uses how many times a step recorded it with its label, of which the newest are listed
- * @param parts how many times a part of it was put into a unit, of which the newest are listed
+ * @param picture its balance as a picture
+ * @param uses a page of the steps that recorded it with its label, the newest first
+ * @param parts a page of the times a part of it was put into a unit, the newest first
  */
 public record LotPage(
         String number,
@@ -19,7 +21,6 @@ public record LotPage(
         List<OpenHold> holds,
         List<OpenFinding> findings,
         List<Charged> charges,
-        long uses,
-        List<UsedIn> latestUses,
-        long parts,
-        List<UsedIn> latestParts) {}
+        BalancePicture picture,
+        Paged<UsedIn> uses,
+        Paged<UsedIn> parts) {}

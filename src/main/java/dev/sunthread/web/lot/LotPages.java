@@ -2,6 +2,7 @@ package dev.sunthread.web.lot;
 
 import dev.sunthread.holds.Holds;
 import dev.sunthread.inbox.Findings;
+import dev.sunthread.kernel.Table;
 import dev.sunthread.kernel.TraceRef;
 import java.util.List;
 import org.springframework.stereotype.Service;
@@ -24,20 +25,28 @@ class LotPages {
         this.made = made;
     }
 
-    LotPage read(long lot, String number, long cutoff) {
+    LotPage read(long lot, String number, LotView view, long cutoff) {
         TraceRef ref = TraceRef.lot(lot);
+        LotStock stock = stocks.read(lot, view.containers(), cutoff);
         return new LotPage(
                 number,
-                stocks.read(lot, cutoff),
+                stock,
                 made.from(lot, cutoff),
                 made.into(lot, cutoff),
                 reading.receipts(lot, cutoff),
                 holds.on(ref),
                 findings.touching(List.of(ref), cutoff),
                 reading.charges(lot, cutoff),
-                reading.countUses(lot, cutoff),
-                reading.latestUses(lot, cutoff),
-                reading.countParts(lot, cutoff),
-                reading.latestParts(lot, cutoff));
+                BalancePicture.of(stock.balance()),
+                reading.uses(lot, view.uses(), cutoff),
+                reading.parts(lot, view.parts(), cutoff));
+    }
+
+    List<Table<?>> tables(long lot, long cutoff) {
+        return List.of(
+                LotTables.usedIn("uses", "Operation", () -> reading.allUses(lot, cutoff)),
+                LotTables.usedIn("parts", "Into", () -> reading.allParts(lot, cutoff)),
+                LotTables.containers(() -> stocks.containers(lot, cutoff)),
+                LotTables.charges(() -> reading.charges(lot, cutoff)));
     }
 }

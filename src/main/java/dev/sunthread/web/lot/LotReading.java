@@ -2,9 +2,11 @@ package dev.sunthread.web.lot;
 
 import dev.sunthread.ledger.Known;
 import dev.sunthread.materials.Charges;
+import dev.sunthread.web.Paged;
 import java.time.OffsetDateTime;
 import java.util.Arrays;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -13,7 +15,7 @@ import org.springframework.stereotype.Repository;
 @Repository
 class LotReading {
 
-    private static final int MOST = 50;
+    private static final int A_PAGE = 50;
 
     private static final String USES = """
             FROM production.step_use su JOIN production.step s USING (entry) JOIN production.step_unit sn USING (entry)
@@ -61,28 +63,39 @@ class LotReading {
                 .list();
     }
 
-    long countUses(long lot, long cutoff) {
-        return about(lot, cutoff, "SELECT count(*) " + USES).query(Long.class).single();
+    Paged<UsedIn> uses(long lot, @Nullable Integer page, long cutoff) {
+        return Paged.of(page, A_PAGE, count(USES, lot, cutoff), (offset, most) -> uses(lot, cutoff, offset, most));
     }
 
-    List<UsedIn> latestUses(long lot, long cutoff) {
+    List<UsedIn> allUses(long lot, long cutoff) {
+        return uses(lot, cutoff, 0, Integer.MAX_VALUE);
+    }
+
+    private List<UsedIn> uses(long lot, long cutoff, long offset, int most) {
         return about(lot, cutoff, """
                         SELECT x.ended_at AS at, x.operation AS doing, st.code AS station, i.level, i.number AS item,
                                u.serial, u.issuer, NULL::timestamptz AS until
-                        FROM (SELECT s.ended_at, s.operation, s.station, sn.unit %s ORDER BY s.ended_at DESC LIMIT %d) x
+                        FROM (SELECT s.ended_at, s.operation, s.station, sn.unit %s
+                              ORDER BY s.ended_at DESC, s.entry DESC, sn.unit LIMIT :most OFFSET :offset) x
                         JOIN catalog.station st ON st.id = x.station
                         JOIN production.unit u ON u.id = x.unit JOIN catalog.item i ON i.id = u.item
                         ORDER BY x.ended_at DESC, u.serial
-                        """.formatted(USES, MOST))
+                        """.formatted(USES))
+                .param("offset", offset)
+                .param("most", most)
                 .query(DataClassRowMapper.newInstance(UsedIn.class))
                 .list();
     }
 
-    long countParts(long lot, long cutoff) {
-        return about(lot, cutoff, "SELECT count(*) " + PARTS).query(Long.class).single();
+    Paged<UsedIn> parts(long lot, @Nullable Integer page, long cutoff) {
+        return Paged.of(page, A_PAGE, count(PARTS, lot, cutoff), (offset, most) -> parts(lot, cutoff, offset, most));
     }
 
-    List<UsedIn> latestParts(long lot, long cutoff) {
+    List<UsedIn> allParts(long lot, long cutoff) {
+        return parts(lot, cutoff, 0, Integer.MAX_VALUE);
+    }
+
+    private List<UsedIn> parts(long lot, long cutoff, long offset, int most) {
         return about(lot, cutoff, """
                         SELECT x.installed_at AS at, 'position ' || pp.position AS doing, st.code AS station, i.level,
                           i.number AS item, u.serial, u.issuer,
@@ -90,14 +103,20 @@ class LotReading {
                            WHERE r.child_lot = :lot AND r.parent_position = x.parent_position
                              AND (r.removed_at, r.entry) > (x.installed_at, x.entry) AND %s) AS until
                         FROM (SELECT n.entry, n.installed_at, n.parent_position, n.station %s
-                              ORDER BY n.installed_at DESC LIMIT %d) x
+                              ORDER BY n.installed_at DESC, n.entry DESC LIMIT :most OFFSET :offset) x
                         JOIN production.parent_position pp ON pp.id = x.parent_position
                         JOIN production.unit u ON u.id = pp.parent JOIN catalog.item i ON i.id = u.item
                         LEFT JOIN catalog.station st ON st.id = x.station
                         ORDER BY x.installed_at DESC, u.serial
-                        """.formatted(Known.at("r.entry"), PARTS, MOST))
+                        """.formatted(Known.at("r.entry"), PARTS))
+                .param("offset", offset)
+                .param("most", most)
                 .query(DataClassRowMapper.newInstance(UsedIn.class))
                 .list();
+    }
+
+    private long count(String of, long lot, long cutoff) {
+        return about(lot, cutoff, "SELECT count(*) " + of).query(Long.class).single();
     }
 
     private JdbcClient.StatementSpec about(long lot, long cutoff, String sql) {

@@ -6,6 +6,8 @@ import dev.sunthread.materials.incoming.IncomingReleases;
 import dev.sunthread.materials.incoming.LotStatuses;
 import java.time.Clock;
 import java.time.OffsetDateTime;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 
 /** Gathers the stock and the papers of one lot at a cut-off. */
@@ -34,14 +36,18 @@ class LotStocks {
         this.clock = clock;
     }
 
-    LotStock read(long lot, long cutoff) {
+    LotStock read(long lot, @Nullable Integer containers, long cutoff) {
         OffsetDateTime now = OffsetDateTime.now(clock);
         return new LotStock(
                 statuses.of(lot, now, cutoff),
                 expiry.at(lot, cutoff).orElse(null),
                 releases.of(lot, cutoff),
                 attachments.of(lot, cutoff),
-                contents.ofContainers(lot, now, cutoff),
+                contents.ofContainers(lot, containers, now, cutoff),
                 contents.balance(lot, cutoff));
+    }
+
+    List<HeldContent> containers(long lot, long cutoff) {
+        return contents.ofEveryContainer(lot, OffsetDateTime.now(clock), cutoff);
     }
 }

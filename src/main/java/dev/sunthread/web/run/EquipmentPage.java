@@ -1,5 +1,6 @@
 package dev.sunthread.web.run;
 
+import dev.sunthread.web.Paged;
 import java.time.OffsetDateTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -8,9 +9,9 @@ import org.jspecify.annotations.Nullable;
  * Everything the page of equipment shows, at one cut-off.
  *
  * @param checks how it was checked, the newest first
- * @param runs what was done with it, the newest first
+ * @param runs a page of what was done with it, the newest first
  */
-public record EquipmentPage(String code, List<Revision> revisions, List<Check> checks, List<Run> runs) {
+public record EquipmentPage(String code, List<Revision> revisions, List<Check> checks, Paged<Run> runs) {
 
     /** A released revision, with the station it stands at. */
     public record Revision(

@@ -1,8 +1,10 @@
 package dev.sunthread.web.run;
 
 import dev.sunthread.ledger.Known;
+import dev.sunthread.web.Paged;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -11,12 +13,12 @@ import org.springframework.stereotype.Repository;
 @Repository
 class EquipmentPages {
 
-    private static final int MOST = 200;
+    private static final int A_PAGE = 100;
 
     private static final String REVISIONS = """
             SELECT r.revision, r.name, st.code AS station, r.effective_at AS "from"
             FROM catalog.equipment_revision r LEFT JOIN catalog.station st ON st.id = r.station
-            WHERE r.equipment = :equipment AND %s ORDER BY r.effective_at DESC, r.entry DESC LIMIT :most
+            WHERE r.equipment = :equipment AND %s ORDER BY r.effective_at DESC, r.entry DESC
             """.formatted(Known.at("r.entry"));
 
     private static final String CHECKS = """
@@ -24,20 +26,25 @@ class EquipmentPages {
                    e.id AS entry
             FROM catalog.equipment_check c JOIN ledger.entry e ON e.number = c.entry
             LEFT JOIN catalog.specification s ON s.id = c.specification
-            WHERE c.equipment = :equipment AND %s ORDER BY c.checked_at DESC, c.entry DESC LIMIT :most
+            WHERE c.equipment = :equipment AND %s ORDER BY c.checked_at DESC, c.entry DESC
             """.formatted(Known.at("c.entry"));
 
     private static final String RUNS = """
             SELECT * FROM (
               (SELECT 'cure run' AS what, n.number, p.code AS under, r.started_at AS "from", r.ended_at AS until
                FROM cure.run_record r JOIN cure.run n ON n.id = r.run JOIN catalog.recipe p ON p.id = r.recipe
-               WHERE r.equipment = :equipment AND %1$s ORDER BY r.started_at DESC LIMIT :most)
+               WHERE r.equipment = :equipment AND %1$s ORDER BY r.started_at DESC LIMIT :upto)
               UNION ALL
               (SELECT 'test run', n.number, s.code, r.started_at, r.ended_at
                FROM electrical.run_record r JOIN electrical.run n ON n.id = r.run
                JOIN catalog.specification s ON s.id = r.specification
-               WHERE r.equipment = :equipment AND %1$s ORDER BY r.started_at DESC LIMIT :most)) runs
-            ORDER BY "from" DESC, number LIMIT :most
+               WHERE r.equipment = :equipment AND %1$s ORDER BY r.started_at DESC LIMIT :upto)) runs
+            ORDER BY "from" DESC, number LIMIT :most OFFSET :offset
+            """.formatted(Known.at("r.entry"));
+
+    private static final String COUNT = """
+            SELECT (SELECT count(*) FROM cure.run_record r WHERE r.equipment = :equipment AND %1$s)
+                 + (SELECT count(*) FROM electrical.run_record r WHERE r.equipment = :equipment AND %1$s)
             """.formatted(Known.at("r.entry"));
 
     private final JdbcClient jdbc;
@@ -46,24 +53,52 @@ class EquipmentPages {
         this.jdbc = jdbc;
     }
 
-    Optional<EquipmentPage> read(String code, long cutoff) {
-        return jdbc.sql("SELECT id FROM catalog.equipment WHERE code = ?")
-                .param(code)
-                .query(Long.class)
-                .optional()
+    Optional<EquipmentPage> read(String code, @Nullable Integer runs, long cutoff) {
+        return find(code)
                 .map(equipment -> new EquipmentPage(
                         code,
                         list(REVISIONS, equipment, cutoff, EquipmentPage.Revision.class),
                         list(CHECKS, equipment, cutoff, EquipmentPage.Check.class),
-                        list(RUNS, equipment, cutoff, EquipmentPage.Run.class)));
+                        Paged.of(
+                                runs,
+                                A_PAGE,
+                                count(equipment, cutoff),
+                                (offset, most) -> runs(equipment, cutoff, offset, most))));
+    }
+
+    List<EquipmentPage.Run> everyRun(String code, long cutoff) {
+        return find(code)
+                .map(equipment -> runs(equipment, cutoff, 0, Integer.MAX_VALUE))
+                .orElse(List.of());
+    }
+
+    private Optional<Long> find(String code) {
+        return jdbc.sql("SELECT id FROM catalog.equipment WHERE code = ?")
+                .param(code)
+                .query(Long.class)
+                .optional();
+    }
+
+    private long count(long equipment, long cutoff) {
+        return about(COUNT, equipment, cutoff).query(Long.class).single();
+    }
+
+    private List<EquipmentPage.Run> runs(long equipment, long cutoff, long offset, int most) {
+        return about(RUNS, equipment, cutoff)
+                .param("most", most)
+                .param("offset", offset)
+                .param("upto", offset + most)
+                .query(DataClassRowMapper.newInstance(EquipmentPage.Run.class))
+                .list();
     }
 
     private <T> List<T> list(String sql, long equipment, long cutoff, Class<T> type) {
-        return jdbc.sql(sql)
-                .param("equipment", equipment)
-                .param("cutoff", cutoff)
-                .param("most", MOST)
+        return about(sql, equipment, cutoff)
                 .query(DataClassRowMapper.newInstance(type))
                 .list();
+    }
+
+    private JdbcClient.StatementSpec about(String sql, long equipment, long cutoff) {
+        return jdbc.sql(sql).param("equipment", equipment).param("cutoff", cutoff);
     }
 }

@@ -1,9 +1,13 @@
 package dev.sunthread.web.run;
 
+import dev.sunthread.kernel.Table;
 import dev.sunthread.ledger.Sealer;
 import dev.sunthread.web.search.UnknownPages;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
@@ -31,23 +35,30 @@ class RunController {
     @GetMapping("/cure-run")
     ModelAndView cureRun(@RequestParam String name) {
         long cutoff = sealer.seal();
-        return page("cure-run", name, cutoff, cures.read(name, cutoff));
+        return page("cure-run", name, cutoff, cures.read(name, cutoff), RunTables::ofCureRun);
     }
 
     @GetMapping("/test-run")
     ModelAndView testRun(@RequestParam String name) {
         long cutoff = sealer.seal();
-        return page("test-run", name, cutoff, tests.read(name, cutoff));
+        return page("test-run", name, cutoff, tests.read(name, cutoff), RunTables::ofTestRun);
     }
 
     @GetMapping("/equipment")
-    ModelAndView equipment(@RequestParam String name) {
+    ModelAndView equipment(@RequestParam String name, @RequestParam(required = false) @Nullable Integer runs) {
         long cutoff = sealer.seal();
-        return page("equipment", name, cutoff, equipment.read(name, cutoff));
+        return page(
+                "equipment",
+                name,
+                cutoff,
+                equipment.read(name, runs, cutoff),
+                page -> RunTables.ofEquipment(page, () -> equipment.everyRun(name, cutoff)));
     }
 
-    private ModelAndView page(String what, String name, long cutoff, Optional<?> page) {
-        return page.map(found -> new ModelAndView("web/" + what, Map.of("cutoff", cutoff, "page", found)))
+    private <P> ModelAndView page(
+            String what, String name, long cutoff, Optional<P> page, Function<P, List<Table<?>>> tables) {
+        return page.map(found -> new ModelAndView(
+                        "web/" + what, Map.of("cutoff", cutoff, "page", found, "tables", tables.apply(found))))
                 .orElseGet(() -> unknown.of(what.replace('-', ' '), name));
     }
 }

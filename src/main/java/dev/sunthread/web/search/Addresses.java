@@ -25,8 +25,15 @@ public final class Addresses {
         return "/container?label=" + encoded(label);
     }
 
-    /** The page of a cure run, a test run, equipment or a carrier, in those words, by its number or code. */
+    public static String position(String station, String code) {
+        return "/position?station=" + encoded(station) + "&code=" + encoded(code);
+    }
+
+    /** The page of a cure run, a test run, equipment, a station or a carrier, in those words, by its number or code. */
     public static String named(String what, String name) {
+        if (what.equals("station")) {
+            return "/station?code=" + encoded(name);
+        }
         return "/" + what.replace(' ', '-') + "?name=" + encoded(name);
     }
 

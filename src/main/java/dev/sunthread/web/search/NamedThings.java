@@ -22,6 +22,7 @@ public class NamedThings {
             "cure run", "cure.run",
             "test run", "electrical.run",
             "equipment", "catalog.equipment",
+            "station", "catalog.station",
             "carrier", "production.carrier"));
 
     private final JdbcClient jdbc;

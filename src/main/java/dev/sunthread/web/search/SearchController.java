@@ -1,5 +1,11 @@
 package dev.sunthread.web.search;
 
+import static dev.sunthread.kernel.Table.column;
+
+import dev.sunthread.kernel.Table;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
@@ -26,7 +32,16 @@ class SearchController {
         SearchPage page = things.search(text);
         return page.exact().size() == 1
                 ? to(page.exact().get(0).address())
-                : new ModelAndView("web/search", "page", page);
+                : new ModelAndView("web/search", Map.of("page", page, "tables", List.of(table(page))));
+    }
+
+    private static Table<Hit> table(SearchPage page) {
+        return Table.listed(
+                "search",
+                () -> Stream.concat(page.exact().stream(), page.near().stream()).toList(),
+                column("What it is", Hit::what),
+                column("Name", Hit::name),
+                column("Why it is offered", Hit::why));
     }
 
     private static ModelAndView to(String address) {

@@ -13,7 +13,7 @@ import org.springframework.stereotype.Repository;
 
 /** What is and was inside a unit, at every depth, read one depth at a time. */
 @Repository
-class Contents {
+public class Contents {
 
     private static final int DEEPEST = 8;
     private static final int MOST = 5000;
@@ -40,7 +40,8 @@ class Contents {
         }
     }
 
-    List<Inside> of(long unit, long cutoff) {
+    /** All that is and was inside it at the cut-off; what is inside now first. */
+    public List<Inside> of(long unit, long cutoff) {
         Map<Long, List<Row>> byParent = readAllDepths(unit, cutoff);
         return hang(unit, null, null, true, DEEPEST, byParent);
     }
@@ -107,7 +108,15 @@ class Contents {
                     boolean inside = now && row.until() == null;
                     List<Inside> below = hang(row.child(), row.from(), row.until(), inside, depth - 1, byParent);
                     return new Inside(
-                            row.position(), row.unit(), row.lot(), row.level(), row.from(), row.until(), inside, below);
+                            row.position(),
+                            row.unit(),
+                            row.lot(),
+                            row.level(),
+                            row.from(),
+                            row.until(),
+                            inside,
+                            null,
+                            below);
                 })
                 .toList();
     }

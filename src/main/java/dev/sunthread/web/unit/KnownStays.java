@@ -3,10 +3,10 @@ package dev.sunthread.web.unit;
 import dev.sunthread.ledger.Known;
 
 /** Installations with their ends as history tells them at the parameter {@code cutoff}. */
-final class KnownStays {
+public final class KnownStays {
 
     /** Every known stay; ends at the first known removal of that child from that parent behind it. */
-    static final String SQL = """
+    public static final String SQL = """
             SELECT i.entry, i.child_unit, i.child_lot, pp.parent, pp.position, i.installed_at, (
               SELECT min(r.removed_at) FROM production.removal r
               WHERE (r.child_unit = i.child_unit OR r.child_lot = i.child_lot) AND r.parent = pp.parent

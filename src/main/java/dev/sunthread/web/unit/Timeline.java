@@ -1,6 +1,8 @@
 package dev.sunthread.web.unit;
 
+import dev.sunthread.web.Paged;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -54,7 +56,18 @@ public class Timeline {
     private static final String ALL =
             (naming(TOLD) + " UNION ALL " + LaterHappenings.TOLD).replace(":unit", ":subject");
 
-    private static final int MOST = 500;
+    private static final int A_PAGE = 100;
+
+    private static final String STATION = """
+            (SELECT st.code FROM catalog.station st WHERE st.id = coalesce(
+              (SELECT x.station FROM production.step x WHERE x.entry = t.entry),
+              (SELECT min(x.station) FROM production.birth x WHERE x.entry = t.entry),
+              (SELECT x.station FROM production.installation x WHERE x.entry = t.entry),
+              (SELECT x.station FROM production.removal x WHERE x.entry = t.entry),
+              (SELECT min(x.station) FROM production.scrapping x WHERE x.entry = t.entry),
+              (SELECT x.station FROM production.recovery x WHERE x.entry = t.entry),
+              (SELECT p.station FROM materials.charge x JOIN catalog.position p ON p.id = x.position WHERE x.entry = t.entry)))
+            """;
 
     private final JdbcClient jdbc;
 
@@ -62,28 +75,50 @@ public class Timeline {
         this.jdbc = jdbc;
     }
 
-    List<Told> of(long unit, long cutoff) {
-        return read(ALL, unit, cutoff);
+    /** A page of what entries tell of a unit. */
+    Paged<Told> of(long unit, @Nullable Integer page, long cutoff) {
+        return page(ALL, unit, page, cutoff);
+    }
+
+    /** All that entries tell of a unit. */
+    List<Told> all(long unit, long cutoff) {
+        return read(ALL, unit, cutoff, 0, Integer.MAX_VALUE);
     }
 
     /**
-     * What entries tell of a thing, at most 500 happenings.
+     * A page of what entries tell of a thing.
      *
      * @param told a query that gives entry, at, said, unit and lot of what is told of the parameter {@code subject}; at
      *     may be absent for when the entry occurred
      */
-    public List<Told> told(String told, long subject, long cutoff) {
-        return read(naming(told), subject, cutoff);
+    public Paged<Told> told(String told, long subject, @Nullable Integer page, long cutoff) {
+        return page(naming(told), subject, page, cutoff);
+    }
+
+    /** All that entries tell of a thing, by such a query. */
+    public List<Told> allTold(String told, long subject, long cutoff) {
+        return read(naming(told), subject, cutoff, 0, Integer.MAX_VALUE);
+    }
+
+    private Paged<Told> page(String told, long subject, @Nullable Integer page, long cutoff) {
+        long total = jdbc.sql(
+                        "SELECT count(*) FROM (%s) t JOIN ledger.position p ON p.entry = t.entry AND p.position <= :cutoff"
+                                .formatted(told))
+                .param("subject", subject)
+                .param("cutoff", cutoff)
+                .query(Long.class)
+                .single();
+        return Paged.of(page, A_PAGE, total, (offset, most) -> read(told, subject, cutoff, offset, most));
     }
 
     private static String naming(String told) {
         return "SELECT entry, at, said, unit, lot, NULL::text AS what, NULL::text AS name FROM (" + told + ") parts";
     }
 
-    private List<Told> read(String told, long subject, long cutoff) {
+    private List<Told> read(String told, long subject, long cutoff, long offset, int most) {
         return jdbc.sql("""
                         SELECT e.id AS entry, coalesce(t.at, e.occurred_at) AS at, t.said, i.number AS item, u.serial,
-                               u.issuer, l.number AS lot, t.what, t.name, e.actor, e.source, e.recorded_at,
+                               u.issuer, l.number AS lot, t.what, t.name, %s AS station, e.actor, e.source, e.recorded_at,
                                v.id AS voided_by, v.why AS voided_why
                         FROM (%s) t
                         JOIN ledger.entry e ON e.number = t.entry
@@ -96,11 +131,12 @@ public class Timeline {
                           FROM ledger.withdrawal w JOIN ledger.entry we ON we.number = w.entry
                           JOIN ledger.position wp ON wp.entry = w.entry AND wp.position <= :cutoff
                           WHERE w.target = t.entry ORDER BY wp.position LIMIT 1) v ON true
-                        ORDER BY 2 DESC, p.position DESC, t.said LIMIT :most
-                        """.formatted(told))
+                        ORDER BY 2 DESC, p.position DESC, t.said LIMIT :most OFFSET :offset
+                        """.formatted(STATION, told))
                 .param("subject", subject)
                 .param("cutoff", cutoff)
-                .param("most", MOST)
+                .param("most", most)
+                .param("offset", offset)
                 .query(DataClassRowMapper.newInstance(Told.class))
                 .list();
     }

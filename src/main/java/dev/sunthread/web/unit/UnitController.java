@@ -32,12 +32,20 @@ class UnitController {
     ModelAndView unit(
             @RequestParam String item,
             @RequestParam String serial,
-            @RequestParam(required = false) @Nullable String issuer) {
+            @RequestParam(required = false) @Nullable String issuer,
+            UnitView view) {
         long cutoff = sealer.seal();
         UnitId id = UnitId.of(issuer == null || issuer.isBlank() ? null : issuer, item, serial);
         return units.find(id)
-                .map(unit ->
-                        new ModelAndView("web/unit", Map.of("cutoff", cutoff, "page", pages.read(unit, id, cutoff))))
+                .map(unit -> new ModelAndView(
+                        "web/unit",
+                        Map.of(
+                                "cutoff",
+                                cutoff,
+                                "page",
+                                pages.read(unit, id, view, cutoff),
+                                "tables",
+                                pages.tables(unit, id, view, cutoff))))
                 .orElseGet(() -> unknown(id));
     }
 

@@ -3,6 +3,7 @@ package dev.sunthread.web.unit;
 import dev.sunthread.holds.OpenHold;
 import dev.sunthread.inbox.OpenFinding;
 import dev.sunthread.kernel.UnitId;
+import dev.sunthread.web.Paged;
 import java.util.List;
 
 /**
@@ -10,7 +11,7 @@ import java.util.List;
  *
  * @param place where it is, in words
  * @param parents the units it is inside now, the nearest first
- * @param contents what is and was in its positions
+ * @param built what is, was or ever was in its positions
  */
 public record UnitPage(
         UnitId id,
@@ -20,7 +21,7 @@ public record UnitPage(
         List<OpenHold> holds,
         List<OpenFinding> findings,
         List<Parent> parents,
-        List<Inside> contents,
+        AsBuilt built,
         List<UsedLot> uses,
-        List<Told> timeline,
+        Paged<Told> timeline,
         List<Shipped> shipments) {}

@@ -2,6 +2,7 @@ package dev.sunthread.genealogy.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.not;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.header;
@@ -98,10 +99,38 @@ class TraceWebTests {
     }
 
     @Test
-    void letsNoSpreadsheetTakeACellForAFormula() {
-        assertThat(TraceCsv.cell("=2+3")).isEqualTo("'=2+3");
-        assertThat(TraceCsv.cell("@x,\"y\"")).isEqualTo("\"'@x,\"\"y\"\"\"");
-        assertThat(TraceCsv.cell("a-1")).isEqualTo("a-1");
+    void filtersByPlaceAndHoldAndByWhatIsOutermost() throws Exception {
+        plant.birth("11:30", "RCV", "R9");
+        plant.bondWithLot("11:31", "R9", "A-17");
+        plant.say("hold", "11:40", java.util.Map.of("units", java.util.List.of(Plant.unit("RCV R9")), "reason", "odd"));
+        pages.perform(get(ALL).param("place", "at station BOND").param("level", "receiver"))
+                .andExpect(jsonPath("$.lines[?(@.name == 'R9')].spot").value("at station BOND"))
+                .andExpect(jsonPath("$.lines[?(@.name == 'R0001')]").isEmpty());
+        pages.perform(get(ALL).param("place", "shipped to Sunny Field"))
+                .andExpect(jsonPath("$.lines[?(@.name == 'R0001')].within").value("wall"));
+        pages.perform(get(ALL).param("place", "shipped to Sunny Field").param("outermost", "true"))
+                .andExpect(jsonPath("$.lines[*].name").value("W/1"));
+        pages.perform(get(ALL).param("held", "true").param("level", "receiver"))
+                .andExpect(jsonPath("$.lines[*].name").value("R9"));
+    }
+
+    @Test
+    void leadsToTheFindingsAndLinesThatTouchTheAnswer() throws Exception {
+        plant.bondWithLot("12:00", "R0001", "A-99");
+        plant.say("container-opening", "12:01", java.util.Map.of("container", "C/404"));
+        String id = JsonPath.read(
+                pages.perform(get("/api/v1/traces?way=forward&lot=A-99"))
+                        .andReturn()
+                        .getResponse()
+                        .getContentAsString(),
+                "$.id");
+        pages.perform(get("/trace").param("lot", "A-99"))
+                .andExpect(content().string(containsString("href=\"/findings?answer=" + id)))
+                .andExpect(content().string(containsString("href=\"/inbox?answer=" + id)));
+        pages.perform(get("/findings").param("answer", id))
+                .andExpect(content().string(containsString("Lot A-99 has no receipt")))
+                .andExpect(content().string(not(containsString("C/404"))));
+        pages.perform(get("/inbox").param("answer", id)).andExpect(content().string(containsString("No line waits")));
     }
 
     @Test

@@ -1,4 +1,4 @@
-package dev.sunthread.web;
+package dev.sunthread.web.home;
 
 import dev.sunthread.ledger.Sealer;
 import org.springframework.stereotype.Controller;

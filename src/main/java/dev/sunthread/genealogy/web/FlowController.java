@@ -1,0 +1,66 @@
+package dev.sunthread.genealogy.web;
+
+import static dev.sunthread.kernel.Table.column;
+
+import dev.sunthread.genealogy.AnswerHead;
+import dev.sunthread.genealogy.TraceFlows;
+import dev.sunthread.genealogy.Traces;
+import dev.sunthread.kernel.Refused;
+import dev.sunthread.kernel.Table;
+import java.time.ZoneId;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.validation.BindingResult;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+
+/** The flow of an answer as a page of its own, at the parameters of the trace page. */
+@Controller
+class FlowController {
+
+    private final Traces traces;
+    private final TraceFlows flows;
+    private final ZoneId zone;
+
+    FlowController(Traces traces, TraceFlows flows, ZoneId zone) {
+        this.traces = traces;
+        this.flows = flows;
+        this.zone = zone;
+    }
+
+    @GetMapping("/trace/flow")
+    String flow(@ModelAttribute("asked") @Nullable TraceRequest asked, BindingResult problems, Model model) {
+        TraceRequest request = asked == null ? TraceRequest.NONE : asked;
+        if (!request.isAsked() || problems.hasErrors()) {
+            return "redirect:/trace";
+        }
+        try {
+            AnswerHead head = traces.ask(request.question(zone));
+            TraceAddress address = new TraceAddress(request);
+            FlowPicture picture = FlowPicture.of(head, flows.of(head), address);
+            model.addAttribute("cutoff", head.question().cutoff());
+            model.addAttribute("head", head);
+            model.addAttribute("flow", picture);
+            model.addAttribute("data", address.flowJson());
+            model.addAttribute("lines", address.page(LineChoice.ALL));
+            model.addAttribute("tables", List.of(table(picture)));
+            return "genealogy/flow";
+        } catch (Refused e) {
+            model.addAttribute("refused", e);
+            return "genealogy/ask";
+        }
+    }
+
+    private static Table<FlowPicture.Link> table(FlowPicture picture) {
+        return Table.listed(
+                "flow",
+                picture::links,
+                column("From", link -> link.from().name()),
+                column("Class", link -> link.from().certainty()),
+                column("To", link -> link.to().name()),
+                column("Class there", link -> link.to().certainty()),
+                column("Things", FlowPicture.Link::count));
+    }
+}

@@ -1,0 +1,16 @@
+package dev.sunthread.web;
+
+import jakarta.servlet.http.HttpServletRequest;
+import org.springframework.stereotype.Controller;
+import org.springframework.web.bind.annotation.ControllerAdvice;
+import org.springframework.web.bind.annotation.ModelAttribute;
+
+/** Tells every page its own address, as {@code self}. */
+@ControllerAdvice(annotations = Controller.class)
+class PageAddresses {
+
+    @ModelAttribute("self")
+    PageAddress self(HttpServletRequest request) {
+        return PageAddress.of(request.getRequestURI(), request.getQueryString());
+    }
+}

@@ -1,0 +1,76 @@
+package dev.sunthread.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.sunthread.ledger.Door;
+import dev.sunthread.testing.Browser;
+import dev.sunthread.testing.SunthreadTest;
+import java.net.URI;
+import java.time.Duration;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.openqa.selenium.By;
+import org.openqa.selenium.WebDriver;
+import org.openqa.selenium.support.ui.WebDriverWait;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
+import org.springframework.boot.test.web.server.LocalServerPort;
+
+/** The picture of a trace in a real browser, and the keys that need no mouse. */
+@Tag("browser")
+@SunthreadTest(webEnvironment = WebEnvironment.RANDOM_PORT)
+class FlowJourneyTests {
+
+    private static final Duration LONGEST = Duration.ofSeconds(20);
+
+    @LocalServerPort
+    int port;
+
+    @Autowired
+    Door door;
+
+    @Test
+    void drawsTheFlowAndLeadsFromABlockToItsUnits() throws Exception {
+        SmallPlant.built(door);
+        try (var browser = Browser.open(1280, 900)) {
+            WebDriver page = browser.go(at("/trace/flow?way=forward&lot=A-17"));
+            var wait = new WebDriverWait(page, LONGEST);
+            wait.until(any -> !page.findElements(By.cssSelector("[data-drawn=true] svg path"))
+                    .isEmpty());
+            assertThat(page.findElement(By.className("flow")).getAttribute("textContent"))
+                    .contains("■ receiver", "certain: 2", "shipped to Sunny Field: 1");
+            var label = page.findElements(By.cssSelector(".flow text")).stream()
+                    .filter(text -> text.getText().contains("■ receiver"))
+                    .findFirst()
+                    .orElseThrow();
+            label.click();
+            wait.until(any -> String.valueOf(page.getCurrentUrl()).contains("level=receiver&certainty=certain"));
+            assertThat(page.findElement(By.className("lines")).getText()).contains("RCV R0001");
+        }
+    }
+
+    @Test
+    void goesByKeysAndListsThem() throws Exception {
+        try (var browser = Browser.open(1280, 900)) {
+            WebDriver page = browser.go(at("/journal"));
+            var wait = new WebDriverWait(page, LONGEST);
+            press(page, "?");
+            assertThat(page.findElement(By.id("keys")).isDisplayed()).isTrue();
+            page.findElement(By.cssSelector("#keys button")).click();
+            press(page, "gf");
+            wait.until(any -> String.valueOf(page.getCurrentUrl()).endsWith("/findings"));
+            press(page, "gi");
+            wait.until(any -> String.valueOf(page.getCurrentUrl()).endsWith("/inbox"));
+            press(page, "gh");
+            wait.until(any -> String.valueOf(page.getCurrentUrl()).endsWith(":" + port + "/"));
+        }
+    }
+
+    private static void press(WebDriver page, String keys) {
+        page.findElement(By.tagName("body")).sendKeys(keys);
+    }
+
+    private URI at(String address) {
+        return URI.create("http://127.0.0.1:" + port + address);
+    }
+}
