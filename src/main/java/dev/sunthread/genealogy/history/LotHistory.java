@@ -67,21 +67,19 @@ final class LotHistory implements LotRecords {
 
     /**
      * Lots with the first sign of them if it is recorded where they came from, the last sign, and their end if that is
-     * recorded. One that only withdrawn records name may have been there since ever. The OFFSET makes the database ask
-     * once for each sign whether it is known.
+     * recorded. One that only withdrawn records name may have been there since ever.
      */
     private static final String SPANS = """
             SELECT l.lot, l.item, CASE WHEN s.has_origin THEN s.first_at END, s.last_at, (
               SELECT max(%1$s) FROM materials.lot_ending e WHERE e.lot = l.lot AND e.container IS NULL AND %2$s)
             FROM (%%s) l CROSS JOIN LATERAL (
-              SELECT min(%3$s) FILTER (WHERE t.is_known) AS first_at, max(%3$s) FILTER (WHERE t.is_known) AS last_at,
-                bool_or(t.is_origin) FILTER (WHERE t.is_known) AS has_origin,
-                bool_or(t.is_known
-                  OR (SELECT p.position FROM ledger.position p WHERE p.entry = t.entry) <= :cutoff) AS was_named
-              FROM (SELECT x.*, %4$s AS is_known FROM (%5$s) x OFFSET 0) t) s
+              SELECT min(%3$s) FILTER (WHERE %4$s) AS first_at, max(%3$s) FILTER (WHERE %4$s) AS last_at,
+                bool_or(t.is_origin) FILTER (WHERE %4$s) AS has_origin,
+                bool_or((SELECT p.position FROM ledger.position p WHERE p.entry = t.entry) <= :cutoff) AS was_named
+              FROM (%5$s) t) s
             WHERE s.was_named
             """.formatted(
-                    Sql.micros("e.ended_at"), Known.at("e.entry"), Sql.micros("t.at"), Known.at("x.entry"), SIGNS);
+                    Sql.micros("e.ended_at"), Known.at("e.entry"), Sql.micros("t.at"), Known.at("t.entry"), SIGNS);
 
     private static final String UNMADE = """
             SELECT l.id, s.first_at, (
