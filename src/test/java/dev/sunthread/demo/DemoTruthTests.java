@@ -26,20 +26,21 @@ import java.util.TreeSet;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 
 /**
  * The answers on the demo plant against what truly happened in it, which no record of it tells: no unit is missed,
  * ever or now, of a lot of any material or of a cure run. {@code -Dsunthread.demo.each=1} asks about each of them, and
- * {@code -Dsunthread.demo.trays=20} the whole plant of the repository.
+ * {@code -Dsunthread.demo.trays=20} a plant of 20,000 receivers.
  */
 @SunthreadTest
 class DemoTruthTests {
 
     private static final int TRAYS = Integer.getInteger("sunthread.demo.trays", DemoPlant.FEW_TRAYS);
 
-    private static final int EACH = Integer.getInteger("sunthread.demo.each", 12);
+    private static final int EACH = Integer.getInteger("sunthread.demo.each", 40);
 
     @Autowired
     Restores restores;
@@ -99,7 +100,7 @@ class DemoTruthTests {
         return lines;
     }
 
-    private static Set<String> names(List<AnswerLine> lines, Function<AnswerLine, ?> time) {
+    private static Set<String> names(List<AnswerLine> lines, Function<AnswerLine, @Nullable Certainty> time) {
         return lines.stream()
                 .filter(line -> line.kind().equals("UNIT") && time.apply(line) != null)
                 .map(AnswerLine::name)

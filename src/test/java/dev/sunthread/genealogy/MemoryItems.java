@@ -84,7 +84,7 @@ final class MemoryItems {
     }
 
     private @Nullable Long ofAll(List<String> lots) {
-        List<@Nullable Long> known = lots.stream().map(this::known).distinct().toList();
-        return known.size() == 1 ? known.get(0) : null;
+        Long first = lots.isEmpty() ? null : known(lots.get(0));
+        return lots.stream().allMatch(lot -> Objects.equals(known(lot), first)) ? first : null;
     }
 }
