@@ -18,12 +18,16 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Locale;
+import java.util.stream.Stream;
+import java.util.zip.GZIPInputStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
+import org.springframework.core.io.ClassPathResource;
 
 /** Prints how long it takes to import, export and restore the journal of a line. */
 @Tag("benchmark")
@@ -79,6 +83,21 @@ class RestoreBenchmark {
         System.out.printf(Locale.ROOT, "%,d findings%n", findings.count(sealer.last()));
     }
 
+    @Test
+    void tellsTheTimeOfTheDemoPlant() throws IOException {
+        Path journal = directory.resolve("demo.ndjson");
+        try (InputStream in =
+                new GZIPInputStream(new ClassPathResource("demo-data/plant.ndjson.gz").getInputStream())) {
+            Files.copy(in, journal);
+        }
+        int envelopes;
+        try (Stream<String> lines = Files.lines(journal)) {
+            envelopes = (int) lines.count() - 2;
+        }
+        time("demo", envelopes, () -> restore(journal));
+        assertThat(check.differences()).isEmpty();
+    }
+
     private void importAll(Path told) throws IOException {
         try (InputStream in = Files.newInputStream(told)) {
             imports.run(
@@ -94,7 +113,18 @@ class RestoreBenchmark {
 
     private void restore(Path export) throws IOException {
         try (InputStream in = Files.newInputStream(export)) {
-            restores.run(in, restored -> {});
+            restores.run(in, RestoreBenchmark::tellNowAndThen);
+        }
+    }
+
+    /** With the processor time of this program, which other programs beside it do not lengthen. */
+    private static void tellNowAndThen(long restored) {
+        if (restored % 5000 == 0) {
+            System.out.printf(
+                    Locale.ROOT,
+                    "%,9d restored, %s of processor time%n",
+                    restored,
+                    ProcessHandle.current().info().totalCpuDuration().orElse(Duration.ZERO));
         }
     }
 

@@ -17,9 +17,9 @@ final class DemoPlant {
     static final Path FILE = Path.of("demo-data", "plant.ndjson.gz");
 
     /** The width of the line in the repository's file. */
-    static final int TRAYS_A_DAY = 20;
+    static final int TRAYS_A_DAY = 4;
 
-    /** A line a tenth as wide, on which all the same stories happen. */
+    /** A line half as wide, on which all the same stories happen. */
     static final int FEW_TRAYS = 2;
 
     private static final long SEED = 20260914L;

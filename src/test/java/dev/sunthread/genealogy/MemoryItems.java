@@ -74,15 +74,17 @@ final class MemoryItems {
 
     private @Nullable Long known(String number) {
         TraceRef lot = remembered.lot(number);
-        return origins.stream()
-                .filter(origin -> origin.lot().equals(lot))
-                .map(Origin::item)
-                .reduce((earlier, later) -> later)
-                .orElse(null);
+        Long last = null;
+        for (Origin origin : origins) {
+            if (origin.lot().equals(lot)) {
+                last = origin.item();
+            }
+        }
+        return last;
     }
 
     private @Nullable Long ofAll(List<String> lots) {
-        List<@Nullable Long> known = lots.stream().map(this::known).distinct().toList();
-        return known.size() == 1 ? known.get(0) : null;
+        Long first = lots.isEmpty() ? null : known(lots.get(0));
+        return lots.stream().allMatch(lot -> Objects.equals(known(lot), first)) ? first : null;
     }
 }

@@ -105,11 +105,9 @@ final class MemoryLots implements LotRecords {
 
     private List<LotSpan> spans() {
         return signs.lots().stream()
-                .flatMap(lot -> {
-                    Set<Long> recorded = items.of(lot);
-                    Stream<@Nullable Long> each = recorded.isEmpty() ? Stream.of((Long) null) : recorded.stream();
-                    return each.map(item -> signs.span(lot, item));
-                })
+                .flatMap(lot -> items.of(lot).isEmpty()
+                        ? Stream.of(signs.span(lot, null))
+                        : items.of(lot).stream().map(item -> signs.span(lot, item)))
                 .toList();
     }
 

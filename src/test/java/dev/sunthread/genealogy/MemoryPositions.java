@@ -6,6 +6,7 @@ import dev.sunthread.genealogy.position.Change.Charge;
 import dev.sunthread.genealogy.position.Change.Discharge;
 import dev.sunthread.genealogy.position.Changes;
 import dev.sunthread.genealogy.position.PositionTimeline;
+import dev.sunthread.genealogy.position.Use;
 import dev.sunthread.genealogy.records.StationPosition;
 import dev.sunthread.genealogy.walk.Moment;
 import java.util.Comparator;
@@ -70,7 +71,7 @@ final class MemoryPositions {
                 position.named(),
                 changes(position),
                 at(position, "clean-point").map(remembered::told).toList(),
-                uses(position).map(this::moment).toList(),
+                uses(position),
                 limits.stream().allMatch(limit -> limit.uses() == null)
                         ? CarryOverLimits.NONE
                         : new CarryOverLimits(limits, cycles(position)));
@@ -96,7 +97,8 @@ final class MemoryPositions {
     // as the last of its records, for a use may be recorded twice
     private List<Moment> cycles(StationPosition position) {
         Map<String, Moment> last = new HashMap<>();
-        uses(position)
+        steps(position)
+                .filter(step -> usesAt(step, position).findAny().isPresent())
                 .forEach(step ->
                         last.merge(new TreeSet<>(step.serials("units")).toString(), told(step), Moment::orLater));
         return last.values().stream()
@@ -115,13 +117,23 @@ final class MemoryPositions {
         return remembered.told(step.text("station"), told.early(), told.late());
     }
 
-    private Stream<Said> uses(StationPosition position) {
-        return remembered
-                .of("step")
-                .filter(step -> step.text("station").equals(position.stationCode()))
-                .flatMap(step -> Remembered.list(step, "uses").stream()
-                        .filter(use -> Objects.equals(use.get("position"), position.code()))
-                        .map(use -> step));
+    private List<Use> uses(StationPosition position) {
+        return steps(position)
+                .flatMap(step -> usesAt(step, position).map(use -> {
+                    Object lot = use.get("lot");
+                    long item = remembered.numbers().item((String) Objects.requireNonNull(use.get("item")));
+                    return new Use(moment(step), item, lot == null ? null : remembered.lot(lot));
+                }))
+                .toList();
+    }
+
+    private Stream<Said> steps(StationPosition position) {
+        return remembered.of("step").filter(step -> step.text("station").equals(position.stationCode()));
+    }
+
+    private static Stream<Map<String, Object>> usesAt(Said step, StationPosition position) {
+        return Remembered.list(step, "uses").stream()
+                .filter(use -> Objects.equals(use.get("position"), position.code()));
     }
 
     private Stream<Said> at(StationPosition position, String kind) {

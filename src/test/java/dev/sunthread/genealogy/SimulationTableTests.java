@@ -81,8 +81,9 @@ class SimulationTableTests {
 
             ## What no record tells
 
-            Of these no rule that reads the records knows, or none does yet; they are counted apart. A lost charge whose
-            predecessor was never recorded as taken off could be found by quantities only.
+            Of these no rule that reads the records knows, or none does yet; they are counted apart. A lost charge is found
+            where a scan shows the lot; where nothing does, what it left behind is not, and if the lot before was never
+            recorded as taken off only quantities could show it.
 
             """;
 }

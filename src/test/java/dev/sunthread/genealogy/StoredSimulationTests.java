@@ -31,6 +31,8 @@ import java.util.TreeMap;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.transaction.PlatformTransactionManager;
@@ -63,15 +65,25 @@ class StoredSimulationTests {
     @Test
     void theDatabaseGivesTheEdgesThatTheRecordsInMemoryGive() {
         for (int i = 0; i < PLANTS; i++) {
-            SimulatedPlant plant = plant(i, "s" + i);
-            String of = plant.name() + " with " + kind(i).getKey();
-            List<Said> said = SimulatedTrace.said(plant.told());
-            alone(() -> {
-                tell(said);
-                assertSameEdges(of, plant.name(), said);
-                return true;
-            });
+            assertSameEdges(plant(i, "s" + i), kind(i).getKey());
         }
+    }
+
+    /** Plants that once differed. */
+    @ParameterizedTest(name = "{0} {1}")
+    @CsvSource("lost supplier lot, 5000099")
+    void theDatabaseGivesTheSameEdgesOfPlantsThatOnceDiffered(String kind, long seed) {
+        Rates rates = Objects.requireNonNull(FaultKinds.held().get(kind));
+        assertSameEdges(SimulatedPlant.of(seed, "s", rates), kind);
+    }
+
+    private void assertSameEdges(SimulatedPlant plant, String kind) {
+        List<Said> said = SimulatedTrace.said(plant.told());
+        alone(() -> {
+            tell(said);
+            assertSameEdges(plant.name() + " with " + kind, plant.name(), said);
+            return true;
+        });
     }
 
     @Test

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** Positions of stations: what is loaded, drawn and left behind there. */
 final class Valves {
@@ -106,12 +107,15 @@ final class Valves {
         }
     }
 
-    /** Which of the earlier loads go along with a draw now. */
+    /** Which of the earlier loads go along with a draw now; of one that the limit has flushed out nothing is left. */
     private Set<Source> carried(Place place) {
         Integer limit = habits.carryOver().get(place);
         boolean clean = limit != null && floor.world.usesSinceChange(place) >= limit;
         Map<String, Source> left = new TreeMap<>();
         floor.world.leftAt(place).forEach(source -> left.put(source.toString(), source));
-        return clean ? Set.of() : Set.copyOf(chance.each(left.values(), 0.5));
+        List<Source> drawn = clean ? List.of() : chance.each(left.values(), 0.5);
+        return drawn.stream()
+                .filter(source -> limit == null || floor.world.usesSinceLeft(place, source) < limit)
+                .collect(Collectors.toSet());
     }
 }

@@ -20,7 +20,6 @@ public class AnswerDetails {
         this.jdbc = jdbc;
     }
 
-    /** Keeps them for an answer that is kept. */
     public void keep(String answer, List<FlowCount> flows, Touching touching) {
         keepFlows(answer, flows);
         List<OpenFinding> findings = touching.findings();
@@ -53,7 +52,6 @@ public class AnswerDetails {
         });
     }
 
-    /** How the things of a kept answer were reached from each other. */
     public List<FlowCount> flows(String answer) {
         return jdbc.query(
                 "SELECT near_level, near_class, level, class AS certainty, things FROM genealogy.answer_flow WHERE answer = ?",

@@ -70,7 +70,6 @@ public final class FlowDrawing {
                 .collect(Collectors.toSet());
     }
 
-    /** The picture, by how its things were reached from each other. */
     public Flow of(List<FlowCount> flows, long suspects) {
         List<Node> nodes = new ArrayList<>();
         boolean forward = way == Way.FORWARD;

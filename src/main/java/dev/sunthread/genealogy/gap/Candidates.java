@@ -20,8 +20,8 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * What may fill a lack: every lot of the items from its first sign in the plant to its recorded end, every unit of
- * them whose place then is unrecorded, every run under the definition. First in first out, expiry and hold exclude
+ * What may fill a lack: every lot of the items from its first sign in the plant to its recorded end, or as long as some
+ * of it may be left at a position, every unit of them whose place then is unrecorded, every run under the definition. First in first out, expiry and hold exclude
  * none.
  */
 public final class Candidates {
@@ -66,9 +66,31 @@ public final class Candidates {
     }
 
     private List<LotSpan> spans(Set<Long> items) {
-        return records.lots().spansOfItems(items).stream()
+        List<LotSpan> spans = records.lots().spansOfItems(items).stream()
                 .filter(span -> span.item() == null || items.contains(span.item()))
                 .toList();
+        Map<TraceRef, Long> left = leftBehind(spans.stream()
+                .filter(span -> span.to() != Long.MAX_VALUE)
+                .map(LotSpan::lot)
+                .collect(Collectors.toSet()));
+        return spans.stream()
+                .map(span -> new LotSpan(
+                        span.lot(),
+                        span.item(),
+                        span.from(),
+                        Math.max(span.to(), left.getOrDefault(TraceRef.lot(span.lot()), Long.MIN_VALUE))))
+                .toList();
+    }
+
+    /** Until when something of these lots may be left at a position, though nothing of them is in stock. */
+    private Map<TraceRef, Long> leftBehind(Set<Long> ended) {
+        Map<TraceRef, Long> left = new HashMap<>();
+        if (!ended.isEmpty()) {
+            records.uses().positionsThatHeld(ended).stream()
+                    .map(records.uses()::timeline)
+                    .forEach(timeline -> timeline.ends().forEach((lot, end) -> left.merge(lot, end, Math::max)));
+        }
+        return left;
     }
 
     private static LotSpan longer(LotSpan one, LotSpan other) {

@@ -47,10 +47,36 @@ final class LackHistory {
             WHERE u.item = :item AND (coalesce(own.done, 0) < :times OR t.unit IS NOT NULL) AND %s
             """.formatted(SurelyKnown.LINE, SurelyKnown.at("r.entry"), TOLD_LATER);
 
+    /**
+     * What surely lay on a carrier in a run: loaded in the days before it, and next taken off, it or all, after it, with
+     * nothing put in its place meanwhile. The slack is what the clocks of two stations may differ by.
+     */
+    private static final String ON_CARRIERS = """
+            SELECT c.entry, c.run, l.unit
+            FROM cure.run_record c JOIN cure.run_carrier m USING (entry) CROSS JOIN line CROSS JOIN (
+              SELECT make_interval(secs => 2 * coalesce(max(v.clock_uncertainty), 0)) AS slack
+              FROM catalog.station_revision v) k
+            JOIN production.carrier_load l ON l.carrier = m.carrier AND l.unit IS NOT NULL
+              AND l.loaded_at BETWEEN c.started_at - interval '3 days' AND c.started_at - slack
+            CROSS JOIN LATERAL (
+              SELECT o.entry, o.unloaded_at FROM production.carrier_unload o
+              WHERE o.carrier = l.carrier AND o.unloaded_at >= l.loaded_at - slack
+                AND (o.unit = l.unit OR o.unit IS NULL AND o.inner_carrier IS NULL)
+              ORDER BY o.unloaded_at LIMIT 1) o
+            LEFT JOIN ledger.withdrawal w ON w.target = l.entry LEFT JOIN ledger.withdrawal ow ON ow.target = o.entry
+            WHERE c.recipe = :definition AND %s AND o.entry < line.first_unknown AND ow.entry IS NULL
+              AND o.unloaded_at > c.ended_at + slack
+              AND NOT EXISTS (SELECT FROM production.carrier_load n
+                WHERE n.carrier = l.carrier AND n.loaded_at BETWEEN l.loaded_at - slack AND o.unloaded_at + slack
+                  AND (n.unit = l.unit OR n.position = l.position)
+                  AND (n.entry <> l.entry OR n.ordinal <> l.ordinal))
+            """.formatted(SurelyKnown.at("l.entry"));
+
     private static final String CURE = RUN.formatted("""
             SELECT c.entry, c.run, m.unit FROM cure.run_record c JOIN cure.run_unit m USING (entry)
             WHERE c.recipe = :definition
-            """);
+            UNION ALL
+            """ + ON_CARRIERS);
 
     private static final String TEST = RUN.formatted(
             "SELECT t.entry, t.run, t.unit FROM electrical.run_record t WHERE t.specification = :definition");

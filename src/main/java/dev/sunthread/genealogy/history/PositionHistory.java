@@ -5,6 +5,7 @@ import dev.sunthread.genealogy.position.Change.Charge;
 import dev.sunthread.genealogy.position.Change.Discharge;
 import dev.sunthread.genealogy.position.Changes;
 import dev.sunthread.genealogy.position.PositionTimeline;
+import dev.sunthread.genealogy.position.Use;
 import dev.sunthread.genealogy.records.StationPosition;
 import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.kernel.TraceRef;
@@ -40,11 +41,14 @@ final class PositionHistory {
             "SELECT %s FROM materials.clean_point p WHERE p.position = :position AND %s"
                     .formatted(Sql.micros("p.cleaned_at"), Known.at("p.entry"));
 
-    private static final String USES =
-            """
-            SELECT %s AS start, %s AS "end" FROM production.step_use u JOIN production.step s USING (entry)
-            WHERE u.position = :position AND %s
-            """.formatted(Sql.micros("s.started_at"), Sql.micros("s.ended_at"), Known.at("u.entry"));
+    private static final String USES = """
+            SELECT %s, %s, u.item, coalesce(u.lot, (
+              SELECT f.lot FROM materials.container_filling f
+              WHERE f.container = u.container AND f.filled_at <= s.ended_at AND %s
+              ORDER BY f.filled_at DESC, f.entry DESC LIMIT 1))
+            FROM production.step_use u JOIN production.step s USING (entry) WHERE u.position = :position AND %s
+            """.formatted(
+                    Sql.micros("s.started_at"), Sql.micros("s.ended_at"), Known.at("f.entry"), Known.at("u.entry"));
 
     /** One moment for each set of units that was worked on, the last one: a record of a use may be doubled. */
     private static final String CYCLES =
@@ -95,15 +99,14 @@ final class PositionHistory {
 
     private PositionTimeline read(StationPosition position) {
         Changes known = changes(position);
-        return PositionTimeline.of(
-                position.named(), known, cleanPoints(position), uses(USES, position), limits(position));
+        return PositionTimeline.of(position.named(), known, cleanPoints(position), uses(position), limits(position));
     }
 
     private CarryOverLimits limits(StationPosition position) {
         List<CarryOverLimits.Limit> limits = facts(LIMITS, position, (row, number) -> limit(row));
         return limits.stream().allMatch(limit -> limit.uses() == null)
                 ? CarryOverLimits.NONE
-                : new CarryOverLimits(limits, uses(CYCLES, position));
+                : new CarryOverLimits(limits, cycles(position));
     }
 
     private static CarryOverLimits.Limit limit(ResultSet row) throws SQLException {
@@ -129,8 +132,19 @@ final class PositionHistory {
         return facts(CLEAN_POINTS, position, (row, number) -> clocks.told(position.station(), row.getLong(1)));
     }
 
-    private List<Moment> uses(String sql, StationPosition position) {
-        return facts(sql, position, (row, number) -> clocks.told(position.station(), row.getLong(1), row.getLong(2)));
+    private List<Use> uses(StationPosition position) {
+        return facts(USES, position, (row, number) -> {
+            Long lot = Sql.optional(row, 4);
+            return new Use(between(position, row), row.getLong(3), lot == null ? null : TraceRef.lot(lot));
+        });
+    }
+
+    private List<Moment> cycles(StationPosition position) {
+        return facts(CYCLES, position, (row, number) -> between(position, row));
+    }
+
+    private Moment between(StationPosition position, ResultSet row) throws SQLException {
+        return clocks.told(position.station(), row.getLong(1), row.getLong(2));
     }
 
     private <T> List<T> facts(String sql, StationPosition position, RowMapper<T> row) {

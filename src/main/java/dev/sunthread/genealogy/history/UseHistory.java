@@ -47,7 +47,10 @@ final class UseHistory implements UseRecords {
     private static final String HELD = """
             SELECT p.id, p.station, p.code, s.code AS station_code
             FROM (SELECT position FROM materials.charge WHERE lot = ANY (:ids)
-                  UNION SELECT position FROM materials.discharge WHERE lot = ANY (:ids)) held
+                  UNION SELECT position FROM materials.discharge WHERE lot = ANY (:ids)
+                  UNION SELECT position FROM production.step_use WHERE lot = ANY (:ids)
+                  UNION SELECT position FROM production.step_use WHERE lot IS NULL AND container IN (
+                    SELECT container FROM materials.container_filling WHERE lot = ANY (:ids))) held
             JOIN catalog.position p ON p.id = held.position JOIN catalog.station s ON s.id = p.station
             """;
 
@@ -70,7 +73,8 @@ final class UseHistory implements UseRecords {
 
     /**
      * Uses without a scan at a position while no charge of these items is told for it, and uses of no position. State
-     * finds them by time; history says what counts.
+     * finds them by time; history says what counts. The clock may have told the use and the change each wrongly, so both
+     * count.
      */
     private static final String WHERE_NOTHING_MAY_BE_LOADED = """
             WITH wanted AS (
@@ -95,8 +99,8 @@ final class UseHistory implements UseRecords {
               SELECT * FROM production.unscanned_use
               WHERE int8range(position, position, '[]') && int8range(g.position, g.position, '[]')
                 AND int8range(item, item, '[]') && int8range(g.item, g.item, '[]')
-                AND during && tstzrange(g.since - make_interval(secs => :worst),
-                  coalesce(g.until, 'infinity') + make_interval(secs => :worst), '[]') OFFSET 0) u
+                AND during && tstzrange(g.since - make_interval(secs => 2 * :worst),
+                  coalesce(g.until, 'infinity') + make_interval(secs => 2 * :worst), '[]') OFFSET 0) u
             UNION
             SELECT entry, ordinal FROM production.step_use
             WHERE position IS NULL AND lot IS NULL AND item = ANY (:items)
@@ -151,7 +155,7 @@ final class UseHistory implements UseRecords {
         List<Integer> ordinals = new ArrayList<>();
         jdbc.sql(WHERE_NOTHING_MAY_BE_LOADED)
                 .param("items", Sql.ids(items))
-                .param("worst", clocks.worst().toMillis() / 1000.0)
+                .param("worst", (clocks.worst().toMillis() + 1) / 1000.0)
                 .param("cutoff", cutoff)
                 .query(row -> {
                     entries.add(row.getLong(1));

@@ -9,6 +9,8 @@ import org.jspecify.annotations.Nullable;
  * What the records of a position tell about one lot on it: strictly between {@code sureAfter} and {@code sureBefore}
  * it surely was the one loaded; from {@code mayBeFrom} to {@code mayBeTo}, both included, it may have been; and it had
  * surely left at {@code left}.
+ *
+ * @param isByScan whether only a use that scanned the lot shows it, and no charge or discharge
  */
 record Loading(
         TraceRef lot,
@@ -18,7 +20,8 @@ record Loading(
         long sureBefore,
         long mayBeTo,
         Moment left,
-        Reason record) {
+        Reason record,
+        boolean isByScan) {
 
     boolean mayServe(Moment use) {
         return mayHaveBegunBy(use) && use.early() <= mayBeTo;

@@ -7,6 +7,9 @@ import dev.sunthread.genealogy.walk.Reason;
 import dev.sunthread.kernel.TraceRef;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -40,6 +43,31 @@ final class Loadings {
                 .toList();
     }
 
+    /** What uses show whose scanned lot none of these shows there; nothing if changes of the position aren't told. */
+    Stream<Loading> shownBy(Collection<Use> uses, List<Loading> recorded) {
+        Map<TraceRef, List<Loading>> byLot = recorded.stream().collect(Collectors.groupingBy(Loading::lot));
+        return uses.stream()
+                .filter(use -> use.scanned() != null && !changes.all().isEmpty())
+                .filter(use -> byLot.getOrDefault(use.scanned(), List.of()).stream()
+                        .noneMatch(loading -> loading.mayServe(use.at())))
+                .map(use -> shownBy(use, Objects.requireNonNull(use.scanned())))
+                .distinct();
+    }
+
+    private Loading shownBy(Use use, TraceRef scanned) {
+        Charge shown = new Charge(scanned, use.item(), use.at(), 0);
+        return new Loading(
+                scanned,
+                use.item(),
+                startOfStretch(changes.lastBefore(shown), shown),
+                Long.MAX_VALUE,
+                Long.MIN_VALUE,
+                mayBeTo(shown),
+                left(shown),
+                reason("loaded", 0),
+                true);
+    }
+
     private Loading of(Charge charge) {
         boolean sure = isOrderKnown(charge) && nothingElseCameOff(charge);
         return new Loading(
@@ -50,7 +78,8 @@ final class Loadings {
                 sure ? sureBefore(charge) : Long.MIN_VALUE,
                 mayBeTo(charge),
                 left(charge),
-                reason("loaded", charge.entry()).with("from", charge.at()).with("to", recordedEnd(charge)));
+                reason("loaded", charge.entry()).with("from", charge.at()).with("to", recordedEnd(charge)),
+                false);
     }
 
     private Stream<Loading> unrecorded(Discharge discharge) {
@@ -71,11 +100,12 @@ final class Loadings {
                 Long.MIN_VALUE,
                 changeovers.nextChargeAfter(discharge),
                 changeovers.afterUsesInGap(discharge, discharge.at()),
-                reason("discharged", discharge.entry()).with("to", discharge.at())));
+                reason("discharged", discharge.entry()).with("to", discharge.at()),
+                false));
     }
 
-    private static long startOfStretch(List<Change> before, Discharge discharge) {
-        return before.stream().noneMatch(change -> change.precedes(discharge))
+    private static long startOfStretch(List<Change> before, Change after) {
+        return before.stream().noneMatch(change -> change.precedes(after))
                 ? Long.MIN_VALUE
                 : before.stream().mapToLong(change -> change.at().early()).reduce(Long.MAX_VALUE, Math::min);
     }

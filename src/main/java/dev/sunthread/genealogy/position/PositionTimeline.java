@@ -9,12 +9,18 @@ import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
 
 /**
  * What the records of one position say about where a use there drew from. One lot at most is inferred as certain; every
  * lot that may have been loaded, and every earlier one since the last clean point, whatever its item, is possible.
+ *
+ * <p>A lot that was scanned here while no charge shows it was loaded since the change before. So it is possible for what
+ * was not scanned then, and is left behind as any other.
  *
  * <p>A lot is left out only if it came on surely later, or left surely before a clean point that is surely before the
  * use. All ties count for the wider answer. A query looks at the lots since the last clean point.
@@ -33,10 +39,17 @@ public final class PositionTimeline {
     private final Cover cover;
     private final List<Dated> loadings;
     private final long[] lastReachSoFar;
+    private final Map<TraceRef, Long> firstScans = new HashMap<>();
 
-    public PositionTimeline(Loadings loadings, CleanPoints cleanPoints, CarryOverLimits limits, Cover cover) {
+    private PositionTimeline(
+            Loadings loadings, Collection<Use> uses, CleanPoints cleanPoints, CarryOverLimits limits, Cover cover) {
         this.cover = cover;
-        this.loadings = loadings.all().stream()
+        uses.stream()
+                .filter(use -> use.scanned() != null)
+                .forEach(use -> firstScans.merge(
+                        Objects.requireNonNull(use.scanned()), use.at().early(), Math::min));
+        List<Loading> recorded = loadings.all();
+        this.loadings = Stream.concat(recorded.stream(), loadings.shownBy(uses, recorded))
                 .map(loading -> new Dated(
                         loading,
                         Math.min(cleanPoints.endOfCarryOver(loading.left()), limits.endOfCarryOver(loading.left()))))
@@ -62,35 +75,65 @@ public final class PositionTimeline {
                 position,
                 new Changes(List.copyOf(charges), List.copyOf(discharges)),
                 cleanPoints,
-                uses,
+                uses.stream().map(at -> new Use(at, -1, null)).toList(),
                 CarryOverLimits.NONE);
     }
 
-    /** The same with limits of what is carried over. */
+    /** The same with what uses scanned, and limits of what is carried over. */
     public static PositionTimeline of(
             String position,
             Changes changes,
             Collection<Moment> cleanPoints,
-            Collection<Moment> uses,
+            Collection<Use> uses,
             CarryOverLimits limits) {
-        Loadings loadings = new Loadings(position, changes.charges(), changes.discharges(), new UseMoments(uses));
+        UseMoments moments = new UseMoments(uses.stream().map(Use::at).toList());
+        Loadings loadings = new Loadings(position, changes.charges(), changes.discharges(), moments);
         Cover cover = new Cover(changes.charges(), changes.discharges());
-        return new PositionTimeline(loadings, new CleanPoints(cleanPoints), limits, cover);
+        return new PositionTimeline(loadings, uses, new CleanPoints(cleanPoints), limits, cover);
     }
 
     /** Whether a lot of the item, or one whose item isn't known, was ever recorded here. */
     public boolean everHeld(long item) {
-        return loadings.stream().map(Dated::loading).anyMatch(loading -> loading.item() == null || loading.isOf(item));
+        return loadings.stream()
+                .map(Dated::loading)
+                .filter(loading -> !loading.isByScan())
+                .anyMatch(loading -> loading.item() == null || loading.isOf(item));
     }
 
-    /** Whether the lot may have been the one loaded at the moment of the use. */
+    /** Whether records of the position tell that the lot may have been the one loaded at the moment of the use. */
     public boolean mayHaveHeld(TraceRef lot, Moment use) {
-        return reaching(use).stream().anyMatch(loading -> loading.lot().equals(lot) && loading.mayServe(use));
+        return reaching(use).stream()
+                .anyMatch(loading -> !loading.isByScan() && loading.lot().equals(lot) && loading.mayServe(use));
+    }
+
+    /** Whether a scan of the lot at another use tells that. */
+    public boolean isShownToHaveHeld(TraceRef lot, Moment use) {
+        return reaching(use).stream()
+                .anyMatch(loading -> loading.isByScan() && loading.lot().equals(lot) && loading.mayServe(use));
+    }
+
+    /** Every lot that may have been here, and until when it, or something of it that was left behind, still may. */
+    public Map<TraceRef, Long> ends() {
+        Map<TraceRef, Long> ends = new HashMap<>();
+        loadings.forEach(dated -> ends.merge(
+                dated.loading().lot(),
+                Math.max(dated.carriesUntil(), dated.loading().mayBeTo()),
+                Math::max));
+        return ends;
+    }
+
+    /** The earliest that the lot was scanned here; without end if it was not. */
+    public long firstScanOf(TraceRef lot) {
+        return firstScans.getOrDefault(lot, Long.MAX_VALUE);
     }
 
     /** All lots that the use may have drawn from, one line each, in the order of the lots. */
     public List<Candidate> candidates(Use use) {
-        Stream<Candidate> given = reaching(use.at()).stream().map(loading -> candidate(loading, use));
+        List<Loading> reaching = reaching(use.at());
+        Stream<Candidate> given = reaching.stream()
+                .map(loading -> isContradicted(loading, reaching, use.at())
+                        ? candidate(loading, use).atMost(Certainty.POSSIBLE)
+                        : candidate(loading, use));
         TraceRef scanned = use.scanned();
         if (scanned == null) {
             return Candidate.oncePerLot(given);
@@ -100,10 +143,17 @@ public final class PositionTimeline {
         return Candidate.oncePerLot(Stream.concat(Stream.of(scanned(scanned, use)), others));
     }
 
+    private static boolean isContradicted(Loading loading, List<Loading> reaching, Moment use) {
+        return reaching.stream()
+                .anyMatch(other ->
+                        other.isByScan() && other.mayServe(use) && !other.lot().equals(loading.lot()));
+    }
+
     /** What may go on as a new lot when the position is unloaded; the item doesn't matter. */
     public List<Candidate> unloaded(Use use) {
-        return Candidate.oncePerLot(reaching(use.at()).stream().map(loading -> {
-            boolean sure = loading.surelyServes(use.at());
+        List<Loading> reaching = reaching(use.at());
+        return Candidate.oncePerLot(reaching.stream().map(loading -> {
+            boolean sure = loading.surelyServes(use.at()) && !isContradicted(loading, reaching, use.at());
             String kind = loading.mayServe(use.at()) ? "unloaded" : CARRIED_OVER;
             return new Candidate(loading.lot(), sure ? Certainty.CERTAIN : Certainty.POSSIBLE, loading.reason(kind));
         }));
@@ -120,10 +170,10 @@ public final class PositionTimeline {
     private Candidate scanned(TraceRef lot, Use use) {
         Candidate unsupported = new Candidate(lot, Certainty.POSSIBLE, Reason.of("scan-disagrees", 0));
         return reaching(use.at()).stream()
-                .filter(loading -> loading.lot().equals(lot) && loading.mayServe(use.at()))
+                .filter(loading -> !loading.isByScan() && loading.lot().equals(lot) && loading.mayServe(use.at()))
                 .map(loading -> new Candidate(lot, Certainty.CERTAIN, loading.reason("scanned")))
                 .min(Candidate.TELLING)
-                .orElse(loadings.isEmpty() ? byScan(lot) : unsupported);
+                .orElse(loadings.stream().map(Dated::loading).allMatch(Loading::isByScan) ? byScan(lot) : unsupported);
     }
 
     /** A lot known by the scan alone. */

@@ -31,7 +31,13 @@ public record UseSources(List<PositionTimeline> positions) {
         if (holding.isEmpty()) {
             return List.of(PositionTimeline.byScan(lot));
         }
-        return Candidate.oncePerLot(all(agreeing.isEmpty() ? holding : agreeing, use));
+        return Candidate.oncePerLot(all(agreeing.isEmpty() ? holding : orShown(lot, holding, use), use));
+    }
+
+    private static List<PositionTimeline> orShown(TraceRef lot, List<PositionTimeline> holding, Use use) {
+        return holding.stream()
+                .filter(position -> position.mayHaveHeld(lot, use.at()) || position.isShownToHaveHeld(lot, use.at()))
+                .toList();
     }
 
     private static Stream<Candidate> all(List<PositionTimeline> positions, Use use) {

@@ -154,10 +154,12 @@ public final class MaterialEdges {
                     .map(Change::at)
                     .filter(at -> at.early() <= use.at().late())
                     .toList();
+            long scanned = records.uses().timeline(position).firstScanOf(lot);
             boolean cameOff = changes.discharges().stream()
                     .map(Change::at)
-                    .anyMatch(off -> off.early() <= use.at().late()
-                            && on.stream().anyMatch(charged -> !off.surelyBefore(charged)));
+                    .filter(off -> off.early() <= use.at().late())
+                    .anyMatch(off ->
+                            off.late() >= scanned || on.stream().anyMatch(charged -> !off.surelyBefore(charged)));
             return on.size() > 1 || cameOff;
         });
     }

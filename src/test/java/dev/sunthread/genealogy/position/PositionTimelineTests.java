@@ -43,6 +43,22 @@ class PositionTimelineTests {
     }
 
     @Test
+    void lotThatWasScannedThoughNoChargeTellsItIsLeftBehindToo() {
+        valve.on(A, 0).off(A, 10).scanned(B, 15).off(null, 20).on(X, 25);
+        assertThat(valve.at(12)).isEqualTo(Map.of(A, POSSIBLE, B, POSSIBLE, X, POSSIBLE));
+        assertThat(valve.at(30)).isEqualTo(Map.of(A, POSSIBLE, B, POSSIBLE, X, CERTAIN));
+        valve.cleaned(22);
+        assertThat(valve.at(30)).isEqualTo(Map.of(X, CERTAIN));
+    }
+
+    @Test
+    void scanThatSpeaksAgainstTheOneChargeLeavesNothingSure() {
+        valve.on(A, 0).scanned(B, 5);
+        assertThat(valve.at(7)).isEqualTo(Map.of(A, POSSIBLE, B, POSSIBLE));
+        assertThat(valve.at(Moment.at(5), B)).isEqualTo(Map.of(A, POSSIBLE, B, POSSIBLE));
+    }
+
+    @Test
     void cleanPointEndsTheCarryOverOfWhatHadLeft() {
         valve.on(X, Valve.PRIMER, Moment.at(-9))
                 .off(X, -8)

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** One position of a station as the tests record it; everything charged is adhesive unless told otherwise. */
@@ -21,6 +22,7 @@ final class Valve {
     final List<Discharge> discharges = new ArrayList<>();
     final List<Moment> cleanPoints = new ArrayList<>();
     final List<Moment> uses = new ArrayList<>();
+    final List<Use> scans = new ArrayList<>();
 
     Valve on(TraceRef lot, long at) {
         return on(lot, ADHESIVE, Moment.at(at));
@@ -52,8 +54,19 @@ final class Valve {
         return this;
     }
 
+    Valve scanned(TraceRef lot, long at) {
+        scans.add(new Use(Moment.at(at), ADHESIVE, lot));
+        return this;
+    }
+
     PositionTimeline timeline() {
-        return PositionTimeline.of("valve 2", charges, discharges, cleanPoints, uses);
+        Stream<Use> unscanned = uses.stream().map(at -> new Use(at, ADHESIVE, null));
+        return PositionTimeline.of(
+                "valve 2",
+                new Changes(charges, discharges),
+                cleanPoints,
+                Stream.concat(unscanned, scans.stream()).toList(),
+                CarryOverLimits.NONE);
     }
 
     Map<TraceRef, Certainty> at(long at) {

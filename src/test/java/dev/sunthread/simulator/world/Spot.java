@@ -1,5 +1,6 @@
 package dev.sunthread.simulator.world;
 
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
@@ -11,7 +12,8 @@ final class Spot {
     @Nullable
     Source loaded;
 
-    int usesSinceChange;
+    private int usesSinceChange;
+    private final Map<Source, Integer> usesSinceLeft = new HashMap<>();
     final Map<Source, Matter> leftBehind = new LinkedHashMap<>();
 
     void load(Source source) {
@@ -26,11 +28,25 @@ final class Spot {
                 before.take(now);
                 return before;
             });
+            usesSinceLeft.put(source, 0);
         }
         loaded = null;
     }
 
     Set<Source> left() {
         return leftBehind.keySet();
+    }
+
+    void used() {
+        usesSinceChange++;
+        usesSinceLeft.replaceAll((source, uses) -> uses + 1);
+    }
+
+    int usesSinceChange() {
+        return usesSinceChange;
+    }
+
+    int usesSinceLeft(Source source) {
+        return usesSinceLeft.getOrDefault(source, 0);
     }
 }

@@ -41,7 +41,7 @@ public sealed interface Work extends Happening {
             given.take(world.matter(use.source().vessel()));
             if (use.place() != null) {
                 Spot spot = world.spot(use.place());
-                spot.usesSinceChange++;
+                spot.used();
                 use.carried().forEach(left -> given.take(Objects.requireNonNull(spot.leftBehind.get(left))));
             }
         }

@@ -78,7 +78,12 @@ public final class World {
     }
 
     public int usesSinceChange(Place place) {
-        return spot(place).usesSinceChange;
+        return spot(place).usesSinceChange();
+    }
+
+    /** How often material was drawn at a place since this was taken off there. */
+    public int usesSinceLeft(Place place, Source source) {
+        return spot(place).usesSinceLeft(source);
     }
 
     /** What a unit is in, if in anything. */

@@ -95,6 +95,19 @@ class WorldTests {
     }
 
     @Test
+    void usesCountFromWhenEachLoadWasTakenOff() {
+        Source a = new Source("A", null);
+        Source b = new Source("B", null);
+        for (Source next : List.of(a, b)) {
+            world.happens(new Charge(0, VALVE, next));
+            world.happens(step("r1", false, new Use("ADH", next, VALVE, Set.of())));
+            world.happens(new Discharge(0, VALVE, next, null, Set.of()));
+        }
+        assertThat(world.usesSinceLeft(VALVE, a)).isEqualTo(1);
+        assertThat(world.usesSinceLeft(VALVE, b)).isZero();
+    }
+
+    @Test
     void aRunActsOnWhateverComesIntoTheOvenWhileItGoesOn() {
         Heat.Begin begin = new Heat.Begin(0, "cure1", Set.of(), Set.of("K1"));
         world.happens(new Heat.Load(0, "K1", "T1", false, null));
