@@ -3,7 +3,7 @@ DELETE FROM genealogy.answer;
 
 ALTER TABLE genealogy.answer_line ADD COLUMN within text, ADD COLUMN spot text;
 COMMENT ON COLUMN genealogy.answer_line.within IS 'the level of the unit that it is inside of now';
-COMMENT ON COLUMN genealogy.answer_line.spot IS 'where its outermost unit was seen last, without the time';
+COMMENT ON COLUMN genealogy.answer_line.spot IS 'where its outermost unit was seen last, the place alone';
 CREATE INDEX ON genealogy.answer_line (answer, spot);
 
 -- How many things of a level and class were reached from which, along their shortest paths.

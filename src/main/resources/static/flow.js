@@ -63,7 +63,7 @@
           draggable: false,
           layoutIterations: 64,
           nodeAlign: "left",
-          nodeGap: 18,
+          nodeGap: 30,
           nodeWidth: 14,
           left: 8,
           right: 170,
@@ -97,6 +97,15 @@
     };
   };
 
+  // room for the words of every block of the fullest column
+  const height = (flow) => {
+    const blocks = {};
+    for (const node of flow.nodes) {
+      blocks[node.column] = (blocks[node.column] || 0) + 1;
+    }
+    return Math.max(480, 48 * Math.max(...Object.values(blocks)));
+  };
+
   const draw = async (place) => {
     const response = await fetch(place.dataset.flow, { headers: { Accept: "application/json" } });
     if (!response.ok) {
@@ -104,6 +113,7 @@
       return;
     }
     const flow = await response.json();
+    place.style.height = `${height(flow)}px`;
     const chart = window.echarts.init(place, null, { renderer: "svg" });
     chart.setOption(option(flow));
     chart.on("click", ({ dataType, data }) => window.location.assign(dataType === "node" ? data.node.address : data.address));

@@ -15,7 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param path every step of the path behind the reason, in words
  * @param place where it is, at the cut-off
  * @param within the level of the unit that it is inside of now; absent if it is in none
- * @param spot where its outermost unit was seen last, without the time; absent for what is no unit
+ * @param spot where its outermost unit was seen last, the place alone; absent for what is no unit
  * @param holds why it may not move on
  * @param shipments every shipment it was in while affected, with its class then
  */

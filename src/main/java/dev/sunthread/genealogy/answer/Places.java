@@ -24,41 +24,43 @@ final class Places {
 
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm");
 
-    /** The last happening of a unit that tells a place, in words. */
+    /** The last happening of a unit that tells a place, in words, and the place alone. */
     private static final String LAST_SEEN = """
-            SELECT DISTINCT ON (unit) unit, told, at FROM (
-              SELECT b.unit, coalesce('at station ' || s.code, 'born') AS told, b.born_at AS at, b.entry
+            SELECT DISTINCT ON (unit) unit, told, at, spot FROM (
+              SELECT b.unit, coalesce('at station ' || s.code, 'born') AS told, b.born_at AS at, b.entry,
+                coalesce('at station ' || s.code, 'born') AS spot
               FROM production.birth b LEFT JOIN catalog.station s ON s.id = b.station WHERE b.unit = ANY (:ids)
               UNION ALL
-              SELECT u.unit, 'at station ' || s.code, t.ended_at, t.entry
+              SELECT u.unit, 'at station ' || s.code, t.ended_at, t.entry, 'at station ' || s.code
               FROM production.step_unit u JOIN production.step t USING (entry) JOIN catalog.station s ON s.id = t.station
               WHERE u.unit = ANY (:ids)
               UNION ALL
-              SELECT r.child_unit, coalesce('taken out at station ' || s.code, 'taken out'), r.removed_at, r.entry
+              SELECT r.child_unit, coalesce('taken out at station ' || s.code, 'taken out'), r.removed_at, r.entry,
+                coalesce('at station ' || s.code, 'taken out')
               FROM production.removal r LEFT JOIN catalog.station s ON s.id = r.station WHERE r.child_unit = ANY (:ids)
               UNION ALL
-              SELECT u.unit, 'shipped to ' || h.consignee, h.shipped_at, h.entry
+              SELECT u.unit, 'shipped to ' || h.consignee, h.shipped_at, h.entry, 'shipped to ' || h.consignee
               FROM production.shipment_unit u JOIN production.shipment h USING (entry) WHERE u.unit = ANY (:ids)
               UNION ALL
-              SELECT u.unit, 'scrapped', u.scrapped_at, u.entry FROM production.scrapping u WHERE u.unit = ANY (:ids)
+              SELECT u.unit, 'scrapped', u.scrapped_at, u.entry, 'scrapped' FROM production.scrapping u WHERE u.unit = ANY (:ids)
               UNION ALL
-              SELECT l.unit, 'on carrier ' || c.code, l.loaded_at, l.entry
+              SELECT l.unit, 'on carrier ' || c.code, l.loaded_at, l.entry, 'on a carrier'
               FROM production.carrier_load l JOIN production.carrier c ON c.id = l.carrier WHERE l.unit = ANY (:ids)
               UNION ALL
               SELECT l.unit, coalesce('taken off carrier ' || c.code || ' at station ' || s.code, 'taken off carrier ' || c.code),
-                l.unloaded_at, l.entry
+                l.unloaded_at, l.entry, coalesce('at station ' || s.code, 'taken off a carrier')
               FROM production.carrier_unload l JOIN production.carrier c ON c.id = l.carrier
               LEFT JOIN catalog.station s ON s.id = l.station WHERE l.unit = ANY (:ids)
               UNION ALL
-              SELECT u.unit, 'at ' || q.code || ' in cure run ' || n.number, r.ended_at, r.entry
+              SELECT u.unit, 'at ' || q.code || ' in cure run ' || n.number, r.ended_at, r.entry, 'at ' || q.code
               FROM cure.run_unit u JOIN cure.run_record r USING (entry) JOIN cure.run n ON n.id = r.run
               JOIN catalog.equipment q ON q.id = r.equipment WHERE u.unit = ANY (:ids)
               UNION ALL
-              SELECT r.unit, 'at ' || q.code || ' in test run ' || n.number, r.ended_at, r.entry
+              SELECT r.unit, 'at ' || q.code || ' in test run ' || n.number, r.ended_at, r.entry, 'at ' || q.code
               FROM electrical.run_record r JOIN electrical.run n ON n.id = r.run
               JOIN catalog.equipment q ON q.id = r.equipment WHERE r.unit = ANY (:ids)
               UNION ALL
-              SELECT u.unit, 'returned from ' || u.consignee, u.returned_at, u.entry
+              SELECT u.unit, 'returned from ' || u.consignee, u.returned_at, u.entry, 'returned from ' || u.consignee
               FROM production.unit_return u WHERE u.unit = ANY (:ids)) seen
             WHERE %s ORDER BY unit, at DESC, entry DESC
             """.formatted(Known.at("seen.entry"));
@@ -98,7 +100,7 @@ final class Places {
                     String since = DAY.format(
                             row.getObject(3, OffsetDateTime.class).toInstant().atZone(zone));
                     lastSeen.put(TraceRef.unit(row.getLong(1)), row.getString(2) + ", " + since);
-                    spots.put(TraceRef.unit(row.getLong(1)), row.getString(2));
+                    spots.put(TraceRef.unit(row.getLong(1)), row.getString(4));
                 });
     }
 
@@ -108,7 +110,7 @@ final class Places {
         return around(unit).map(parent -> names.of(parent).level()).orElse(null);
     }
 
-    /** Where the outermost unit around it was seen last, without the time. */
+    /** Where the outermost unit around it was seen last: the place alone, by which units are put together. */
     String spot(TraceRef unit) {
         Set<TraceRef> seen = new HashSet<>();
         TraceRef outermost = unit;

@@ -1,7 +1,10 @@
 package dev.sunthread.materials.stock;
 
 import dev.sunthread.ledger.Known;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -88,6 +91,33 @@ public class Movements {
 
     public List<Movement> ofContainer(long container, long cutoff) {
         return read(OF_CONTAINER, container, cutoff);
+    }
+
+    /** Of each of many lots at once. */
+    public Map<Long, List<Movement>> ofLots(Collection<Long> lots, long cutoff) {
+        return ofEach(jdbc, OF_LOT, lots, cutoff);
+    }
+
+    /** Of each of many containers at once. */
+    public Map<Long, List<Movement>> ofContainers(Collection<Long> containers, long cutoff) {
+        return ofEach(jdbc, OF_CONTAINER, containers, cutoff);
+    }
+
+    /** The movements of each thing by a query that names the thing {@code :id}. */
+    public static Map<Long, List<Movement>> ofEach(
+            JdbcClient jdbc, String ofOne, Collection<Long> things, long cutoff) {
+        var movement = DataClassRowMapper.newInstance(Movement.class);
+        return jdbc
+                .sql(
+                        "SELECT thing.id AS thing, moved.* FROM unnest(cast(:ids AS bigint[])) AS thing (id) CROSS JOIN LATERAL ("
+                                + ofOne.replace(":id", "thing.id") + ") moved")
+                .param("ids", things.toArray(Long[]::new))
+                .param("cutoff", cutoff)
+                .query((row, number) -> Map.entry(row.getLong("thing"), movement.mapRow(row, number)))
+                .list()
+                .stream()
+                .collect(Collectors.groupingBy(
+                        Map.Entry::getKey, Collectors.mapping(Map.Entry::getValue, Collectors.toList())));
     }
 
     private List<Movement> read(String sql, long id, long cutoff) {

@@ -3,7 +3,10 @@ package dev.sunthread.production.balance;
 import dev.sunthread.ledger.Known;
 import dev.sunthread.materials.Charges;
 import dev.sunthread.materials.stock.Movement;
+import dev.sunthread.materials.stock.Movements;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -24,9 +27,11 @@ class Uses {
 
     private static final String SCANNED = USED + "WHERE su.%s = :id AND " + Known.at("s.entry");
 
+    // OFFSET 0: the end of each charge is looked for once, not once for each step at its position
     private static final String LOADED = USED + """
-            JOIN (%s) h ON h.position = su.position AND s.ended_at >= h.charged_at AND (h.until IS NULL OR s.ended_at < h.until)
-            WHERE h.%s = :id AND %s AND %s
+            JOIN (SELECT * FROM (%s) c WHERE c.%s = :id OFFSET 0) h
+              ON h.position = su.position AND s.ended_at >= h.charged_at AND (h.until IS NULL OR s.ended_at < h.until)
+            WHERE %s AND %s
             """;
 
     private static final String OF_LOT = SCANNED.formatted("lot")
@@ -62,6 +67,14 @@ class Uses {
 
     List<Movement> ofContainer(long container, long cutoff) {
         return read(OF_CONTAINER, container, cutoff);
+    }
+
+    Map<Long, List<Movement>> ofLots(Collection<Long> lots, long cutoff) {
+        return Movements.ofEach(jdbc, OF_LOT, lots, cutoff);
+    }
+
+    Map<Long, List<Movement>> ofContainers(Collection<Long> containers, long cutoff) {
+        return Movements.ofEach(jdbc, OF_CONTAINER, containers, cutoff);
     }
 
     private List<Movement> read(String sql, long id, long cutoff) {

@@ -6,6 +6,8 @@ import dev.sunthread.production.balance.Balances;
 import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.DataClassRowMapper;
@@ -64,7 +66,11 @@ class ExpiringThings {
             OffsetDateTime expiresAt,
             @Nullable OffsetDateTime openedAt,
             String lot,
-            @Nullable String item) {}
+            @Nullable String item) {
+        boolean isLot() {
+            return containerId == null;
+        }
+    }
 
     private final Balances balances;
     private final Clock clock;
@@ -79,22 +85,27 @@ class ExpiringThings {
     /** All of them, the earliest first. */
     List<ExpiringThing> at(long cutoff) {
         OffsetDateTime now = OffsetDateTime.now(clock);
-        return jdbc
-                .sql(EXPIRES)
+        List<Found> found = jdbc.sql(EXPIRES)
                 .param("until", now.plusDays(DAYS_AHEAD))
                 .param("cutoff", cutoff)
                 .query(DataClassRowMapper.newInstance(Found.class))
-                .list()
-                .stream()
-                .map(found -> onHand(found, now, cutoff))
+                .list();
+        Map<Long, Balance> lots = balances.ofLots(
+                found.stream().filter(Found::isLot).map(Found::id).toList(), cutoff);
+        Map<Long, Balance> containers = balances.ofContainers(
+                found.stream().map(Found::containerId).filter(Objects::nonNull).toList(), cutoff);
+        return found.stream()
+                .map(one -> onHand(one, balance(one, lots, containers), now))
                 .flatMap(Optional::stream)
                 .toList();
     }
 
-    private Optional<ExpiringThing> onHand(Found found, OffsetDateTime now, long cutoff) {
-        Balance balance = found.containerId() == null
-                ? balances.ofLot(found.id(), cutoff)
-                : balances.ofContainer(found.containerId(), cutoff);
+    private static Balance balance(Found found, Map<Long, Balance> lots, Map<Long, Balance> containers) {
+        Balance balance = found.isLot() ? lots.get(found.id()) : containers.get(found.containerId());
+        return Objects.requireNonNull(balance);
+    }
+
+    private static Optional<ExpiringThing> onHand(Found found, Balance balance, OffsetDateTime now) {
         boolean measured = !balance.unitOfMeasure().isEmpty();
         boolean surelyNone = measured && balance.onHand().signum() == 0;
         return surelyNone
