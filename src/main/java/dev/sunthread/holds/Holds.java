@@ -4,6 +4,7 @@ import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Known;
+import dev.sunthread.ledger.Remembered;
 import dev.sunthread.ledger.SoleWriter;
 import java.util.Collection;
 import java.util.HashMap;
@@ -49,19 +50,23 @@ public class Holds {
 
     /** The reasons why each of these may not move on, asked at once; those that may are not among them. */
     public Map<Long, List<OpenHold>> on(TraceKind kind, Collection<Long> subjects) {
-        Map<TraceRef, List<OpenHold>> known = sole.known(HOLDS);
-        List<Long> unknown = subjects.stream()
-                .filter(subject -> !known.containsKey(new TraceRef(kind, subject)))
-                .toList();
-        Map<Long, List<OpenHold>> open = unknown.isEmpty() ? new HashMap<>() : asked(kind, unknown);
-        unknown.forEach(subject -> known.put(new TraceRef(kind, subject), open.getOrDefault(subject, List.of())));
-        for (Long subject : subjects) {
-            List<OpenHold> on = known.getOrDefault(new TraceRef(kind, subject), List.of());
-            if (!on.isEmpty()) {
-                open.put(subject, on);
-            }
-        }
+        List<TraceRef> things =
+                subjects.stream().map(subject -> new TraceRef(kind, subject)).toList();
+        Map<Long, List<OpenHold>> open = new HashMap<>();
+        Remembered.each(sole.<TraceRef, List<OpenHold>>known(HOLDS), things, unknown -> ofEach(kind, unknown))
+                .forEach((thing, holds) -> {
+                    if (!holds.isEmpty()) {
+                        open.put(thing.id(), holds);
+                    }
+                });
         return open;
+    }
+
+    private Map<TraceRef, List<OpenHold>> ofEach(TraceKind kind, Collection<TraceRef> things) {
+        Map<Long, List<OpenHold>> open =
+                asked(kind, things.stream().map(TraceRef::id).toList());
+        return things.stream()
+                .collect(Collectors.toMap(thing -> thing, thing -> open.getOrDefault(thing.id(), List.of())));
     }
 
     private Map<Long, List<OpenHold>> asked(TraceKind kind, Collection<Long> subjects) {

@@ -1,8 +1,12 @@
 package dev.sunthread.ledger;
 
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
 import org.springframework.stereotype.Component;
 import org.springframework.transaction.support.ResourceHolderSupport;
 import org.springframework.transaction.support.ResourceHolderSynchronization;
@@ -40,6 +44,27 @@ public class Remembered {
     @SuppressWarnings("unchecked")
     public <K, V> Map<K, V> of(String thing) {
         return (Map<K, V>) memory().maps.computeIfAbsent(thing, name -> new Kept<K, V>());
+    }
+
+    /** What a memory knows of each of these, the rest asked at once and kept; nothing of what the answer leaves out. */
+    public static <K, V> Map<K, V> each(Map<K, V> memory, Collection<K> keys, Function<Set<K>, Map<K, V>> ask) {
+        // apart from the memory, which may drop some of them for others
+        Map<K, V> each = new HashMap<>();
+        Set<K> unknown = new LinkedHashSet<>();
+        for (K key : keys) {
+            V value = memory.get(key);
+            if (value == null) {
+                unknown.add(key);
+            } else {
+                each.put(key, value);
+            }
+        }
+        if (!unknown.isEmpty()) {
+            Map<K, V> asked = ask.apply(unknown);
+            memory.putAll(asked);
+            each.putAll(asked);
+        }
+        return each;
     }
 
     /** Forgets everything, because what was looked up may have been taken back. */

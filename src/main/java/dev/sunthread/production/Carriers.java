@@ -56,20 +56,8 @@ public class Carriers {
 
     /** The internal number of each carrier, in their order, known from now on. */
     public List<Long> known(List<String> codes) {
-        Map<String, Long> before = remembered.of("carrier");
-        Map<String, Long> numbers = new HashMap<>();
-        TreeSet<String> unknown = new TreeSet<>();
-        for (String code : codes) {
-            Long number = before.get(code);
-            if (number == null) {
-                unknown.add(code);
-            } else {
-                numbers.put(code, number);
-            }
-        }
-        Map<String, Long> asked = knownFromNow(unknown);
-        before.putAll(asked);
-        numbers.putAll(asked);
+        Map<String, Long> numbers =
+                Remembered.each(remembered.of("carrier"), codes, asked -> knownFromNow(new TreeSet<>(asked)));
         return codes.stream()
                 .map(code -> Objects.requireNonNull(numbers.get(code)))
                 .toList();

@@ -35,21 +35,13 @@ class UnitNumbers {
 
     /** The number of each, in the order asked, known from now on. */
     List<Long> known(List<Key> keys) {
-        Map<Key, Long> before = remembered.of("unit");
-        Map<Key, Long> numbers = new HashMap<>();
-        keys.stream().filter(before::containsKey).forEach(key -> numbers.put(key, before.get(key)));
-        List<Key> asked = keys.stream().filter(key -> !numbers.containsKey(key)).toList();
-        if (!asked.isEmpty()) {
-            Map<Key, Long> answered = knownFromNow(asked);
-            before.putAll(answered);
-            numbers.putAll(answered);
-        }
+        Map<Key, Long> numbers = Remembered.each(remembered.of("unit"), keys, this::knownFromNow);
         return keys.stream()
                 .map(key -> Objects.requireNonNull(numbers.get(key)))
                 .toList();
     }
 
-    private Map<Key, Long> knownFromNow(List<Key> keys) {
+    private Map<Key, Long> knownFromNow(Collection<Key> keys) {
         Map<Key, Long> numbers = find(keys);
         // in one order, so that two writers that name the same new units do not wait for each other for ever
         List<Key> unknown = keys.stream()

@@ -3,11 +3,12 @@ package dev.sunthread.production;
 import dev.sunthread.catalog.Items;
 import dev.sunthread.kernel.UnitId;
 import dev.sunthread.ledger.Known;
+import dev.sunthread.ledger.Remembered;
 import dev.sunthread.ledger.SoleWriter;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -94,45 +95,38 @@ public class Units {
 
     /** Which of these have a birth record. */
     Set<Long> born(Collection<Long> units) {
-        Map<Long, Boolean> known = sole.known("births");
-        List<Long> unknown =
-                units.stream().filter(unit -> !known.containsKey(unit)).toList();
-        Set<Long> born = new HashSet<>(units);
-        unknown.forEach(born::remove);
-        if (!unknown.isEmpty()) {
-            jdbc.sql("SELECT b.unit FROM production.birth b WHERE b.unit = ANY (:units) AND " + Known.now("b.entry"))
-                    .param("units", unknown.toArray(Long[]::new))
-                    .query(row -> {
-                        // only that a unit is born stays true until a withdrawal
-                        known.put(row.getLong(1), true);
-                        born.add(row.getLong(1));
-                    });
-        }
+        return Remembered.each(sole.known("births"), units, this::askBorn).keySet();
+    }
+
+    // only that a unit is born stays true until a withdrawal
+    private Map<Long, Boolean> askBorn(Collection<Long> units) {
+        Map<Long, Boolean> born = new HashMap<>();
+        jdbc.sql("SELECT b.unit FROM production.birth b WHERE b.unit = ANY (:units) AND " + Known.now("b.entry"))
+                .param("units", units.toArray(Long[]::new))
+                .query(row -> {
+                    born.put(row.getLong(1), true);
+                });
         return born;
     }
 
     /** Which of these were scrapped by a time. */
     Set<Long> scrapped(Collection<Long> units, OffsetDateTime at) {
-        Map<Long, OffsetDateTime> first = firstScrapped(units);
+        Map<Long, OffsetDateTime> first = Remembered.each(sole.known(SCRAPPINGS), units, this::askFirstScrapped);
         return units.stream()
                 .filter(unit -> !first.getOrDefault(unit, OffsetDateTime.MAX).isAfter(at))
                 .collect(Collectors.toSet());
     }
 
-    private Map<Long, OffsetDateTime> firstScrapped(Collection<Long> units) {
-        Map<Long, OffsetDateTime> known = sole.known(SCRAPPINGS);
-        List<Long> unknown =
-                units.stream().filter(unit -> !known.containsKey(unit)).toList();
-        if (!unknown.isEmpty()) {
-            unknown.forEach(unit -> known.put(unit, OffsetDateTime.MAX));
-            jdbc.sql("SELECT s.unit, min(s.scrapped_at) FROM production.scrapping s WHERE s.unit = ANY (:units) AND "
-                            + Known.now("s.entry") + " GROUP BY s.unit")
-                    .param("units", unknown.toArray(Long[]::new))
-                    .query(row -> {
-                        known.put(row.getLong(1), row.getObject(2, OffsetDateTime.class));
-                    });
-        }
-        return known;
+    private Map<Long, OffsetDateTime> askFirstScrapped(Collection<Long> units) {
+        Map<Long, OffsetDateTime> first = new HashMap<>();
+        units.forEach(unit -> first.put(unit, OffsetDateTime.MAX));
+        jdbc.sql("SELECT s.unit, min(s.scrapped_at) FROM production.scrapping s WHERE s.unit = ANY (:units) AND "
+                        + Known.now("s.entry") + " GROUP BY s.unit")
+                .param("units", units.toArray(Long[]::new))
+                .query(row -> {
+                    first.put(row.getLong(1), row.getObject(2, OffsetDateTime.class));
+                });
+        return first;
     }
 
     /** Says that units were scrapped by what is being recorded. */
