@@ -1,6 +1,6 @@
 package dev.sunthread.cure;
 
-import java.math.BigDecimal;
+import dev.sunthread.kernel.Digits;
 import java.util.List;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -26,12 +26,8 @@ class Profiles {
                     .params(entry, ++ordinal, series.sensor())
                     .param(series.position())
                     .params(series.quantity().name(), series.unitOfMeasure())
-                    .params(digits(series.seconds()), digits(series.readings()))
+                    .params(Digits.of(series.seconds()), Digits.of(series.readings()))
                     .update();
         }
-    }
-
-    private static String[] digits(List<BigDecimal> numbers) {
-        return numbers.stream().map(BigDecimal::toPlainString).toArray(String[]::new);
     }
 }

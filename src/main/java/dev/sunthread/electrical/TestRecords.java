@@ -1,9 +1,8 @@
 package dev.sunthread.electrical;
 
+import dev.sunthread.kernel.Digits;
 import dev.sunthread.ledger.Fact;
-import java.math.BigDecimal;
 import java.time.OffsetDateTime;
-import java.util.List;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -41,11 +40,7 @@ class TestRecords {
                 .params(entry, ordinal, sweep.name())
                 .param(sweep.irradiance())
                 .param(sweep.cellTemperature())
-                .params(digits(sweep.volts()), digits(sweep.amperes()))
+                .params(Digits.of(sweep.volts()), Digits.of(sweep.amperes()))
                 .update();
-    }
-
-    private static String[] digits(List<BigDecimal> numbers) {
-        return numbers.stream().map(BigDecimal::toPlainString).toArray(String[]::new);
     }
 }

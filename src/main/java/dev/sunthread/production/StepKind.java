@@ -2,6 +2,7 @@ package dev.sunthread.production;
 
 import dev.sunthread.catalog.Station;
 import dev.sunthread.catalog.Stations;
+import dev.sunthread.kernel.Digits;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Kind;
 import dev.sunthread.ledger.body.Field;
@@ -118,9 +119,7 @@ class StepKind implements Kind<StepKind.Body> {
                             """)
                     .param(entry)
                     .param(values.stream().map(Value::name).toArray(String[]::new))
-                    .param(values.stream()
-                            .map(value -> value.value().toPlainString())
-                            .toArray(String[]::new))
+                    .param(Digits.of(values.stream().map(Value::value).toList()))
                     .param(values.stream().map(Value::unitOfMeasure).toArray(String[]::new))
                     .update();
         }
