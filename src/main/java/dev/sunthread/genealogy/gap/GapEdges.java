@@ -109,10 +109,7 @@ public final class GapEdges {
     }
 
     private static boolean actedWhileLacking(Edge edge, Gap gap) {
-        return gap.lacks().stream()
-                .anyMatch(lack -> lack.isOfChild()
-                        && edge.begin().early() < lack.until()
-                        && edge.lastCrossing().late() >= lack.window().early());
+        return gap.lacks().stream().anyMatch(lack -> lack.isOfChildThere(edge));
     }
 
     private static Edge unproven(Edge edge, TraceRef to) {
@@ -136,10 +133,8 @@ public final class GapEdges {
     private static boolean actedInside(Edge edge, Gap gap) {
         return !isOnlyPlaced(edge)
                 && gap.lacks().stream()
-                        .anyMatch(lack -> lack.isOfChild()
-                                && lack.parent().equals(edge.to())
-                                && edge.begin().early() < lack.until()
-                                && edge.lastCrossing().late() >= lack.window().early());
+                        .anyMatch(lack ->
+                                lack.isOfChildThere(edge) && lack.parent().equals(edge.to()));
     }
 
     private void learn(Collection<TraceRef> nodes) {

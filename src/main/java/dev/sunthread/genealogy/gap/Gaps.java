@@ -45,13 +45,7 @@ public final class Gaps {
 
     /** Makes known the gaps of what these units lack, and of what uses in these happenings do. */
     public Set<Gap> of(Collection<TraceRef> units, Collection<Happening> happenings) {
-        List<Lack> lacking = Stream.concat(lacks.of(units).stream(), lacks.inUsesOf(happenings).stream())
-                .toList();
-        place(lacking);
-        Set<Lack> asked = new HashSet<>(lacking);
-        return known.values().stream()
-                .filter(gap -> gap.lacks().stream().anyMatch(asked::contains))
-                .collect(Collectors.toSet());
+        return placed(Stream.concat(lacks.of(units).stream(), lacks.inUsesOf(happenings).stream()));
     }
 
     /** The gaps of what these lots lack: components, or any record of where they came from. */
@@ -59,14 +53,9 @@ public final class Gaps {
         if (lots.isEmpty()) {
             return Set.of();
         }
-        List<Lack> lacking = Stream.concat(
-                        lacks.ofBlends(records.lots().blends(lots)).stream(),
-                        ofUnmade().stream().filter(lack -> lots.contains(lack.lot())))
-                .toList();
-        place(lacking);
-        return known.values().stream()
-                .filter(gap -> gap.lacks().stream().anyMatch(lacking::contains))
-                .collect(Collectors.toSet());
+        return placed(Stream.concat(
+                lacks.ofBlends(records.lots().blends(lots)).stream(),
+                ofUnmade().stream().filter(lack -> lots.contains(lack.lot()))));
     }
 
     /** The gaps of children that these parents lack; all their lacks are made known. */
@@ -152,6 +141,16 @@ public final class Gaps {
         return records.signs().thatMayLack(demands.distinct().toList()).stream()
                 .map(TraceRef::unit)
                 .toList();
+    }
+
+    /** Makes the gaps of these lacks known, and gives them. */
+    private Set<Gap> placed(Stream<Lack> lacking) {
+        List<Lack> asked = lacking.toList();
+        place(asked);
+        Set<Lack> these = new HashSet<>(asked);
+        return known.values().stream()
+                .filter(gap -> gap.lacks().stream().anyMatch(these::contains))
+                .collect(Collectors.toSet());
     }
 
     private void place(List<Lack> lacking) {

@@ -2,6 +2,7 @@ package dev.sunthread.genealogy.gap;
 
 import dev.sunthread.genealogy.demand.RunDemand;
 import dev.sunthread.genealogy.records.Happening;
+import dev.sunthread.genealogy.walk.Edge;
 import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.kernel.TraceRef;
 import java.util.Set;
@@ -45,6 +46,13 @@ record Lack(
 
     boolean isOfChild() {
         return position != null;
+    }
+
+    /** Whether a child is lacking that may have been there while something that went along the edge acted. */
+    boolean isOfChildThere(Edge acting) {
+        return isOfChild()
+                && acting.begin().early() < until
+                && acting.lastCrossing().late() >= window().early();
     }
 
     /** The parent that lacks a record of a child. */

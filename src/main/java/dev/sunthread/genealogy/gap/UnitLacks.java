@@ -15,7 +15,7 @@ import java.util.stream.Stream;
 /**
  * What the released routes demand of a unit and nothing records. A demand exists once a later operation of the route,
  * an installation or a shipment is recorded, or a step of the operation itself that tells of no material. The route is
- * that which may have been in force in the time between the record before and the record after.
+ * that which may have been in force in the time from the unit's first sign to the record after.
  */
 final class UnitLacks {
 

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.IntPredicate;
 
 /**
  * Changes of one sort at one position by time. Finding what lies around a moment takes a binary search and a look at
@@ -31,8 +30,8 @@ final class Chronology<C extends Change> {
 
     /** All changes that may lie between the two, and perhaps a few more. */
     List<C> around(long early, long late) {
-        int first = firstIndex(i -> latestSoFar[i] >= early);
-        int end = firstIndex(i -> changes.get(i).at().early() > late);
+        int first = Bisection.first(changes.size(), i -> latestSoFar[i] >= early);
+        int end = Bisection.first(changes.size(), i -> changes.get(i).at().early() > late);
         return first < end ? changes.subList(first, end) : List.of();
     }
 
@@ -45,7 +44,7 @@ final class Chronology<C extends Change> {
     /** What may be the last change before this one: all that no other is known to separate from it. */
     List<C> lastBefore(Change change) {
         long from = Long.MIN_VALUE;
-        for (int i = firstIndex(k -> changes.get(k).at().early() >= change.at().early()) - 1; i >= 0; i--) {
+        for (int i = firstNotBefore(change) - 1; i >= 0; i--) {
             if (changes.get(i).precedes(change)) {
                 from = changes.get(i).at().early();
                 break;
@@ -61,7 +60,7 @@ final class Chronology<C extends Change> {
     /** What may be the first change after this one: all that no other is known to separate from it. */
     List<C> firstAfter(Change change) {
         long to = Long.MAX_VALUE;
-        for (int i = firstIndex(k -> changes.get(k).at().early() >= change.at().early()); i < changes.size(); i++) {
+        for (int i = firstNotBefore(change); i < changes.size(); i++) {
             if (change.precedes(changes.get(i))) {
                 to = changes.get(i).at().late();
                 break;
@@ -74,18 +73,9 @@ final class Chronology<C extends Change> {
                 .toList();
     }
 
-    private int firstIndex(IntPredicate holds) {
-        int low = 0;
-        int high = changes.size();
-        while (low < high) {
-            int middle = (low + high) >>> 1;
-            if (holds.test(middle)) {
-                high = middle;
-            } else {
-                low = middle + 1;
-            }
-        }
-        return low;
+    private int firstNotBefore(Change change) {
+        return Bisection.first(
+                changes.size(), i -> changes.get(i).at().early() >= change.at().early());
     }
 
     private static Comparator<Change> order() {

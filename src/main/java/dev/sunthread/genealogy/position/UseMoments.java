@@ -4,7 +4,6 @@ import dev.sunthread.genealogy.walk.Moment;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.IntPredicate;
 
 /** The moments of all recorded uses that name one position; each question takes a binary search. */
 final class UseMoments {
@@ -33,33 +32,19 @@ final class UseMoments {
 
     /** The early end of the last use surely before the moment, since ever if there is none. */
     long lastBefore(Moment moment) {
-        int end = firstIndex(i -> byLate.get(i).late() >= moment.early());
+        int end = Bisection.first(byEarly.size(), i -> byLate.get(i).late() >= moment.early());
         return end == 0 ? Long.MIN_VALUE : latestEarlySoFar[end - 1];
     }
 
     /** The late end of the first use surely after the moment, without end if there is none. */
     long firstAfter(Moment moment) {
-        int first = firstIndex(i -> byEarly.get(i).early() > moment.late());
+        int first = Bisection.first(byEarly.size(), i -> byEarly.get(i).early() > moment.late());
         return first == byEarly.size() ? Long.MAX_VALUE : earliestLateFrom[first];
     }
 
     /** The late end of the last use that may have begun by then, since ever if there is none. */
     long lastBegunBy(long instant) {
-        int end = firstIndex(i -> byEarly.get(i).early() > instant);
+        int end = Bisection.first(byEarly.size(), i -> byEarly.get(i).early() > instant);
         return end == 0 ? Long.MIN_VALUE : latestLateSoFar[end - 1];
-    }
-
-    private int firstIndex(IntPredicate holds) {
-        int low = 0;
-        int high = byEarly.size();
-        while (low < high) {
-            int middle = (low + high) >>> 1;
-            if (holds.test(middle)) {
-                high = middle;
-            } else {
-                low = middle + 1;
-            }
-        }
-        return low;
     }
 }
