@@ -84,21 +84,12 @@ public class Movements {
         this.jdbc = jdbc;
     }
 
-    /** Of a lot; counts of single containers tell nothing of the whole and are left out. */
-    public List<Movement> ofLot(long lot, long cutoff) {
-        return read(OF_LOT, lot, cutoff);
-    }
-
-    public List<Movement> ofContainer(long container, long cutoff) {
-        return read(OF_CONTAINER, container, cutoff);
-    }
-
-    /** Of each of many lots at once. */
+    /** Of each of these lots; counts of single containers tell nothing of the whole and are left out. */
     public Map<Long, List<Movement>> ofLots(Collection<Long> lots, long cutoff) {
         return ofEach(jdbc, OF_LOT, lots, cutoff);
     }
 
-    /** Of each of many containers at once. */
+    /** Of each of these containers. */
     public Map<Long, List<Movement>> ofContainers(Collection<Long> containers, long cutoff) {
         return ofEach(jdbc, OF_CONTAINER, containers, cutoff);
     }
@@ -118,13 +109,5 @@ public class Movements {
                 .stream()
                 .collect(Collectors.groupingBy(
                         Map.Entry::getKey, Collectors.mapping(Map.Entry::getValue, Collectors.toList())));
-    }
-
-    private List<Movement> read(String sql, long id, long cutoff) {
-        return jdbc.sql(sql)
-                .param("id", id)
-                .param("cutoff", cutoff)
-                .query(DataClassRowMapper.newInstance(Movement.class))
-                .list();
     }
 }

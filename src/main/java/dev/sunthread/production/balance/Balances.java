@@ -6,6 +6,7 @@ import dev.sunthread.materials.stock.Movements;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Service;
@@ -23,11 +24,11 @@ public class Balances {
     }
 
     public Balance ofLot(long lot, long cutoff) {
-        return balance(movements.ofLot(lot, cutoff), uses.ofLot(lot, cutoff));
+        return Objects.requireNonNull(ofLots(List.of(lot), cutoff).get(lot));
     }
 
     public Balance ofContainer(long container, long cutoff) {
-        return balance(movements.ofContainer(container, cutoff), uses.ofContainer(container, cutoff));
+        return Objects.requireNonNull(ofContainers(List.of(container), cutoff).get(container));
     }
 
     /** The balance of each of many lots, read at once. */

@@ -7,7 +7,6 @@ import dev.sunthread.materials.stock.Movements;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
-import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -61,27 +60,11 @@ class Uses {
         this.jdbc = jdbc;
     }
 
-    List<Movement> ofLot(long lot, long cutoff) {
-        return read(OF_LOT, lot, cutoff);
-    }
-
-    List<Movement> ofContainer(long container, long cutoff) {
-        return read(OF_CONTAINER, container, cutoff);
-    }
-
     Map<Long, List<Movement>> ofLots(Collection<Long> lots, long cutoff) {
         return Movements.ofEach(jdbc, OF_LOT, lots, cutoff);
     }
 
     Map<Long, List<Movement>> ofContainers(Collection<Long> containers, long cutoff) {
         return Movements.ofEach(jdbc, OF_CONTAINER, containers, cutoff);
-    }
-
-    private List<Movement> read(String sql, long id, long cutoff) {
-        return jdbc.sql(sql)
-                .param("id", id)
-                .param("cutoff", cutoff)
-                .query(DataClassRowMapper.newInstance(Movement.class))
-                .list();
     }
 }

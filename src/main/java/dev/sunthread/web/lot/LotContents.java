@@ -6,6 +6,8 @@ import dev.sunthread.production.balance.Balances;
 import dev.sunthread.web.Paged;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 
@@ -38,9 +40,10 @@ class LotContents {
     }
 
     private List<HeldContent> states(List<Long> numbers, OffsetDateTime at, long cutoff) {
+        Map<Long, Balance> left = balances.ofContainers(numbers, cutoff);
         return numbers.stream()
-                .map(container ->
-                        new HeldContent(containers.of(container, at, cutoff), balances.ofContainer(container, cutoff)))
+                .map(container -> new HeldContent(
+                        containers.of(container, at, cutoff), Objects.requireNonNull(left.get(container))))
                 .toList();
     }
 }
