@@ -58,11 +58,6 @@ final class WholeExport {
         return new Entry(line, said.envelope(), said.recordedAt());
     }
 
-    /** How many entries were given so far. */
-    long entries() {
-        return entries;
-    }
-
     /** Says what is wrong with the line that was read last. */
     private Refused refused(String reason) {
         return refused(line, reason);

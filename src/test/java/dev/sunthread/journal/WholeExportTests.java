@@ -43,9 +43,11 @@ class WholeExportTests {
 
     private static long entriesOf(ExportLines lines) throws IOException {
         WholeExport export = new WholeExport(Bytes.of(lines.text()));
+        long entries = 0;
+        // only the last line proves the ones before it
         while (export.next() != null) {
-            // only the last line proves the ones before it
+            entries++;
         }
-        return export.entries();
+        return entries;
     }
 }

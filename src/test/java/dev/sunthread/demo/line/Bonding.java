@@ -5,14 +5,11 @@ import dev.sunthread.demo.floor.Piece;
 import dev.sunthread.demo.supply.Loads;
 import dev.sunthread.demo.supply.Stocks;
 import dev.sunthread.demo.supply.Taken;
-import dev.sunthread.demo.told.Bodies;
 import dev.sunthread.demo.told.PlantTime;
 import dev.sunthread.demo.told.Teller;
 import dev.sunthread.simulator.world.Assembly;
 import dev.sunthread.simulator.world.Place;
 import java.time.OffsetDateTime;
-import java.util.List;
-import java.util.stream.IntStream;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Gives receivers their serials and bonds their cells: one station scans each cartridge, the other trusts its charge. */
@@ -85,19 +82,5 @@ final class Bonding {
             return taken.mistakenFor(loads.at(valve, at.minusDays(5)).lot());
         }
         return tray.bonder().equals("BOND-2") ? taken.unlabelled() : taken;
-    }
-
-    /** The tray that is bonded on the Saturday night on which clocks go from three back to two. */
-    static Tray ofTheNight(int number, int day) {
-        OffsetDateTime start = PlantTime.on(PlantTime.date(day).plusDays(1), "23:50");
-        return new Tray(number, day, 1, "BOND-2", start);
-    }
-
-    static List<ObjectNode> loadsOf(Tray tray) {
-        List<Piece> receivers = tray.receivers();
-        return IntStream.range(0, Tray.SIZE)
-                .mapToObj(i -> Bodies.of(
-                        "unit", receivers.get(i).json(), "position", "%c%d".formatted('A' + i / 5, 1 + i % 5)))
-                .toList();
     }
 }

@@ -74,7 +74,7 @@ public final class Line {
         }
         stock.add(ovens.cure(bonded));
         if (day == NIGHT) {
-            Tray tray = Bonding.ofTheNight(trays++, day);
+            Tray tray = Tray.ofTheNight(trays++, day);
             bonding.bond(tray);
             stock.add(ovens.cure(List.of(tray)));
         }

@@ -55,7 +55,7 @@ final class Ovens {
                 .forEach(piece ->
                         floor.happens(new Heat.Load(Floor.micros(at), tray.carrier(), piece.serial(), true, "OVEN")));
         floor.crew("OVEN", at)
-                .tell(at, "carrier-load", "carrier", tray.carrier(), "loads", Bonding.loadsOf(tray), "station", "OVEN");
+                .tell(at, "carrier-load", "carrier", tray.carrier(), "loads", tray.loads(), "station", "OVEN");
     }
 
     private List<Piece> takeOff(Tray tray, OffsetDateTime at) {

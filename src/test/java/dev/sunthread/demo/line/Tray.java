@@ -1,10 +1,12 @@
 package dev.sunthread.demo.line;
 
 import dev.sunthread.demo.floor.Piece;
+import dev.sunthread.demo.told.Bodies;
 import dev.sunthread.demo.told.PlantTime;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.stream.IntStream;
+import tools.jackson.databind.node.ObjectNode;
 
 /** Twenty receivers that are made together, bonded in four rows of five. */
 record Tray(int number, int day, int index, String bonder, OffsetDateTime start) {
@@ -17,6 +19,12 @@ record Tray(int number, int day, int index, String bonder, OffsetDateTime start)
     static Tray of(int number, int day, int index) {
         OffsetDateTime start = PlantTime.at(day, "06:10").plusMinutes(80L * (index / 2));
         return new Tray(number, day, index, "BOND-" + (1 + index % 2), start);
+    }
+
+    /** The tray that is bonded on the Saturday night on which clocks go from three back to two. */
+    static Tray ofTheNight(int number, int day) {
+        OffsetDateTime start = PlantTime.on(PlantTime.date(day).plusDays(1), "23:50");
+        return new Tray(number, day, 1, "BOND-2", start);
     }
 
     List<Piece> receivers() {
@@ -39,5 +47,14 @@ record Tray(int number, int day, int index, String bonder, OffsetDateTime start)
 
     String carrier() {
         return "TRAY-%02d".formatted(1 + number % CARRIERS);
+    }
+
+    /** Its receivers in their positions, as a carrier is loaded with them. */
+    List<ObjectNode> loads() {
+        List<Piece> receivers = receivers();
+        return IntStream.range(0, SIZE)
+                .mapToObj(i -> Bodies.of(
+                        "unit", receivers.get(i).json(), "position", "%c%d".formatted('A' + i / 5, 1 + i % 5)))
+                .toList();
     }
 }
