@@ -26,5 +26,5 @@ CREATE TABLE scan.choice (
   CHECK (what = 'UNIT' OR item IS NULL AND issuer IS NULL)
 );
 COMMENT ON TABLE scan.choice IS 'what a person said that a scanned text means';
-CREATE INDEX ON scan.choice (scanned);
+CREATE INDEX ON scan.choice USING hash (scanned);
 CALL ledger.keep_as_history('scan.choice');
