@@ -1,5 +1,7 @@
 package dev.sunthread.catalog;
 
+import dev.sunthread.access.Needs;
+import dev.sunthread.access.Right;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.body.Field;
 import dev.sunthread.ledger.body.Unreadable;
@@ -11,6 +13,7 @@ import org.springframework.stereotype.Component;
 
 /** Releases the order of operations by which an item is built. */
 @Component
+@Needs(Right.DEFINE)
 class RouteKind implements Definition<RouteKind.Body> {
 
     record Body(

@@ -1,5 +1,7 @@
 package dev.sunthread.catalog;
 
+import dev.sunthread.access.Needs;
+import dev.sunthread.access.Right;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.body.Field;
 import dev.sunthread.ledger.body.Unreadable;
@@ -9,6 +11,7 @@ import org.springframework.stereotype.Component;
 
 /** Releases what goes where in a unit of an item. */
 @Component
+@Needs(Right.DEFINE)
 class StructureKind implements Definition<StructureKind.Body> {
 
     record Body(

@@ -2,6 +2,8 @@ package dev.sunthread.web.inbox;
 
 import static dev.sunthread.kernel.Table.column;
 
+import dev.sunthread.access.Needs;
+import dev.sunthread.access.Right;
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.kernel.Table;
 import dev.sunthread.ledger.Sealer;
@@ -39,6 +41,7 @@ class FindingController {
     }
 
     @PostMapping("/findings")
+    @Needs(Right.JUDGE)
     String settle(
             @Valid @ModelAttribute("form") FindingForm form,
             BindingResult problems,

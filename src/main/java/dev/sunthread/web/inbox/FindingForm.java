@@ -11,10 +11,7 @@ public record FindingForm(
         @NotBlank String id,
 
         @NotBlank(message = "Say what was found out and done") @Size(max = 1000) @Nullable
-        String why,
-
-        @NotBlank(message = "Give your mark") @Size(max = 100) @Nullable
-        String actor) {
+        String why) {
 
     /** Whether it is about this finding of this entry. */
     public boolean isAbout(String otherEntry, int otherFinding) {

@@ -1,5 +1,7 @@
 package dev.sunthread.web.inbox;
 
+import dev.sunthread.access.Needs;
+import dev.sunthread.access.Right;
 import dev.sunthread.inbox.Lines;
 import dev.sunthread.inbox.OpenLine;
 import dev.sunthread.kernel.Refused;
@@ -54,12 +56,13 @@ class InboxController {
     @GetMapping("/inbox/line")
     String line(@RequestParam String id, Model model) {
         OpenLine line = show(id, model);
-        model.addAttribute("mend", new MendForm(id, newId(), line.text(), null, null));
-        model.addAttribute("nothing", new NothingForm(id, newId(), null, null));
+        model.addAttribute("mend", new MendForm(id, newId(), line.text(), null));
+        model.addAttribute("nothing", new NothingForm(id, newId(), null));
         return "web/line";
     }
 
     @PostMapping("/inbox/line")
+    @Needs(Right.JUDGE)
     String mend(
             @Valid @ModelAttribute("mend") MendForm form, BindingResult problems, Model model, RedirectAttributes told)
             throws IOException {
@@ -72,11 +75,12 @@ class InboxController {
             }
         }
         show(form.line(), model);
-        model.addAttribute("nothing", new NothingForm(form.line(), newId(), null, null));
+        model.addAttribute("nothing", new NothingForm(form.line(), newId(), null));
         return "web/line";
     }
 
     @PostMapping("/inbox/nothing")
+    @Needs(Right.JUDGE)
     String tellsNothing(
             @Valid @ModelAttribute("nothing") NothingForm form,
             BindingResult problems,
@@ -84,10 +88,10 @@ class InboxController {
             RedirectAttributes told) {
         OpenLine line = show(form.line(), model);
         if (problems.hasErrors()) {
-            model.addAttribute("mend", new MendForm(form.line(), newId(), line.text(), null, null));
+            model.addAttribute("mend", new MendForm(form.line(), newId(), line.text(), null));
             return "web/line";
         }
-        settlements.settleLine(form.line(), null, form.id(), form.reason(), form.mark());
+        settlements.settleLine(form.line(), null, form.id(), form.reason());
         told.addFlashAttribute("done", "The line is settled: it tells nothing");
         return BACK;
     }

@@ -18,7 +18,4 @@ public record MendForm(
         String text,
 
         @NotBlank(message = "Say what was mended") @Size(max = 1000) @Nullable
-        String why,
-
-        @NotBlank(message = "Give your mark") @Size(max = 100) @Nullable
-        String actor) {}
+        String why) {}

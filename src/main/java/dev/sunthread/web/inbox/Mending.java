@@ -1,5 +1,6 @@
 package dev.sunthread.web.inbox;
 
+import dev.sunthread.access.Callers;
 import dev.sunthread.inbox.Lines;
 import dev.sunthread.journal.Imports;
 import dev.sunthread.journal.LineOutcome;
@@ -19,12 +20,14 @@ class Mending {
     private final Imports imports;
     private final Settlements settlements;
     private final Sealer sealer;
+    private final Callers callers;
 
-    Mending(Lines lines, Imports imports, Settlements settlements, Sealer sealer) {
+    Mending(Lines lines, Imports imports, Settlements settlements, Sealer sealer, Callers callers) {
         this.lines = lines;
         this.imports = imports;
         this.settlements = settlements;
         this.sealer = sealer;
+        this.callers = callers;
     }
 
     /**
@@ -38,7 +41,7 @@ class Mending {
         lines.open(form.line(), before);
         LineOutcome outcome = imports.takeLine(
                         String.valueOf(form.text()),
-                        new Sender(String.valueOf(form.actor()).strip(), "inbox"))
+                        new Sender(callers.signedIn().mark(), "inbox"))
                 .orElseThrow(
                         () -> Unreadable.at("line", "says nothing to record", "Give one envelope as a JSON object"));
         String id = String.valueOf(outcome.id());
@@ -46,7 +49,7 @@ class Mending {
             forgetAttempt(id, form, before);
             throw new Unreadable(outcome.problems());
         }
-        settlements.settleLine(form.line(), id, form.id(), form.why(), form.actor());
+        settlements.settleLine(form.line(), id, form.id(), form.why());
         return id;
     }
 
@@ -54,7 +57,7 @@ class Mending {
     private void forgetAttempt(String attempt, MendForm form, long before) {
         if (!isOpen(attempt, before) && isOpen(attempt, sealer.seal())) {
             String why = "An attempt to mend " + form.line() + ", which stays open";
-            settlements.settleLine(attempt, null, "attempt-" + UUID.randomUUID(), why, form.actor());
+            settlements.settleLine(attempt, null, "attempt-" + UUID.randomUUID(), why);
         }
     }
 

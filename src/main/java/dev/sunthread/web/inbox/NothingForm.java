@@ -10,7 +10,4 @@ public record NothingForm(
         @NotBlank String id,
 
         @NotBlank(message = "Say why the line tells nothing") @Size(max = 1000) @Nullable
-        String reason,
-
-        @NotBlank(message = "Give your mark") @Size(max = 100) @Nullable
-        String mark) {}
+        String reason) {}
