@@ -29,7 +29,16 @@ class ItemKind implements Definition<ItemKind.Body> {
             @Field("The level its units are counted at; for items tracked by serial") @Nullable
             String level,
 
-            @Field("The unit its quantities are stated in") String unitOfMeasure) {
+            @Field("The unit its quantities are stated in") String unitOfMeasure,
+
+            @Field(value = "Seconds for which an opened container of it may be used", positive = true) @Nullable
+            Integer openLife,
+
+            @Field(
+                    value = "Seconds for which a container of it may be at room temperature, all excursions added up",
+                    positive = true)
+            @Nullable
+            Integer outLife) {
 
         Body {
             if ((tracking == Tracking.SERIAL) != (level != null)) {
@@ -40,16 +49,24 @@ class ItemKind implements Definition<ItemKind.Body> {
                                 : "is given for an item without serials",
                         "Give the level for items tracked by serial, and only for those");
             }
+            if (tracking == Tracking.SERIAL && (openLife != null || outLife != null)) {
+                throw new Contradiction(
+                        openLife != null ? "openLife" : "outLife",
+                        "is given for an item tracked by serial",
+                        "Give it only for items that come in containers");
+            }
         }
     }
 
     private final Items items;
     private final Revisions revisions;
+    private final ItemLives lives;
     private final JdbcClient jdbc;
 
-    ItemKind(Items items, Revisions revisions, JdbcClient jdbc) {
+    ItemKind(Items items, Revisions revisions, ItemLives lives, JdbcClient jdbc) {
         this.items = items;
         this.revisions = revisions;
+        this.lives = lives;
         this.jdbc = jdbc;
     }
 
@@ -74,9 +91,15 @@ class ItemKind implements Definition<ItemKind.Body> {
         Item item = items.register(body);
         trackingStaysAsFirstReleased(item, body);
         revisions.revisionIsReleasedOnce("item_revision", "item", item.id(), body.revision());
-        jdbc.sql("INSERT INTO catalog.item_revision (entry, item, revision, name) VALUES (?, ?, ?, ?)")
+        jdbc.sql("""
+                        INSERT INTO catalog.item_revision (entry, item, revision, name, open_life, out_life)
+                        VALUES (?, ?, ?, ?, ?, ?)
+                        """)
                 .params(fact.entry(), item.id(), body.revision(), body.name())
+                .param(body.openLife())
+                .param(body.outLife())
                 .update();
+        lives.changed();
     }
 
     private static void trackingStaysAsFirstReleased(Item item, Body body) {
