@@ -38,7 +38,16 @@ class ItemKind implements Definition<ItemKind.Body> {
             String serialPattern,
 
             @Field(value = "Numbers of others for it, such as a GTIN or a supplier's, as labels hold them", atMost = 100)
-            List<String> labelNumbers) {
+            List<String> labelNumbers,
+
+            @Field(value = "Seconds for which an opened container of it may be used", positive = true) @Nullable
+            Integer openLife,
+
+            @Field(
+                    value = "Seconds for which a container of it may be at room temperature, all excursions added up",
+                    positive = true)
+            @Nullable
+            Integer outLife) {
 
         Body {
             if ((tracking == Tracking.SERIAL) != (level != null)) {
@@ -55,18 +64,26 @@ class ItemKind implements Definition<ItemKind.Body> {
                         level == null ? "is given for an item without serials" : "is the same for every serial",
                         "Give the pattern for items tracked by serial, with # for each digit that varies");
             }
+            if (tracking == Tracking.SERIAL && (openLife != null || outLife != null)) {
+                throw new Contradiction(
+                        openLife != null ? "openLife" : "outLife",
+                        "is given for an item tracked by serial",
+                        "Give it only for items that come in containers");
+            }
         }
     }
 
     private final Items items;
     private final Revisions revisions;
     private final ItemLabels labels;
+    private final ItemLives lives;
     private final JdbcClient jdbc;
 
-    ItemKind(Items items, Revisions revisions, ItemLabels labels, JdbcClient jdbc) {
+    ItemKind(Items items, Revisions revisions, ItemLabels labels, ItemLives lives, JdbcClient jdbc) {
         this.items = items;
         this.revisions = revisions;
         this.labels = labels;
+        this.lives = lives;
         this.jdbc = jdbc;
     }
 
@@ -92,13 +109,16 @@ class ItemKind implements Definition<ItemKind.Body> {
         trackingStaysAsFirstReleased(item, body);
         revisions.revisionIsReleasedOnce("item_revision", "item", item.id(), body.revision());
         jdbc.sql("""
-                        INSERT INTO catalog.item_revision (entry, item, revision, name, serial_pattern)
-                        VALUES (?, ?, ?, ?, ?)
+                        INSERT INTO catalog.item_revision
+                          (entry, item, revision, name, serial_pattern, open_life, out_life) VALUES (?, ?, ?, ?, ?, ?, ?)
                         """)
                 .params(fact.entry(), item.id(), body.revision(), body.name())
                 .param(body.serialPattern())
+                .param(body.openLife())
+                .param(body.outLife())
                 .update();
         labels.keep(fact.entry(), item.id(), body.labelNumbers());
+        lives.changed();
     }
 
     private static void trackingStaysAsFirstReleased(Item item, Body body) {
