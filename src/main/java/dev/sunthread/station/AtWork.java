@@ -1,7 +1,7 @@
 package dev.sunthread.station;
 
+import dev.sunthread.catalog.Caution;
 import dev.sunthread.station.label.Command;
-import dev.sunthread.station.work.Loaded;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -25,7 +25,7 @@ public record AtWork(
         List<Say> next,
         List<Command> commands,
         List<String> units,
-        List<Loaded> loaded,
-        List<Loaded> stops,
-        List<String> cautions,
+        List<Remaining> loaded,
+        List<Remaining> stops,
+        List<Caution> cautions,
         boolean onlineOnly) {}

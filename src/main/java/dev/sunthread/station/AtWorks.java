@@ -1,6 +1,5 @@
 package dev.sunthread.station;
 
-import dev.sunthread.station.work.Loaded;
 import dev.sunthread.station.work.Loads;
 import dev.sunthread.station.work.Prompts;
 import dev.sunthread.station.work.Work;
@@ -20,21 +19,23 @@ public class AtWorks {
     private final Scans scans;
     private final Prompts prompts;
     private final Loads loads;
+    private final Remainders remainders;
     private final Clock clock;
 
-    AtWorks(Works works, Scans scans, Prompts prompts, Loads loads, Clock clock) {
+    AtWorks(Works works, Scans scans, Prompts prompts, Loads loads, Remainders remainders, Clock clock) {
         this.works = works;
         this.scans = scans;
         this.prompts = prompts;
         this.loads = loads;
+        this.remainders = remainders;
         this.clock = clock;
     }
 
-    @Transactional(readOnly = true)
+    @Transactional
     public AtWork at(String station, String person) {
         Work work = works.of(station, person);
         Prompts.Prompt prompt = prompts.of(work, station, OffsetDateTime.now(clock));
-        List<Loaded> loaded = loads.at(station);
+        List<Remaining> loaded = loads.at(station).stream().map(remainders::of).toList();
         return new AtWork(
                 station,
                 scans.last(station, person).orElse(null),

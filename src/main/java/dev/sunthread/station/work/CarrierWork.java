@@ -1,5 +1,6 @@
 package dev.sunthread.station.work;
 
+import dev.sunthread.catalog.RouteStep;
 import dev.sunthread.production.UnitName;
 import dev.sunthread.station.Say;
 import dev.sunthread.station.label.Label;
@@ -30,7 +31,7 @@ class CarrierWork {
         if (on.isEmpty()) {
             return Turn.accepted(Work.on(Work.Task.CARRIER).named(carrier.code()), "carrier.empty", carrier.code());
         }
-        Optional<Step> next = nextOnAll(on, recording);
+        Optional<RouteStep> next = nextOnAll(on, recording);
         return next.isPresent()
                 ? units.allAtOnce(
                         on, Work.NOTHING.doing(next.get().operation(), recording.at()), recording)
@@ -38,9 +39,9 @@ class CarrierWork {
                         Work.on(Work.Task.CARRIER).named(carrier.code()), "carrier.holds", carrier.code(), on.size());
     }
 
-    private Optional<Step> nextOnAll(List<UnitName> on, Recording recording) {
-        Set<Optional<Step>> next = on.stream()
-                .map(unit -> Wants.next(wants.left(unit, false, recording.station(), recording.at())))
+    private Optional<RouteStep> nextOnAll(List<UnitName> on, Recording recording) {
+        Set<Optional<RouteStep>> next = on.stream()
+                .map(unit -> Wants.next(wants.left(unit, false, recording.at()), recording.station()))
                 .collect(Collectors.toSet());
         return next.size() == 1 ? next.iterator().next() : Optional.empty();
     }

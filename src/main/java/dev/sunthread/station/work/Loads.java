@@ -13,7 +13,7 @@ public class Loads {
     /** What is loaded where; the earliest reason of a hold on its lot or container with it. */
     private static final String LOADED =
             """
-            SELECT st.code AS station, p.code AS position, l.number AS lot, k.label AS container,
+            SELECT st.code AS station, p.code AS position, l.number AS lot, k.label AS container, l.id AS lot_id, k.id AS container_id,
               (SELECT CASE WHEN count(DISTINCT o.item) = 1 THEN min(i.number) END
                FROM materials.lot_origin o JOIN catalog.item i ON i.id = o.item WHERE o.lot = l.id) AS item,
               lower(d.during) AS since,

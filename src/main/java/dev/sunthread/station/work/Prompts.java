@@ -1,12 +1,14 @@
 package dev.sunthread.station.work;
 
+import dev.sunthread.catalog.Caution;
+import dev.sunthread.catalog.Item;
 import dev.sunthread.station.Say;
 import dev.sunthread.station.label.Command;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 
@@ -22,7 +24,7 @@ public class Prompts {
 
     /** What is in hand and what comes next, with the cautions of the operation. */
     public record Prompt(
-            Say inHand, List<Say> next, List<Command> commands, List<String> cautions, boolean onlineOnly) {}
+            Say inHand, List<Say> next, List<Command> commands, List<Caution> cautions, boolean onlineOnly) {}
 
     public Prompt of(Work work, String station, OffsetDateTime at) {
         return switch (work.task()) {
@@ -73,7 +75,7 @@ public class Prompts {
                         want.map(one -> one.step().name()).orElse("")),
                 next,
                 List.of(Command.UNDO, Command.CANCEL),
-                want.map(one -> one.step().cautions()).orElse(List.of()),
+                want.map(one -> List.copyOf(one.step().cautions())).orElse(List.of()),
                 want.map(one -> one.step().onlineOnly()).orElse(false));
     }
 
@@ -82,13 +84,13 @@ public class Prompts {
         want.open().stream()
                 .limit(1)
                 .forEach(place -> wanted.add(Say.of(
-                        "next.part", place.position(), items(place.items()), want.open().size())));
-        want.missing().forEach(items -> wanted.add(Say.of("next.use", items(items))));
+                        "next.part", place.position(), numbers(place.items().stream()), want.open().size())));
+        want.missing().forEach(consumed -> wanted.add(Say.of("next.use", numbers(consumed.choices()))));
         return wanted;
     }
 
-    private static String items(Set<String> items) {
-        return String.join(" / ", items);
+    private static String numbers(Stream<Item> items) {
+        return items.map(Item::number).collect(Collectors.joining(" / "));
     }
 
     private static Prompt onRun(Work work) {

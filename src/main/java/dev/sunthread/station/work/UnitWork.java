@@ -1,5 +1,7 @@
 package dev.sunthread.station.work;
 
+import dev.sunthread.catalog.RouteStep;
+import dev.sunthread.catalog.StructurePlace;
 import dev.sunthread.production.UnitName;
 import dev.sunthread.station.Say;
 import dev.sunthread.station.label.Label;
@@ -20,8 +22,8 @@ class UnitWork {
 
     /** Takes a unit in hand for the operation that comes next on it here; a new one gets its serial with it. */
     Turn begin(Work work, Label.OfUnit unit, Recording recording) {
-        List<Step> left = wants.left(unit.name(), unit.isNew(), recording.station(), recording.at());
-        Optional<Step> next = Wants.next(left);
+        List<RouteStep> left = wants.left(unit.name(), unit.isNew(), recording.at());
+        Optional<RouteStep> next = Wants.next(left, recording.station());
         if (next.isEmpty()) {
             return Turn.refused(work, nothingHere(unit, left), Say.of("unit.nothing-here.remedy"));
         }
@@ -30,7 +32,7 @@ class UnitWork {
         return goOn(begun, recording, Say.of("unit.in-hand", unit.called(), next.get().name()));
     }
 
-    private static Say nothingHere(Label.OfUnit unit, List<Step> left) {
+    private static Say nothingHere(Label.OfUnit unit, List<RouteStep> left) {
         return left.isEmpty()
                 ? Say.of("unit.route-done", unit.called())
                 : Say.of("unit.nothing-here", unit.called(), left.get(0).name());
@@ -38,7 +40,7 @@ class UnitWork {
 
     /** A unit that is put into the one in hand. */
     Turn putIn(Work work, Label.OfUnit child, Recording recording) {
-        Optional<Place> place = want(work, recording)
+        Optional<StructurePlace> place = want(work, recording)
                 .flatMap(want -> want.placeFor(child.name().item()));
         if (place.isEmpty()) {
             return noPlace(work, child);
@@ -60,7 +62,7 @@ class UnitWork {
             return noPlace(work, material);
         }
         Work.Taken taken = new Work.Taken(material.item(), material.lot(), material.container());
-        Optional<Place> place = want.get().placeFor(material.item());
+        Optional<StructurePlace> place = want.get().placeFor(material.item());
         if (place.isPresent()) {
             UnitName parent = work.units().get(0);
             recording.record(
@@ -86,13 +88,13 @@ class UnitWork {
         if (work.units().contains(unit.name())) {
             return Turn.refused(work, Say.of("unit.twice", unit.called()), Say.of("unit.twice.remedy"));
         }
-        Optional<Step> next =
-                Wants.next(wants.left(unit.name(), unit.isNew(), recording.station(), recording.at()));
-        String operation = next.map(Step::operation).orElse("");
+        Optional<RouteStep> next =
+                Wants.next(wants.left(unit.name(), unit.isNew(), recording.at()), recording.station());
+        String operation = next.map(RouteStep::operation).orElse("");
         if (next.isEmpty() || work.operation() != null && !operation.equals(work.operation())) {
             return Turn.refused(
                     work,
-                    Say.of("unit.other-operation", unit.called(), next.map(Step::name).orElse("-")),
+                    Say.of("unit.other-operation", unit.called(), next.map(RouteStep::name).orElse("-")),
                     Say.of("unit.other-operation.remedy"));
         }
         bear(unit, recording);

@@ -1,43 +1,43 @@
 package dev.sunthread.station.work;
 
-import java.util.Collection;
-import java.util.Collections;
+import dev.sunthread.catalog.Item;
+import dev.sunthread.catalog.RouteStep;
+import dev.sunthread.catalog.StructurePlace;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Stream;
 
 /**
  * What the operation in hand still wants before it is complete.
  *
  * @param step the operation
  * @param open the empty positions of the unit in which it puts something
- * @param missing for each item that is neither scanned nor loaded at the station, the numbers accepted for it
+ * @param missing what it takes in that is neither scanned nor loaded at the station
  * @param supplied what is loaded at the station that it draws from, by the position
  */
-record Want(Step step, List<Place> open, List<Set<String>> missing, Map<String, String> supplied) {
+record Want(
+        RouteStep step, List<StructurePlace> open, List<RouteStep.Consumed> missing, Map<String, String> supplied) {
 
     boolean isNothing() {
         return open.isEmpty() && missing.isEmpty();
     }
 
-    Optional<Place> placeFor(String item) {
-        return open.stream().filter(place -> place.items().contains(item)).findFirst();
+    Optional<StructurePlace> placeFor(String item) {
+        return open.stream()
+                .filter(place -> place.items().stream().anyMatch(one -> one.number().equals(item)))
+                .findFirst();
     }
 
     boolean takes(String item) {
-        return step.consumes().stream().anyMatch(accepted -> accepted.contains(item));
+        return step.consumes().stream().anyMatch(consumed -> accepts(consumed, item));
     }
 
-    /** The positions of a unit in which an operation puts something. */
-    static Stream<Place> places(Step step, Collection<Place> all) {
-        return all.stream().filter(place -> step.consumes().stream()
-                .anyMatch(accepted -> !Collections.disjoint(accepted, place.items())));
+    static boolean accepts(RouteStep.Consumed consumed, String item) {
+        return consumed.choices().map(Item::number).anyMatch(item::equals);
     }
 
-    static boolean hasAPlace(Set<String> accepted, Collection<Place> all) {
-        return all.stream().anyMatch(place -> !Collections.disjoint(accepted, place.items()));
+    /** Whether what is taken in goes into this position. */
+    static boolean fits(RouteStep.Consumed consumed, StructurePlace place) {
+        return consumed.choices().anyMatch(item -> place.items().contains(item));
     }
-
 }

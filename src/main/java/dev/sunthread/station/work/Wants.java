@@ -1,5 +1,7 @@
 package dev.sunthread.station.work;
 
+import dev.sunthread.catalog.RouteStep;
+import dev.sunthread.catalog.StructurePlace;
 import dev.sunthread.production.UnitName;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -25,9 +27,9 @@ public class Wants {
     }
 
     /** The operations of a unit's route that are not done; all of them for a unit that is new. */
-    List<Step> left(UnitName unit, boolean isNew, String station, OffsetDateTime at) {
+    List<RouteStep> left(UnitName unit, boolean isNew, OffsetDateTime at) {
         Set<String> done = isNew ? Set.of() : routes.done(unit);
-        return routes.steps(unit.item(), station, at).stream()
+        return routes.steps(unit.item(), at).stream()
                 .filter(step -> !done.contains(step.operation()))
                 .toList();
     }
@@ -36,11 +38,11 @@ public class Wants {
      * The first operation left that may be done here; without a released choice of stations only the very next one
      * counts.
      */
-    static Optional<Step> next(List<Step> left) {
+    static Optional<RouteStep> next(List<RouteStep> left, String station) {
         return left.stream()
-                .filter(step -> !step.anywhere() && step.here())
+                .filter(step -> step.stations().contains(station))
                 .findFirst()
-                .or(() -> left.stream().findFirst().filter(Step::anywhere));
+                .or(() -> left.stream().findFirst().filter(step -> step.stations().isEmpty()));
     }
 
     /** What the work in hand wants; empty if no operation is in hand. */
@@ -49,38 +51,45 @@ public class Wants {
             return Optional.empty();
         }
         UnitName unit = work.units().get(0);
-        return routes.steps(unit.item(), station, at).stream()
+        return routes.steps(unit.item(), at).stream()
                 .filter(step -> step.operation().equals(work.operation()))
                 .findFirst()
                 .map(step -> want(work, unit, step, station, at));
     }
 
-    private Want want(Work work, UnitName unit, Step step, String station, OffsetDateTime at) {
-        List<Place> places = routes.places(unit.item(), at);
-        Set<String> filled = work.units().size() == 1 ? routes.filled(unit) : Set.of();
-        List<Place> open = work.units().size() > 1
-                ? List.of()
-                : Want.places(step, places)
-                        .filter(place -> !filled.contains(place.position()))
-                        .toList();
+    private Want want(Work work, UnitName unit, RouteStep step, String station, OffsetDateTime at) {
+        List<StructurePlace> places = routes.places(unit.item(), at);
+        List<RouteStep.Consumed> used = step.consumes().stream()
+                .filter(consumed -> places.stream().noneMatch(place -> Want.fits(consumed, place)))
+                .filter(consumed -> work.taken().stream().noneMatch(taken -> Want.accepts(consumed, taken.item())))
+                .toList();
         Map<String, String> supplied = new TreeMap<>();
-        List<Set<String>> missing = new ArrayList<>();
-        List<Loaded> loaded = loads.at(station);
-        for (Set<String> accepted : step.consumes()) {
-            if (!Want.hasAPlace(accepted, places) && !isTaken(work, accepted)) {
-                Map<String, String> here = loaded.stream()
-                        .filter(one -> one.item() != null && accepted.contains(one.item()))
-                        .collect(Collectors.toMap(Loaded::position, one -> Objects.requireNonNull(one.item())));
-                supplied.putAll(here);
-                if (here.isEmpty()) {
-                    missing.add(accepted);
-                }
+        List<RouteStep.Consumed> missing = new ArrayList<>();
+        for (RouteStep.Consumed consumed : used) {
+            Map<String, String> here = loaded(consumed, station);
+            supplied.putAll(here);
+            if (here.isEmpty()) {
+                missing.add(consumed);
             }
         }
-        return new Want(step, open, missing, supplied);
+        return new Want(step, open(work, unit, step, places), missing, supplied);
     }
 
-    private static boolean isTaken(Work work, Set<String> accepted) {
-        return work.taken().stream().anyMatch(taken -> accepted.contains(taken.item()));
+    // what several units get is used up in them; a part that has a position is put in unit by unit
+    private List<StructurePlace> open(Work work, UnitName unit, RouteStep step, List<StructurePlace> places) {
+        if (work.units().size() > 1) {
+            return List.of();
+        }
+        Set<String> filled = routes.filled(unit);
+        return places.stream()
+                .filter(place -> !filled.contains(place.position()))
+                .filter(place -> step.consumes().stream().anyMatch(consumed -> Want.fits(consumed, place)))
+                .toList();
+    }
+
+    private Map<String, String> loaded(RouteStep.Consumed consumed, String station) {
+        return loads.at(station).stream()
+                .filter(one -> one.item() != null && Want.accepts(consumed, one.item()))
+                .collect(Collectors.toMap(Loaded::position, one -> Objects.requireNonNull(one.item())));
     }
 }
