@@ -1,6 +1,6 @@
 package dev.sunthread.station;
 
-import dev.sunthread.station.work.Loads;
+import dev.sunthread.station.work.StationLoads;
 import dev.sunthread.station.work.Prompts;
 import dev.sunthread.station.work.Work;
 import dev.sunthread.station.work.Works;
@@ -16,13 +16,13 @@ import org.springframework.transaction.annotation.Transactional;
 public class AtWorks {
 
     private final Works works;
-    private final Scans scans;
+    private final TakenScans scans;
     private final Prompts prompts;
-    private final Loads loads;
+    private final StationLoads loads;
     private final Remainders remainders;
     private final Clock clock;
 
-    AtWorks(Works works, Scans scans, Prompts prompts, Loads loads, Remainders remainders, Clock clock) {
+    AtWorks(Works works, TakenScans scans, Prompts prompts, StationLoads loads, Remainders remainders, Clock clock) {
         this.works = works;
         this.scans = scans;
         this.prompts = prompts;

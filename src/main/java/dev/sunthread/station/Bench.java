@@ -23,14 +23,14 @@ import org.springframework.transaction.support.TransactionTemplate;
 @Service
 public class Bench {
 
-    private final Scans scans;
+    private final TakenScans scans;
     private final Works works;
     private final Labels labels;
     private final Turns turns;
     private final Door door;
     private final TransactionTemplate transaction;
 
-    Bench(Scans scans, Works works, Labels labels, Turns turns, Door door, PlatformTransactionManager transactions) {
+    Bench(TakenScans scans, Works works, Labels labels, Turns turns, Door door, PlatformTransactionManager transactions) {
         this.scans = scans;
         this.works = works;
         this.labels = labels;
@@ -66,6 +66,9 @@ public class Bench {
         Verdict said = turn.verdict();
         if (scan.kept() && isNotDone(said)) {
             said = inbox(recording, scan, work, read, said);
+        } else if (isUndo(read)) {
+            // only the last scan can be taken back, and not the taking back
+            works.keep(station, person, turn.work(), turn.work());
         } else if (!isNotDone(said)) {
             works.keep(station, person, turn.work().recorded(recording.entries()), work);
         }
@@ -88,9 +91,11 @@ public class Bench {
         if (read.size() > 1) {
             return new Turn(work, Choices.among(read));
         }
-        Label label = read.get(0);
-        boolean undo = label instanceof Label.OfCommand command && command.command() == Command.UNDO;
-        return undo ? Undoing.of(work, before, recording) : turns.of(work, label, recording);
+        return isUndo(read) ? Undoing.of(work, before, recording) : turns.of(work, read.get(0), recording);
+    }
+
+    private static boolean isUndo(List<Label> read) {
+        return read.get(0) instanceof Label.OfCommand command && command.command() == Command.UNDO;
     }
 
     private static boolean isNotDone(Verdict said) {

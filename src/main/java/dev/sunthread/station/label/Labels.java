@@ -6,6 +6,8 @@ import dev.sunthread.production.UnitName;
 import dev.sunthread.scan.Scans;
 import dev.sunthread.scan.meaning.Meaning;
 import dev.sunthread.scan.meaning.Reading;
+import dev.sunthread.scan.meaning.Syntax;
+import dev.sunthread.scan.meaning.Thing;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -55,7 +57,13 @@ public class Labels {
                     .orElse(List.of(new Label.Unknown(typed)));
         }
         Set<Label> found = new LinkedHashSet<>();
-        scans.read(text).readings().forEach(reading -> found.addAll(named(reading, station)));
+        scans.read(text).readings().forEach(reading -> {
+            found.addAll(named(reading, station));
+            // a serial by its pattern may be the name of something else as well
+            if (reading.syntax() == Syntax.PLAIN && reading.thing() != Thing.NAME) {
+                found.addAll(ofName(typed, station));
+            }
+        });
         return found.isEmpty() ? List.of(new Label.Unknown(typed)) : narrowed(List.copyOf(found));
     }
 

@@ -11,9 +11,9 @@ import org.springframework.stereotype.Component;
 @Component
 class MaterialWork {
 
-    private final Loads loads;
+    private final StationLoads loads;
 
-    MaterialWork(Loads loads) {
+    MaterialWork(StationLoads loads) {
         this.loads = loads;
     }
 

@@ -19,9 +19,9 @@ import org.springframework.stereotype.Component;
 public class Wants {
 
     private final Routes routes;
-    private final Loads loads;
+    private final StationLoads loads;
 
-    Wants(Routes routes, Loads loads) {
+    Wants(Routes routes, StationLoads loads) {
         this.routes = routes;
         this.loads = loads;
     }

@@ -8,7 +8,7 @@ import org.springframework.stereotype.Repository;
 
 /** What is loaded at stations now, by state. */
 @Repository
-public class Loads {
+public class StationLoads {
 
     /** What is loaded where; the earliest reason of a hold on its lot or container with it. */
     private static final String LOADED =
@@ -32,7 +32,7 @@ public class Loads {
 
     private final JdbcClient jdbc;
 
-    Loads(JdbcClient jdbc) {
+    StationLoads(JdbcClient jdbc) {
         this.jdbc = jdbc;
     }
 

@@ -9,13 +9,13 @@ import tools.jackson.databind.json.JsonMapper;
 
 /** Every scan with what was said of it, and how many scans a page said it still kept. */
 @Repository
-class Scans {
+class TakenScans {
 
     private final JsonMapper json;
     private final JdbcClient jdbc;
     private final Clock clock;
 
-    Scans(JsonMapper json, JdbcClient jdbc, Clock clock) {
+    TakenScans(JsonMapper json, JdbcClient jdbc, Clock clock) {
         this.json = json;
         this.jdbc = jdbc;
         this.clock = clock;
