@@ -64,6 +64,20 @@ public record SerialPattern(String text) {
                 : Optional.of(text.substring(0, counter.start()) + counted + text.substring(counter.end()));
     }
 
+    /** The pattern as a regular expression of PostgreSQL, its characters literal but for what varies. */
+    public String expression() {
+        StringBuilder expression = new StringBuilder("^");
+        for (char character : text.toCharArray()) {
+            switch (character) {
+                case '#' -> expression.append("[0-9]");
+                case '@' -> expression.append("[A-Z]");
+                case '?' -> expression.append("[0-9A-Z]");
+                default -> expression.append(Character.isLetterOrDigit(character) ? "" : "\\").append(character);
+            }
+        }
+        return expression.append('$').toString();
+    }
+
     /** The number of a serial; empty if it is not of this pattern, or the pattern does not count. */
     public Optional<Long> number(String serial) {
         Matcher counter = COUNTER.matcher(text);
