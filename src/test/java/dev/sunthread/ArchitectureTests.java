@@ -116,8 +116,7 @@ class ArchitectureTests {
     void whatScannedTextsMeanIsPureComputation() {
         check(noClasses()
                 .that()
-                .resideInAnyPackage(
-                        "..scan.meaning..", "..scan.gs1..", "..scan.message..", "..scan.parse..")
+                .resideInAnyPackage("..scan.meaning..", "..scan.gs1..", "..scan.message..", "..scan.parse..")
                 .should()
                 .dependOnClassesThat(resideInAPackage("org.springframework..")
                         .and(not(resideInAPackage("org.springframework.modulith..")))));

@@ -48,7 +48,8 @@ public record SerialPattern(String text) {
 
     /** Whether serials can be counted: the last run of digits varies, and nothing else does. */
     public boolean counts() {
-        return COUNTER.matcher(text).find() && text.replaceAll(COUNTER.pattern(), "").matches("[^#@?]*");
+        return COUNTER.matcher(text).find()
+                && text.replaceAll(COUNTER.pattern(), "").matches("[^#@?]*");
     }
 
     /** The serial of that number; empty if the pattern does not count or has too few digits. */
@@ -72,7 +73,10 @@ public record SerialPattern(String text) {
                 case '#' -> expression.append("[0-9]");
                 case '@' -> expression.append("[A-Z]");
                 case '?' -> expression.append("[0-9A-Z]");
-                default -> expression.append(Character.isLetterOrDigit(character) ? "" : "\\").append(character);
+                default ->
+                    expression
+                            .append(Character.isLetterOrDigit(character) ? "" : "\\")
+                            .append(character);
             }
         }
         return expression.append('$').toString();

@@ -29,8 +29,8 @@ public class Scans {
         List<ItemPattern> patterns = labels.patterns().stream()
                 .map(pattern -> new ItemPattern(pattern.item(), pattern.pattern()))
                 .toList();
-        Scanned scanned = new ScanParser(patterns, OffsetDateTime.now(clock).getYear())
-                .read(ScanChoiceKind.storable(text));
+        Scanned scanned =
+                new ScanParser(patterns, OffsetDateTime.now(clock).getYear()).read(ScanChoiceKind.storable(text));
         return scanned.readings().size() == 1 ? scanned : knownFirst(scanned);
     }
 

@@ -36,8 +36,7 @@ class Labels {
         return switch (asked.of()) {
             case UNIT -> unit(UnitId.of(blankAsNull(asked.issuer()), needed(asked.item(), "item"), name));
             case LOT -> plain(LabelCode.lot(name), asked.of(), name, ofLot(name, locale), locale);
-            case CONTAINER ->
-                plain(LabelCode.container(name), asked.of(), name, inContainer(name, locale), locale);
+            case CONTAINER -> plain(LabelCode.container(name), asked.of(), name, inContainer(name, locale), locale);
             case CARRIER -> plain(LabelCode.carrier(name), asked.of(), name, List.of(), locale);
             case STATION -> plain(LabelCode.station(name), asked.of(), name, List.of(), locale);
             case POSITION -> {

@@ -58,23 +58,31 @@ public record ReceiptForm(
 
     /** The same with one more label scanned. */
     ReceiptForm scanned(String text) {
-        List<String> more = new ArrayList<>(scans);
+        List<String> more = new ArrayList<>(labels());
         more.add(text);
-        return with(more, taken);
+        return with(more, readings());
     }
 
     /** The same with the reading of a label that the person took. */
     ReceiptForm took(int label, int reading) {
-        List<Integer> chosen = new ArrayList<>(taken);
+        List<Integer> chosen = new ArrayList<>(readings());
         if (label >= 0 && label < chosen.size()) {
             chosen.set(label, reading);
         }
-        return with(scans, chosen);
+        return with(labels(), chosen);
+    }
+
+    List<String> labels() {
+        return scans == null ? List.of() : scans;
+    }
+
+    /** As many as labels. */
+    List<Integer> readings() {
+        return taken == null ? List.of() : taken;
     }
 
     private ReceiptForm with(List<String> labels, List<Integer> readings) {
-        return new ReceiptForm(
-                id, labels, readings, lot, item, quantity, supplier, supplierLots, expiresOn, actor);
+        return new ReceiptForm(id, labels, readings, lot, item, quantity, supplier, supplierLots, expiresOn, actor);
     }
 
     /** The same, what a person left empty filled with what the labels say. */

@@ -1,7 +1,6 @@
 package dev.sunthread.web.receipt;
 
 import dev.sunthread.catalog.Items;
-import dev.sunthread.ledger.body.Unreadable;
 import dev.sunthread.scan.Scans;
 import dev.sunthread.scan.meaning.Meaning;
 import dev.sunthread.web.receipt.ReceiptPage.LotItem;
@@ -39,8 +38,8 @@ class ReceiptPages {
 
     /** What the labels of a form say. */
     Delivery delivery(ReceiptForm form) {
-        List<String> texts = form.scans() == null ? List.of() : form.scans();
-        List<Integer> taken = form.taken() == null ? List.of() : form.taken();
+        List<String> texts = form.labels();
+        List<Integer> taken = form.readings();
         return new Delivery(IntStream.range(0, texts.size())
                 .mapToObj(i -> new DeliveryLabel(scans.read(texts.get(i)), taken.get(i)))
                 .toList());
@@ -73,7 +72,9 @@ class ReceiptPages {
     Optional<String> takenFor(String scanned, List<String> given) {
         return given.contains(scanned)
                 ? Optional.empty()
-                : items.nearSupplierLots(scanned).stream().filter(given::contains).findFirst();
+                : items.nearSupplierLots(scanned).stream()
+                        .filter(given::contains)
+                        .findFirst();
     }
 
     private Optional<LotItem> item(ReceiptForm form, Delivery delivery, List<LotItem> all, List<Note> notes) {
@@ -119,11 +120,10 @@ class ReceiptPages {
                 null);
     }
 
-    private static @Nullable String quantity(
-            Delivery delivery, Optional<LotItem> item, List<Note> notes) {
+    private static @Nullable String quantity(Delivery delivery, Optional<LotItem> item, List<Note> notes) {
         List<String> printed = delivery.values(Meaning.QUANTITY);
-        Optional<String> quantity = item.flatMap(
-                known -> delivery.amount().flatMap(amount -> Measures.in(known.unit(), amount)));
+        Optional<String> quantity =
+                item.flatMap(known -> delivery.amount().flatMap(amount -> Measures.in(known.unit(), amount)));
         if (item.isPresent() && !printed.isEmpty() && quantity.isEmpty()) {
             notes.add(new Note("scan.receipt.quantity.check", String.join(", ", printed)));
         }

@@ -87,14 +87,14 @@ class Receiving {
         List<ScanChoice> chosen = new ArrayList<>();
         for (DeliveryLabel label : delivery.labels()) {
             if (label.isChosen()) {
-                label.reading().ifPresent(reading -> chosen.add(choice(
-                        label.scanned().text(), ScanChoice.What.READING, ReadingText.of(reading))));
+                label.reading()
+                        .ifPresent(reading -> chosen.add(
+                                choice(label.scanned().text(), ScanChoice.What.READING, ReadingText.of(reading))));
             }
         }
         String item = ReceiptForm.stripped(form.item());
         if (!pages.named(delivery).contains(item)) {
-            ReceiptPages.numbers(delivery)
-                    .forEach(number -> chosen.add(choice(number, ScanChoice.What.ITEM, item)));
+            ReceiptPages.numbers(delivery).forEach(number -> chosen.add(choice(number, ScanChoice.What.ITEM, item)));
         }
         for (String scanned : delivery.values(Meaning.SUPPLIER_LOT)) {
             pages.takenFor(scanned, form.lotsOfSupplier())

@@ -74,7 +74,8 @@ public class NamedThings {
     }
 
     private static String differences(String text, String name) {
-        String words = Likeness.between(text, name).stream().map(Likeness::words).collect(Collectors.joining(", "));
+        String words =
+                Likeness.between(text, name).stream().map(Likeness::words).collect(Collectors.joining(", "));
         return words.isEmpty() ? "" : "; other in " + words;
     }
 

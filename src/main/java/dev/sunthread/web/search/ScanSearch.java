@@ -69,7 +69,8 @@ class ScanSearch {
         if (thing == Thing.UNIT) {
             List<String> items = scans.items(reading);
             return exactly(reading, Meaning.SERIAL)
-                    .filter(hit -> hit.taken().item() != null && items.contains(hit.taken().item()));
+                    .filter(hit -> hit.taken().item() != null
+                            && items.contains(hit.taken().item()));
         }
         Meaning name = NAMES.get(thing);
         return name == null
@@ -108,7 +109,10 @@ class ScanSearch {
                         "What was chosen is not among what is called nearly so any more", "Search again and choose"));
         ScanChoice taken = chosen.taken();
         choices.chosen(
-                id, actor, "page", new ScanChoice(page.text(), taken.what(), taken.name(), taken.item(), taken.issuer()));
+                id,
+                actor,
+                "page",
+                new ScanChoice(page.text(), taken.what(), taken.name(), taken.item(), taken.issuer()));
         return chosen;
     }
 }

@@ -43,8 +43,20 @@ class LabelPageTests {
                 "item",
                 "1 00:01",
                 Map.of(
-                        "item", "REC", "revision", revision, "name", "Receiver", "tracking", "serial", "level",
-                        "receiver", "unitOfMeasure", "pcs", "serialPattern", pattern));
+                        "item",
+                        "REC",
+                        "revision",
+                        revision,
+                        "name",
+                        "Receiver",
+                        "tracking",
+                        "serial",
+                        "level",
+                        "receiver",
+                        "unitOfMeasure",
+                        "pcs",
+                        "serialPattern",
+                        pattern));
     }
 
     private String text(MockHttpServletRequestBuilder asked) throws Exception {
@@ -65,7 +77,10 @@ class LabelPageTests {
                 .andExpect(content().string(containsString("href=\"/labels?of=lot&amp;name=A-17\"")));
         pages.perform(get("/labels?of=lot&name=A-17"))
                 .andExpect(content().string(containsString("src=\"/labels/label.svg?of=lot&amp;name=A-17\"")));
-        pages.perform(get("/labels/label.svg").param("of", "lot").param("name", "A-17").param("code", "qr"))
+        pages.perform(get("/labels/label.svg")
+                        .param("of", "lot")
+                        .param("name", "A-17")
+                        .param("code", "qr"))
                 .andExpect(content().contentType("image/svg+xml;charset=UTF-8"))
                 .andExpect(content().string(containsString("A-17")));
         assertThat(text(get("/labels/sheet.pdf")
@@ -81,7 +96,10 @@ class LabelPageTests {
     void saysWhatIsWrongWithALabel() throws Exception {
         pages.perform(get("/labels").param("of", "unit").param("name", "R-1"))
                 .andExpect(content().string(containsString("item is missing")));
-        pages.perform(get("/labels/label.svg").param("of", "lot").param("name", "A").param("size", "none"))
+        pages.perform(get("/labels/label.svg")
+                        .param("of", "lot")
+                        .param("name", "A")
+                        .param("size", "none"))
                 .andExpect(status().isConflict());
     }
 
@@ -101,13 +119,16 @@ class LabelPageTests {
         pages.perform(next("page-2", 2)).andExpect(redirectedUrl("/labels/issued?id=page-2"));
         pages.perform(get("/labels/issued").param("id", "page-2"))
                 .andExpect(content().string(containsString("2 serials of REC, from R-0045 to R-0046.")));
-        assertThat(text(get("/labels/issued.pdf").param("id", "page-1"))).startsWith("3: ").contains("R-0042", "R-0044");
+        assertThat(text(get("/labels/issued.pdf").param("id", "page-1")))
+                .startsWith("3: ")
+                .contains("R-0042", "R-0044");
     }
 
     @Test
     void refusesMoreSerialsThanThePatternHas() throws Exception {
         item("B", "R-#");
-        pages.perform(next("page-1", 10)).andExpect(content().string(containsString("There are no more serials of REC")));
+        pages.perform(next("page-1", 10))
+                .andExpect(content().string(containsString("There are no more serials of REC")));
         pages.perform(next("page-2", 0)).andExpect(content().string(containsString("Ask for 1 to 1000 serials")));
     }
 

@@ -139,7 +139,9 @@ class ReceiptPageTests {
     @Test
     void offersWhatIsNearlySpelledSoAndRecordsWhatAPersonChose() throws Exception {
         plant.receipt("07:00", "A-17", "ADH", "LF-7736");
-        String label = "[)>\u241e06\u241d1PMB,1O0/5\u241d1TLF-77E6\u241e\u2404".replace("77E6", "7736").replace("LF", "lf");
+        String label = "[)>\u241e06\u241d1PMB,1O0/5\u241d1TLF-77E6\u241e\u2404"
+                .replace("77E6", "7736")
+                .replace("LF", "lf");
         shows(
                 get("/receipts/new").param("scan", label),
                 "The label names item MB,1O0/5",
