@@ -1,9 +1,7 @@
 package dev.sunthread.web.search;
 
 import dev.sunthread.kernel.UnitId;
-import dev.sunthread.scan.Likeness;
 import dev.sunthread.scan.ScanChoice;
-import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,9 +18,6 @@ import org.springframework.stereotype.Repository;
 public class NamedThings {
 
     private static final int MOST_NEAR = 30;
-    private static final UnaryOperator<String> ANY_OF = column -> column + " = ANY (:texts)";
-    private static final UnaryOperator<String> BEGINS = column -> column + " LIKE :prefix";
-    private static final UnaryOperator<String> LIKELY = Likeness::condition;
 
     /** What else has a name of its own, in words, and its table. */
     private static final Map<String, String> OTHERS = new TreeMap<>(Map.of(
@@ -54,12 +49,12 @@ public class NamedThings {
 
     /** What is called exactly so. */
     List<Hit> exactly(String text) {
-        return all(ANY_OF, List.of(text), "", name -> "is called exactly so").toList();
+        return all(Asked.exactly(text)).toList();
     }
 
     /** What is called nearly so, whatever it is easily taken for, or begins so. */
     public List<Hit> near(String text) {
-        return Stream.concat(likely(text), beginning(text))
+        return Stream.concat(all(Asked.likely(text)), all(Asked.beginning(text)))
                 .filter(hit -> !hit.name().equals(text))
                 .collect(Collectors.toMap(
                         Hit::address, hit -> hit, (first, second) -> first, java.util.LinkedHashMap::new))
@@ -69,58 +64,31 @@ public class NamedThings {
                 .toList();
     }
 
-    private Stream<Hit> likely(String text) {
-        return all(LIKELY, Likeness.spellings(text), "", name -> "is spelled nearly so" + differences(text, name));
-    }
-
-    private static String differences(String text, String name) {
-        String words =
-                Likeness.between(text, name).stream().map(Likeness::words).collect(Collectors.joining(", "));
-        return words.isEmpty() ? "" : "; other in " + words;
-    }
-
-    private Stream<Hit> beginning(String text) {
-        String prefix = text.replace("\\", "\\\\").replace("%", "\\%").replace("_", "\\_") + "%";
-        return all(BEGINS, List.of(), prefix, name -> "begins so");
-    }
-
-    private Stream<Hit> all(
-            UnaryOperator<String> condition, Collection<String> texts, String prefix, UnaryOperator<String> why) {
-        Stream<Hit> labelled = Stream.of(
-                        units(condition, texts, prefix, why),
-                        lots(condition, texts, prefix, why),
-                        containers(condition, texts, prefix, why),
-                        supplierLots(condition, texts, prefix, why))
+    private Stream<Hit> all(Asked asked) {
+        Stream<Hit> labelled = Stream.of(units(asked), lots(asked), containers(asked), supplierLots(asked))
                 .flatMap(List::stream);
-        Stream<Hit> others = OTHERS.entrySet().stream()
-                .flatMap(other -> others(other.getKey(), other.getValue(), condition, texts, prefix, why));
+        Stream<Hit> others =
+                OTHERS.entrySet().stream().flatMap(other -> others(other.getKey(), other.getValue(), asked));
         return Stream.concat(labelled, others);
     }
 
-    private Stream<Hit> others(
-            String what,
-            String table,
-            UnaryOperator<String> condition,
-            Collection<String> texts,
-            String prefix,
-            UnaryOperator<String> why) {
+    private Stream<Hit> others(String what, String table, Asked asked) {
         String column = table.endsWith(".run") ? "number" : "code";
         String sql = "SELECT " + column + " FROM " + table + " WHERE %s ORDER BY 1 LIMIT :most";
-        return query(sql, condition.apply(column), texts, prefix)
-                .query((rs, n) -> hit(what, rs.getString(1), Addresses.named(what, rs.getString(1)), why))
+        return query(sql, asked, column)
+                .query((rs, n) -> hit(what, rs.getString(1), Addresses.named(what, rs.getString(1)), asked::why))
                 .list()
                 .stream();
     }
 
-    private List<Hit> units(
-            UnaryOperator<String> condition, Collection<String> texts, String prefix, UnaryOperator<String> why) {
+    private List<Hit> units(Asked asked) {
         return query("""
                         SELECT i.level, i.number, u.serial, u.issuer
                         FROM production.unit u JOIN catalog.item i ON i.id = u.item
                         WHERE %s ORDER BY u.serial, i.number, u.issuer LIMIT :most
-                        """, condition.apply("u.serial"), texts, prefix)
+                        """, asked, "u.serial")
                 .query((rs, n) ->
-                        unit(rs.getString(1), UnitId.of(rs.getString(4), rs.getString(2), rs.getString(3)), why))
+                        unit(rs.getString(1), UnitId.of(rs.getString(4), rs.getString(2), rs.getString(3)), asked::why))
                 .list();
     }
 
@@ -138,31 +106,25 @@ public class NamedThings {
         return new Hit(what, name, address, why.apply(name), taken);
     }
 
-    private List<Hit> lots(
-            UnaryOperator<String> condition, Collection<String> texts, String prefix, UnaryOperator<String> why) {
-        return query(
-                        "SELECT l.number FROM materials.lot l WHERE %s ORDER BY 1 LIMIT :most",
-                        condition.apply("l.number"), texts, prefix)
-                .query((rs, n) -> hit("lot", rs.getString(1), Addresses.lot(rs.getString(1)), why))
+    private List<Hit> lots(Asked asked) {
+        return query("SELECT l.number FROM materials.lot l WHERE %s ORDER BY 1 LIMIT :most", asked, "l.number")
+                .query((rs, n) -> hit("lot", rs.getString(1), Addresses.lot(rs.getString(1)), asked::why))
                 .list();
     }
 
-    private List<Hit> containers(
-            UnaryOperator<String> condition, Collection<String> texts, String prefix, UnaryOperator<String> why) {
-        return query(
-                        "SELECT c.label FROM materials.container c WHERE %s ORDER BY 1 LIMIT :most",
-                        condition.apply("c.label"), texts, prefix)
-                .query((rs, n) -> hit("container", rs.getString(1), Addresses.container(rs.getString(1)), why))
+    private List<Hit> containers(Asked asked) {
+        return query("SELECT c.label FROM materials.container c WHERE %s ORDER BY 1 LIMIT :most", asked, "c.label")
+                .query((rs, n) -> hit("container", rs.getString(1), Addresses.container(rs.getString(1)), asked::why))
                 .list();
     }
 
-    private List<Hit> supplierLots(
-            UnaryOperator<String> condition, Collection<String> texts, String prefix, UnaryOperator<String> why) {
+    private List<Hit> supplierLots(Asked asked) {
         return query("""
                         SELECT DISTINCT s.supplier_lot FROM materials.receipt_supplier_lot s
                         WHERE %s ORDER BY 1 LIMIT :most
-                        """, condition.apply("s.supplier_lot"), texts, prefix)
-                .query((rs, n) -> hit("supplier lot", rs.getString(1), Addresses.supplierLot(rs.getString(1)), why))
+                        """, asked, "s.supplier_lot")
+                .query((rs, n) ->
+                        hit("supplier lot", rs.getString(1), Addresses.supplierLot(rs.getString(1)), asked::why))
                 .list();
     }
 
@@ -181,10 +143,10 @@ public class NamedThings {
                 .optional();
     }
 
-    private JdbcClient.StatementSpec query(String sql, String condition, Collection<String> texts, String prefix) {
-        return jdbc.sql(sql.formatted(condition))
-                .param("texts", texts.toArray(String[]::new))
-                .param("prefix", prefix)
+    private JdbcClient.StatementSpec query(String sql, Asked asked, String column) {
+        return jdbc.sql(sql.formatted(asked.on(column)))
+                .param("texts", asked.texts().toArray(String[]::new))
+                .param("prefix", asked.prefix())
                 .param("most", MOST_NEAR);
     }
 }
