@@ -33,8 +33,7 @@ class ItemKind implements Definition<ItemKind.Body> {
 
             @Field("The unit its quantities are stated in") String unitOfMeasure,
 
-            @Field("What its serials look like: # a digit, @ a letter A to Z, ? either, all else itself")
-            @Nullable
+            @Field("What its serials look like: # a digit, @ a letter A to Z, ? either, all else itself") @Nullable
             String serialPattern,
 
             @Field(value = "Numbers of others for it, such as a GTIN or a supplier's, as labels hold them", atMost = 100)

@@ -50,10 +50,7 @@ public class ItemLabels {
                         UNION
                         SELECT i.number FROM catalog.item_label_number n JOIN catalog.item i ON i.id = n.item
                         WHERE n.number = :number ORDER BY 1
-                        """)
-                .param("number", number)
-                .query(String.class)
-                .list();
+                        """).param("number", number).query(String.class).list();
     }
 
     void keep(long entry, long item, List<String> numbers) {

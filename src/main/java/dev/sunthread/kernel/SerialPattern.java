@@ -48,7 +48,8 @@ public record SerialPattern(String text) {
 
     /** Whether serials can be counted: the last run of digits varies, and nothing else does. */
     public boolean counts() {
-        return COUNTER.matcher(text).find() && text.replaceAll(COUNTER.pattern(), "").matches("[^#@?]*");
+        return COUNTER.matcher(text).find()
+                && text.replaceAll(COUNTER.pattern(), "").matches("[^#@?]*");
     }
 
     /** The serial of that number; empty if the pattern does not count or has too few digits. */
@@ -62,6 +63,23 @@ public record SerialPattern(String text) {
         return counted.length() > digits
                 ? Optional.empty()
                 : Optional.of(text.substring(0, counter.start()) + counted + text.substring(counter.end()));
+    }
+
+    /** The pattern as a regular expression of PostgreSQL, its characters literal but for what varies. */
+    public String expression() {
+        StringBuilder expression = new StringBuilder("^");
+        for (char character : text.toCharArray()) {
+            switch (character) {
+                case '#' -> expression.append("[0-9]");
+                case '@' -> expression.append("[A-Z]");
+                case '?' -> expression.append("[0-9A-Z]");
+                default ->
+                    expression
+                            .append(Character.isLetterOrDigit(character) ? "" : "\\")
+                            .append(character);
+            }
+        }
+        return expression.append('$').toString();
     }
 
     /** The number of a serial; empty if it is not of this pattern, or the pattern does not count. */

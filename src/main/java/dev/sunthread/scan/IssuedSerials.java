@@ -1,5 +1,6 @@
 package dev.sunthread.scan;
 
+import dev.sunthread.kernel.SerialPattern;
 import dev.sunthread.ledger.Door;
 import dev.sunthread.ledger.Envelope;
 import dev.sunthread.ledger.EnvelopeHead;
@@ -48,26 +49,13 @@ public class IssuedSerials {
                 .optional();
     }
 
-    /** Of these serials of an item, those that were given out. */
-    public List<String> issuedAmong(String item, List<String> serials) {
+    /** The last serial of an item and pattern that was given out. */
+    public Optional<String> last(String item, SerialPattern pattern) {
         return jdbc.sql("""
-                        SELECT DISTINCT s.serial FROM scan.issued_serial s JOIN catalog.item i ON i.id = s.item
-                        WHERE i.number = :item AND s.serial = ANY (:serials) AND %s
+                        SELECT max(s.serial) FROM scan.issued_serial s JOIN catalog.item i ON i.id = s.item
+                        WHERE i.number = ? AND s.serial ~ ? AND %s HAVING count(*) > 0
                         """.formatted(Known.now("s.entry")))
-                .param("item", item)
-                .param("serials", serials.toArray(String[]::new))
-                .query(String.class)
-                .list();
-    }
-
-    /** The last serial given out that sorts within these two, to go on from. */
-    public Optional<String> last(String item, String from, String to) {
-        return jdbc.sql("""
-                        SELECT max(s.serial COLLATE "C") FROM scan.issued_serial s JOIN catalog.item i ON i.id = s.item
-                        WHERE i.number = ? AND s.serial COLLATE "C" BETWEEN ? AND ? AND length(s.serial) = ?
-                        HAVING count(*) > 0
-                        """)
-                .params(item, from, to, from.length())
+                .params(item, pattern.expression())
                 .query(String.class)
                 .optional();
     }

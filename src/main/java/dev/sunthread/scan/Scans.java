@@ -29,7 +29,8 @@ public class Scans {
         List<ItemPattern> patterns = labels.patterns().stream()
                 .map(pattern -> new ItemPattern(pattern.item(), pattern.pattern()))
                 .toList();
-        Scanned scanned = new ScanParser(patterns, OffsetDateTime.now(clock).getYear()).read(text);
+        Scanned scanned =
+                new ScanParser(patterns, OffsetDateTime.now(clock).getYear()).read(ScanChoiceKind.storable(text));
         return scanned.readings().size() == 1 ? scanned : knownFirst(scanned);
     }
 
@@ -40,8 +41,15 @@ public class Scans {
     }
 
     private boolean namesNoKnownItem(Reading reading) {
+        return items(reading).isEmpty();
+    }
+
+    /** The released items that a reading names, by the plant's own numbers; several if others give one number to them. */
+    public List<String> items(Reading reading) {
         return itemNumbers(reading).stream()
-                .allMatch(number -> labels.called(number).isEmpty());
+                .flatMap(number -> labels.called(number).stream())
+                .distinct()
+                .toList();
     }
 
     /** Every number by which a reading names an item: the plant's own, a GTIN, a supplier's. */

@@ -58,7 +58,8 @@ class MutationTests {
             "recovery body.quantity",
             "recovery body.unitOfMeasure",
             "deviation body.unit",
-            "deviation body.specification");
+            "deviation body.specification",
+            "scan-choice body.item");
 
     @Autowired
     Kinds kinds;

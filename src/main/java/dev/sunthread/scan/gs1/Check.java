@@ -20,7 +20,9 @@ final class Check {
             Map.entry("csum", new Named(Why.WRONG_CHECK_DIGIT, CheckDigit::isRight)),
             Map.entry("csumalpha", new Named(Why.WRONG_CHECK_DIGIT, CheckCharacters::areRight)),
             date("yymmd0", text -> Days.ofSix(text, YEAR).isPresent()),
-            date("yymmdd", text -> !text.endsWith("00") && Days.ofSix(text, YEAR).isPresent()),
+            date(
+                    "yymmdd",
+                    text -> !text.endsWith("00") && Days.ofSix(text, YEAR).isPresent()),
             date("yyyymmdd", text -> !text.endsWith("00") && Days.ofEight(text).isPresent()),
             date("hhmi", text -> text.matches("([01][0-9]|2[0-3])[0-5][0-9]")),
             date("hh", text -> text.matches("[01][0-9]|2[0-3]")),

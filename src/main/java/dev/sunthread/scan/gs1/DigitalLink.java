@@ -14,7 +14,8 @@ import java.util.regex.Pattern;
 /** Reads GS1 Digital Link addresses: a key and its qualifiers in the path, further identifiers in the query. */
 public final class DigitalLink {
 
-    private static final Pattern ADDRESS = Pattern.compile("(?:https?|HTTPS?)://[^/?#\\s]+((?:/[^?#]*)?)(?:\\?([^#]*))?(?:#.*)?");
+    private static final Pattern ADDRESS =
+            Pattern.compile("(?:https?|HTTPS?)://[^/?#\\s]+((?:/[^?#]*)?)(?:\\?([^#]*))?(?:#.*)?");
     private static final Pattern ANY_CASE = Pattern.compile("(?i)https?://.*", Pattern.DOTALL);
 
     private final String address;
@@ -103,9 +104,8 @@ public final class DigitalLink {
     }
 
     private void readAttribute(String code, String value) {
-        boolean allowed = SyntaxDictionary.find(code)
-                .map(ApplicationIdentifier::inLink)
-                .orElse(false);
+        boolean allowed =
+                SyntaxDictionary.find(code).map(ApplicationIdentifier::inLink).orElse(false);
         if (allowed) {
             add(code, value);
         } else {

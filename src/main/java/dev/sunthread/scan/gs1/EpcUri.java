@@ -60,9 +60,10 @@ public final class EpcUri {
             case "sscc" -> key("00", 17, true);
             case "sgln" -> with(key("414", 12, false), "254");
             case "pgln" -> key("417", 12, false);
-            case "gdti" -> key("253", 12, false).stream()
-                    .map(document -> new Field(document.code(), document.value() + rest))
-                    .toList();
+            case "gdti" ->
+                key("253", 12, false).stream()
+                        .map(document -> new Field(document.code(), document.value() + rest))
+                        .toList();
             case "giai" -> List.of(new Field("8004", prefix + reference));
             default -> List.of();
         };
@@ -73,8 +74,7 @@ public final class EpcUri {
         if (!reference.matches(indicated ? "\\d+" : "\\d*") || prefix.length() + reference.length() != length) {
             return List.of();
         }
-        String digits =
-                indicated ? reference.charAt(0) + prefix + reference.substring(1) : prefix + reference;
+        String digits = indicated ? reference.charAt(0) + prefix + reference.substring(1) : prefix + reference;
         return List.of(new Field(code, digits + CheckDigit.of(digits)));
     }
 

@@ -41,7 +41,8 @@ final class SyntaxDictionary {
                 Objects.requireNonNull(SyntaxDictionary.class.getResourceAsStream(FILE)), StandardCharsets.UTF_8))) {
             lines.lines()
                     .filter(line -> !line.isBlank() && !line.startsWith("#"))
-                    .forEach(line -> read(line.replaceFirst("\\s#\\s.*", "").trim().split("\\s+"), all));
+                    .forEach(line ->
+                            read(line.replaceFirst("\\s#\\s.*", "").trim().split("\\s+"), all));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

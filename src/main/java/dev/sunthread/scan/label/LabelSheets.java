@@ -56,7 +56,8 @@ public final class LabelSheets {
     private void write(List<Label> labels, int skip) throws IOException {
         int per = size.perSheet();
         for (int from = -skip; from < labels.size(); from += per) {
-            PDPage page = new PDPage(new PDRectangle(points(size.sheet().width()), points(size.sheet().height())));
+            PDPage page = new PDPage(new PDRectangle(
+                    points(size.sheet().width()), points(size.sheet().height())));
             document.addPage(page);
             try (PDPageContentStream content = new PDPageContentStream(document, page)) {
                 for (int i = Math.max(0, from); i < Math.min(labels.size(), from + per); i++) {

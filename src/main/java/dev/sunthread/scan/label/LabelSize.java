@@ -31,7 +31,10 @@ public record LabelSize(String name, double width, double height, Sheet sheet) {
             @DefaultValue("0") double down) {}
 
     public LabelSize {
-        boolean fits = width > 4 && height > 4 && sheet.columns() > 0 && sheet.rows() > 0
+        boolean fits = width > 4
+                && height > 4
+                && sheet.columns() > 0
+                && sheet.rows() > 0
                 && sheet.left() + (sheet.columns() - 1) * sheet.across() + width <= sheet.width() + 0.01
                 && sheet.top() + (sheet.rows() - 1) * sheet.down() + height <= sheet.height() + 0.01;
         if (!fits) {

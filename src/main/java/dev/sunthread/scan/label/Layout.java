@@ -48,7 +48,9 @@ record Layout(Symbology.Drawn code, double module, List<Text> texts) {
         List<Text> texts = new ArrayList<>();
         double y = LabelSize.EDGE + SMALL;
         texts.add(fitted(label.heading(), size, y, SMALL));
-        double room = size.height() - 2 * LabelSize.EDGE - SMALL * LINE * (1 + label.lines().size());
+        double room = size.height()
+                - 2 * LabelSize.EDGE
+                - SMALL * LINE * (1 + label.lines().size());
         List<String> name = wrapped(label.name(), size.textWidth(), room);
         double nameSize = nameSize(name, size.textWidth(), room);
         for (String line : name) {
@@ -84,7 +86,8 @@ record Layout(Symbology.Drawn code, double module, List<Text> texts) {
     }
 
     private static double nameSize(List<String> lines, double width, double room) {
-        double widest = lines.stream().mapToDouble(line -> widest(line, width)).min().orElse(LARGEST_NAME);
+        double widest =
+                lines.stream().mapToDouble(line -> widest(line, width)).min().orElse(LARGEST_NAME);
         return Math.min(Math.min(LARGEST_NAME, widest), Math.max(1, room) / (LINE * lines.size()));
     }
 

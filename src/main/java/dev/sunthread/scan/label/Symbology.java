@@ -38,7 +38,8 @@ public enum Symbology {
         try {
             symbol.setContent(text);
         } catch (OkapiException e) {
-            throw new Refused("The code can't hold the label's text: " + e.getMessage(), "Choose the other kind of code");
+            throw new Refused(
+                    "The code can't hold the label's text: " + e.getMessage(), "Choose the other kind of code");
         }
         return new Drawn(symbol.getWidth(), List.copyOf(symbol.getRectangles()));
     }

@@ -51,9 +51,7 @@ public record Reading(Syntax syntax, List<Element> elements, List<Remark> remark
     }
 
     public List<Element> all(Meaning meaning) {
-        return elements.stream()
-                .filter(element -> element.meaning() == meaning)
-                .toList();
+        return elements.stream().filter(element -> element.meaning() == meaning).toList();
     }
 
     /** The same with further remarks. */

@@ -84,8 +84,8 @@ public final class DataFields {
         split(text, List.of(), found, new int[] {MOST_STEPS});
         return found.stream()
                 .limit(MOST_READINGS)
-                .map(elements -> new Reading(
-                        Syntax.DATA_IDENTIFIERS, elements, List.of(Remark.of(Why.LOST_SEPARATORS)), ""))
+                .map(elements ->
+                        new Reading(Syntax.DATA_IDENTIFIERS, elements, List.of(Remark.of(Why.LOST_SEPARATORS)), ""))
                 .toList();
     }
 
@@ -95,7 +95,8 @@ public final class DataFields {
             return;
         }
         String identifier = field.get().identifier();
-        boolean another = before.stream().noneMatch(element -> element.identifier().equals(identifier));
+        boolean another =
+                before.stream().noneMatch(element -> element.identifier().equals(identifier));
         for (int to = identifier.length() + 1; (another || identifier.equals("1T")) && to <= text.length(); to++) {
             Field part = new Field(identifier, text.substring(identifier.length(), to));
             if (steps[0]-- < 0) {

@@ -78,8 +78,7 @@ final class DataIdentifiers {
         }
 
         Element element() {
-            return new Element(
-                    identifier, MEANINGS.getOrDefault(identifier, Meaning.OTHER), value, day(), amount());
+            return new Element(identifier, MEANINGS.getOrDefault(identifier, Meaning.OTHER), value, day(), amount());
         }
 
         private @Nullable LocalDate day() {

@@ -24,7 +24,8 @@ public final class Message {
     private static final Pattern BEGINNING = Pattern.compile(".{0,3}?\\[\\)>.*", Pattern.DOTALL);
     private static final Pattern FORMAT = Pattern.compile("(\\d{2})(\\x1d?)(.*)", Pattern.DOTALL);
     /** What may be left of a header whose beginning is missing. */
-    private static final Pattern CROPPED = Pattern.compile("(?:\\)?>)?\\x1e?(?:(0[56])\\x1d|\\x1d)?(.*)", Pattern.DOTALL);
+    private static final Pattern CROPPED =
+            Pattern.compile("(?:\\)?>)?\\x1e?(?:(0[56])\\x1d|\\x1d)?(.*)", Pattern.DOTALL);
 
     private Message() {}
 
@@ -105,7 +106,8 @@ public final class Message {
     public static Optional<Reading> headless(String text, int year) {
         List<Remark> remarks = new ArrayList<>(List.of(Remark.of(Why.CROPPED_HEADER)));
         String content = withoutEnd(text, remarks);
-        Matcher parts = CROPPED.matcher(content.endsWith(String.valueOf(RECORD)) ? content.substring(0, content.length() - 1) : content);
+        Matcher parts = CROPPED.matcher(
+                content.endsWith(String.valueOf(RECORD)) ? content.substring(0, content.length() - 1) : content);
         if (!parts.matches()) {
             return Optional.empty();
         }

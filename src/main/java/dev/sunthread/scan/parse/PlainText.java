@@ -61,9 +61,7 @@ final class PlainText {
         return patterns.stream()
                 .filter(item -> item.pattern().matches(text))
                 .map(item -> Reading.of(
-                        Syntax.PLAIN,
-                        Element.of("", Meaning.ITEM, item.item()),
-                        Element.of("", Meaning.SERIAL, text)))
+                        Syntax.PLAIN, Element.of("", Meaning.ITEM, item.item()), Element.of("", Meaning.SERIAL, text)))
                 .toList();
     }
 }

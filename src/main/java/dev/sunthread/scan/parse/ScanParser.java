@@ -41,9 +41,7 @@ public final class ScanParser {
         String text = Separators.ofPictures(AROUND.matcher(scanned).replaceAll(""));
         List<Reading> readings = text.isEmpty()
                 ? List.of(Reading.unread(Syntax.PLAIN, Why.NOTHING_SCANNED, ""))
-                : text.length() > LONGEST
-                        ? List.of(Reading.unread(Syntax.PLAIN, Why.TOO_LONG, text))
-                        : readings(text);
+                : text.length() > LONGEST ? List.of(Reading.unread(Syntax.PLAIN, Why.TOO_LONG, text)) : readings(text);
         return new Scanned(text, readings);
     }
 

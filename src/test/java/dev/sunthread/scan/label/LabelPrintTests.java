@@ -60,7 +60,8 @@ class LabelPrintTests {
     @EnumSource
     void aLongNameInOtherLettersIsHeldAsItIs(Symbology symbology) throws Exception {
         Label label = new Label(LabelCode.lot("Größe-Ω-" + "x".repeat(20)), "lot", "Größe-Ω-\u4e2d", List.of());
-        assertThat(PrintedCode.ofSvg(LabelSvg.of(label, SHEET, symbology), SHEET)).isEqualTo(label.code());
+        assertThat(PrintedCode.ofSvg(LabelSvg.of(label, SHEET, symbology), SHEET))
+                .isEqualTo(label.code());
         assertThat(LabelSheets.pdf(List.of(label), SHEET, symbology, 0)).isNotEmpty();
     }
 

@@ -74,9 +74,7 @@ final class PrintedCode {
         int[] dots = picture.getRGB(0, 0, width, picture.getHeight(), null, 0, width);
         LuminanceSource source = new RGBLuminanceSource(width, picture.getHeight(), dots);
         return new MultiFormatReader()
-                .decode(
-                        new BinaryBitmap(new HybridBinarizer(source)),
-                        Map.of(DecodeHintType.TRY_HARDER, Boolean.TRUE))
+                .decode(new BinaryBitmap(new HybridBinarizer(source)), Map.of(DecodeHintType.TRY_HARDER, Boolean.TRUE))
                 .getText();
     }
 }

@@ -72,7 +72,13 @@ class ElementStringTests {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "", "^891234", "^0112345678901234", "^01123456789012345^", "^99~ABC", "(10)(11)98765", "(17)9(90)217",
+                "",
+                "^891234",
+                "^0112345678901234",
+                "^01123456789012345^",
+                "^99~ABC",
+                "(10)(11)98765",
+                "(17)9(90)217",
                 "^2421234567"
             })
     void leavesUnreadWithAReasonWhatIsWrong(String text) {
@@ -129,7 +135,7 @@ class ElementStringTests {
     // gs1-syntax-dictionary at ff2eb4bf: 310n is a net weight in kilograms with n decimals
     @Test
     void tellsAWeightWithItsDecimals() {
-        var amount = Read.sure("^3103001250").all(Meaning.QUANTITY).get(0).amount();
+        var amount = Read.amount(Read.sure("^3103001250"));
         assertThat(amount.number()).isEqualTo(new BigDecimal("1.250"));
         assertThat(amount.unit()).isEqualTo("KGM");
     }
@@ -137,7 +143,12 @@ class ElementStringTests {
     @Test
     void keepsCaseLeadingNoughtsAndRepeatedIdentifiers() {
         assertThat(Read.first("^10a0B^10007")).isEqualTo("10=a0B 10=007");
-        assertThat(Read.scanned("^10a0B^10007").readings().get(0).remarks().get(0).words())
+        assertThat(Read.scanned("^10a0B^10007")
+                        .readings()
+                        .get(0)
+                        .remarks()
+                        .get(0)
+                        .words())
                 .isEqualTo("10 is there more than once; all are kept");
     }
 
@@ -152,6 +163,7 @@ class ElementStringTests {
     @Test
     void writesWhatItReads() {
         String text = Read.exact("<GS>0112345678901231235XYZ<GS>10BATCH");
-        assertThat(ElementString.write(ElementString.read(text, 2026).elements())).isEqualTo(text);
+        assertThat(ElementString.write(ElementString.read(text, 2026).elements()))
+                .isEqualTo(text);
     }
 }

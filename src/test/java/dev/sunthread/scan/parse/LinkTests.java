@@ -24,17 +24,21 @@ class LinkTests {
     })
     void readsALinkAsItsElementString(String link, String elements) {
         Reading reading = Read.sure(link);
-        assertThat(ElementString.write(reading.elements()).replace('\u001d', '^')).isEqualTo(elements);
+        assertThat(ElementString.write(reading.elements()).replace('\u001d', '^'))
+                .isEqualTo(elements);
     }
 
     @Test
     void takesAPlusInThePathForAPlusAndInTheQueryForASpace() {
         // gs1-syntax-engine at 50657dbd: a space is no character of a value
-        assertThat(Read.pairs(Read.sure("https://example.com/01/12312312312333/10/A+B").elements()))
+        assertThat(Read.pairs(Read.sure("https://example.com/01/12312312312333/10/A+B")
+                        .elements()))
                 .endsWith("10=A+B");
-        assertThat(Read.pairs(Read.sure("https://example.com/01/12312312312333?99=A%2BB").elements()))
+        assertThat(Read.pairs(Read.sure("https://example.com/01/12312312312333?99=A%2BB")
+                        .elements()))
                 .endsWith("99=A+B");
-        assertThat(Read.scanned("https://example.com/01/12312312312333?99=A+B").sure()).isEmpty();
+        assertThat(Read.scanned("https://example.com/01/12312312312333?99=A+B").sure())
+                .isEmpty();
     }
 
     // gs1-syntax-engine at 50657dbd: what Digital Link parsing refuses

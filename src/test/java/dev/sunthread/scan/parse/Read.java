@@ -1,10 +1,13 @@
 package dev.sunthread.scan.parse;
 
 import dev.sunthread.kernel.SerialPattern;
+import dev.sunthread.scan.meaning.Amount;
 import dev.sunthread.scan.meaning.Element;
+import dev.sunthread.scan.meaning.Meaning;
 import dev.sunthread.scan.meaning.Reading;
 import dev.sunthread.scan.meaning.Scanned;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Collectors;
 
 /** Reads texts in tests, in which {@code <GS>}, {@code <RS>} and {@code <EOT>} stand for the characters themselves. */
@@ -31,6 +34,11 @@ final class Read {
     /** The first reading as {@code identifier=value} pairs. */
     static String first(String text) {
         return pairs(scanned(text).readings().get(0).elements());
+    }
+
+    /** The first quantity that a label says. */
+    static Amount amount(Reading label) {
+        return Objects.requireNonNull(label.all(Meaning.QUANTITY).get(0).amount());
     }
 
     static String pairs(List<Element> elements) {
