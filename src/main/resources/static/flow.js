@@ -6,6 +6,17 @@
     possible: { symbol: "rect", dashArrayX: [1, 0], dashArrayY: [3, 4], rotation: -0.8 },
     unproven: { symbol: "circle", symbolSize: 0.7, dashArrayX: [[6, 6], [0, 6, 6, 0]], dashArrayY: [6, 0] },
   };
+
+  // the content policy lets nobody write a style attribute, as the drawing library does; it allows the same by property
+  const setAttribute = SVGElement.prototype.setAttribute;
+  SVGElement.prototype.setAttribute = function set(name, value) {
+    if (name === "style") {
+      this.style.cssText = value;
+    } else {
+      setAttribute.call(this, name, value);
+    }
+  };
+
   const dark = window.matchMedia("(prefers-color-scheme: dark)");
 
   const token = (name) => getComputedStyle(document.documentElement).getPropertyValue(`--${name}`).trim();

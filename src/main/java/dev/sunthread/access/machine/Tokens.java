@@ -20,8 +20,9 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 public class Tokens {
 
-    private static final String TOKEN = "SELECT t.id, t.mark, t.purpose, t.station, t.rights AS right_names,"
-            + " t.made_at, t.made_by, t.valid_until, t.revoked_at, t.last_used_at FROM access.token t";
+    private static final String TOKEN =
+            "SELECT t.id, t.mark, t.purpose, t.station, array_to_string(t.rights, ' ') AS right_names,"
+                    + " t.made_at, t.made_by, t.valid_until, t.revoked_at, t.last_used_at FROM access.token t";
 
     private final JdbcClient jdbc;
     private final AccessLog log;

@@ -17,7 +17,7 @@ class PersonRows {
 
     private static final String PERSON = """
             SELECT p.id, p.mark, p.name, p.sign_in,
-              array(SELECT r.role FROM access.person_role r WHERE r.person = p.id ORDER BY r.role) AS role_names,
+              (SELECT coalesce(string_agg(r.role, ' '), '') FROM access.person_role r WHERE r.person = p.id) AS role_names,
               p.password_hash IS NOT NULL AS has_password, p.must_change, p.badge_ending,
               p.pin_hash IS NOT NULL AS has_pin, p.secrets_changed_at, p.blocked, p.blanked
             FROM access.person p

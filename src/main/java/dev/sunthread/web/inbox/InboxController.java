@@ -98,7 +98,8 @@ class InboxController {
 
     private OpenLine show(String id, Model model) {
         long cutoff = sealer.seal();
-        OpenLine line = lines.open(id, cutoff);
+        // a form that says no line binds nothing to it
+        OpenLine line = lines.open(String.valueOf(id), cutoff);
         model.addAttribute("cutoff", cutoff);
         model.addAttribute("line", line);
         return line;
