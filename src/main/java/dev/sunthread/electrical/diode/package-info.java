@@ -1,0 +1,5 @@
+/** The model of one diode for a cell or string, and its fit to a curve. Volts, amperes, ohms. */
+@NullMarked
+package dev.sunthread.electrical.diode;
+
+import org.jspecify.annotations.NullMarked;

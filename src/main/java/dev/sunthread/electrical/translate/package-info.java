@@ -1,0 +1,5 @@
+/** Curves translated from one irradiance and temperature to another, as IEC 60891 says; edition and procedure are named. */
+@NullMarked
+package dev.sunthread.electrical.translate;
+
+import org.jspecify.annotations.NullMarked;
