@@ -11,6 +11,7 @@ CREATE TABLE cure.verdict (
   PRIMARY KEY (entry, revision, checked)
 );
 CREATE INDEX ON cure.verdict (revision, outcome);
+CREATE INDEX ON cure.verdict (checked) WHERE checked <> 0;
 COMMENT ON COLUMN cure.verdict.measured IS 'whether there were raw data to judge by';
 
 CREATE TABLE electrical.verdict (
@@ -23,6 +24,7 @@ CREATE TABLE electrical.verdict (
   PRIMARY KEY (entry, revision, checked)
 );
 CREATE INDEX ON electrical.verdict (revision, outcome);
+CREATE INDEX ON electrical.verdict (checked) WHERE checked <> 0;
 COMMENT ON COLUMN electrical.verdict.measured IS 'whether there were raw data to judge by';
 
 -- The verdict that stands for a run as known now: under the revision in force when it began, and after the next check.

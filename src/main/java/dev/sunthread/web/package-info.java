@@ -3,18 +3,27 @@
 @ApplicationModule(
         allowedDependencies = {
             "kernel",
+            "kernel::verdict",
             "ledger",
             "ledger::body",
             "inbox",
             "holds",
             "catalog",
+            "catalog::judging",
+            "catalog::recipe",
             "materials",
             "materials::stock",
             "materials::incoming",
             "production",
             "production::balance",
             "cure",
+            "cure::judging",
             "electrical",
+            "electrical::judging",
+            "electrical::curve",
+            "electrical::diode",
+            "electrical::terms",
+            "electrical::translate",
             "genealogy",
             "journal"
         })

@@ -1,6 +1,9 @@
 package dev.sunthread.catalog.judging;
 
+import dev.sunthread.kernel.verdict.Outcome;
 import dev.sunthread.ledger.Known;
+import java.sql.ResultSet;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -38,19 +41,41 @@ final class VerdictTable {
                 .list();
     }
 
-    /** Runs of a recipe or specification, as known at a cut-off, without a verdict under a revision. */
-    List<Judge.Case> missingUnder(long thing, long revision, long cutoff) {
-        return jdbc.sql("""
-                        SELECT r.entry, k.checked FROM %1$s
-                        WHERE r.%2$s = :thing AND %3$s AND NOT EXISTS (SELECT FROM %4$s.verdict v
-                          WHERE v.entry = r.entry AND v.revision = :revision AND v.checked = k.checked)
-                        """.formatted(
-                        runs.withNextCheck(Known.at("c.entry")), runs.thing(), Known.at("r.entry"), runs.schema()))
-                .param("thing", thing)
-                .param("revision", revision)
-                .param("cutoff", cutoff)
-                .query((row, number) -> new Judge.Case(row.getLong(1), row.getLong(2)))
-                .list();
+    /** The outcomes that are kept of these runs under the revision that judges each. */
+    Map<Long, Outcome> known(List<Selected> selected) {
+        Map<Long, Outcome> known = new HashMap<>();
+        jdbc.sql("""
+                        SELECT v.entry, v.outcome FROM unnest(cast(:entries AS bigint[]), cast(:checks AS bigint[]),
+                          cast(:revisions AS bigint[])) AS n (entry, checked, revision)
+                        JOIN %s.verdict v ON v.entry = n.entry AND v.checked = n.checked AND v.revision = n.revision
+                        """.formatted(runs.schema()))
+                .param(
+                        "entries",
+                        selected.stream().map(run -> run.known().entry()).toArray(Long[]::new))
+                .param(
+                        "checks",
+                        selected.stream().map(run -> run.known().checked()).toArray(Long[]::new))
+                .param("revisions", selected.stream().map(Selected::revision).toArray(Long[]::new))
+                .query((ResultSet row) -> {
+                    known.put(row.getLong(1), Outcome.valueOf(row.getString(2)));
+                });
+        return known;
+    }
+
+    /** The verdict that stands for each of these now: by raw data, else as it was told. */
+    Map<Long, Verdicts.Stood> stood(List<Long> entries) {
+        Map<Long, Verdicts.Stood> stood = new HashMap<>();
+        String told = runs.equals(Runs.TESTS) ? "'told to ' || lower(r.verdict)" : "'not judged'";
+        jdbc.sql("""
+                        SELECT r.entry, coalesce(lower(replace(s.outcome, '_', ' ')), %2$s),
+                          coalesce(s.sentence, 'No revision in force then states what could be judged')
+                        FROM %1$s.run_record r LEFT JOIN %1$s.standing s USING (entry) WHERE r.entry = ANY (?)
+                        """.formatted(runs.schema(), told))
+                .param(entries.toArray(Long[]::new))
+                .query((ResultSet row) -> {
+                    stood.put(row.getLong(1), new Verdicts.Stood(row.getString(2), row.getString(3)));
+                });
+        return stood;
     }
 
     void keep(long revision, Map<Judge.Case, Judged> judged) {
