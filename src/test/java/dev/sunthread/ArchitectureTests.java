@@ -66,6 +66,27 @@ class ArchitectureTests {
     }
 
     @Test
+    void computationKnowsNeitherSpringNorTheDatabase() {
+        check(noClasses()
+                .that()
+                .resideInAnyPackage(
+                        "dev.sunthread.cure.profile..",
+                        "dev.sunthread.cure.kinetics..",
+                        "dev.sunthread.cure.light..",
+                        "dev.sunthread.cure.recipe..",
+                        "dev.sunthread.electrical.curve..",
+                        "dev.sunthread.electrical.diode..",
+                        "dev.sunthread.electrical.translate..",
+                        "dev.sunthread.electrical.terms..",
+                        "dev.sunthread.kernel..")
+                .and()
+                .haveSimpleNameNotEndingWith("package-info")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("org.springframework..", "java.sql..", "jakarta.."));
+    }
+
+    @Test
     void nothingAsksForTheTimeWithoutAClock() {
         check(noClasses().should().accessTargetWhere(asksForNowWithoutAClock()));
     }

@@ -11,7 +11,10 @@ import java.util.stream.Collectors;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
-/** A demanded cure is met by a run of its recipe that reached the unit: by itself, with its assembly or on a carrier. */
+/**
+ * A demanded cure is met by a run of its recipe that reached the unit: by itself, with its assembly or on a carrier. A run
+ * whose raw data do not pass under the revision in force counts for nothing.
+ */
 @Component
 class DemandedCures implements Prerequisite {
 
@@ -27,7 +30,9 @@ class DemandedCures implements Prerequisite {
             CROSS JOIN LATERAL (SELECT r.* FROM cure.run_record r WHERE r.entry = m.entry OFFSET 0) r WHERE %1$s
             """.formatted(
                             "r.recipe = :recipe AND r.ended_at <= :at AND x.during && tstzrange(r.started_at, r.ended_at, '[]')"
-                                    + " AND " + Known.now("r.entry"));
+                                    + " AND " + Known.now("r.entry")
+                                    + " AND NOT EXISTS (SELECT FROM cure.standing v WHERE v.entry = r.entry"
+                                    + " AND v.measured AND v.outcome <> 'PASSED')");
 
     private final JdbcClient jdbc;
 

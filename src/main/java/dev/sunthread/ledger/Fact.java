@@ -80,6 +80,11 @@ public final class Fact<B> {
         findings.add(new RaisedFinding(rule, sentence, remedy, List.of(about)));
     }
 
+    /** Says that what is recorded shows a breach that a person must settle; it is recorded however it was asked for. */
+    public void shows(String rule, String sentence, String remedy, TraceRef... about) {
+        findings.add(new RaisedFinding(rule, sentence, remedy, List.of(about)));
+    }
+
     List<RaisedFinding> findings() {
         return List.copyOf(findings);
     }
