@@ -10,17 +10,22 @@
 
   const token = (name) => getComputedStyle(document.documentElement).getPropertyValue(`--${name}`).trim();
 
-  const number = (count) => new Intl.NumberFormat("en").format(count);
+  const number = (count) => new Intl.NumberFormat(document.documentElement.lang).format(count);
+
+  // the words of the table beside it, in the language of the page
+  const told = new Map([...document.querySelectorAll("[data-node]")].map((link) => [link.dataset.node, link.textContent]));
+  const said = document.querySelector("[data-flow]")?.dataset || {};
+  const name = (node) => told.get(node.id) || node.name;
 
   const words = (node) =>
     node.certainty
-      ? `${SHAPES[node.certainty]} ${node.name}, ${node.certainty}: ${number(node.count)}`
-      : `${node.name}: ${number(node.count)}`;
+      ? `${SHAPES[node.certainty]} ${name(node)}, ${said[node.certainty]}: ${number(node.count)}`
+      : `${name(node)}: ${number(node.count)}`;
 
   const label = (node) =>
     node.certainty
-      ? `${SHAPES[node.certainty]} ${node.name}\n${node.certainty}: ${number(node.count)}`
-      : `${node.name}: ${number(node.count)}`;
+      ? `${SHAPES[node.certainty]} ${name(node)}\n${said[node.certainty]}: ${number(node.count)}`
+      : `${name(node)}: ${number(node.count)}`;
 
   const drawnNode = (node) => {
     const color = token(node.certainty || "thread");
@@ -54,7 +59,7 @@
         formatter: ({ dataType, data }) =>
           dataType === "node"
             ? words(data.node)
-            : `${words(data.from)}\n→ ${words(data.to)}\n${number(data.value)} go there`,
+            : `${words(data.from)}\n→ ${words(data.to)}\n${number(data.value)} ${said.goThere}`,
       },
       series: [
         {
@@ -109,7 +114,7 @@
   const draw = async (place) => {
     const response = await fetch(place.dataset.flow, { headers: { Accept: "application/json" } });
     if (!response.ok) {
-      place.textContent = "The picture could not be drawn; the table tells the same.";
+      place.textContent = place.dataset.failed;
       return;
     }
     const flow = await response.json();
@@ -124,7 +129,7 @@
 
   for (const place of document.querySelectorAll("[data-flow]")) {
     draw(place).catch(() => {
-      place.textContent = "The picture could not be drawn; the table tells the same.";
+      place.textContent = place.dataset.failed;
     });
   }
 })();

@@ -10,10 +10,10 @@ public record FindingForm(
         int finding,
         @NotBlank String id,
 
-        @NotBlank(message = "Say what was found out and done") @Size(max = 1000) @Nullable
+        @NotBlank(message = "{findings.say-why}") @Size(max = 1000, message = "{too-long}") @Nullable
         String why,
 
-        @NotBlank(message = "Give your mark") @Size(max = 100) @Nullable
+        @NotBlank(message = "{give-mark}") @Size(max = 100, message = "{too-long}") @Nullable
         String actor) {
 
     /** Whether it is about this finding of this entry. */

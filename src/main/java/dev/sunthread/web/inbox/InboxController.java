@@ -65,7 +65,7 @@ class InboxController {
             throws IOException {
         if (!problems.hasErrors()) {
             try {
-                told.addFlashAttribute("done", "The mended line is recorded as " + mending.mend(form));
+                told.addFlashAttribute("done", new Done("inbox.mended", mending.mend(form)));
                 return BACK;
             } catch (Refused e) {
                 model.addAttribute("refused", e);
@@ -88,7 +88,7 @@ class InboxController {
             return "web/line";
         }
         settlements.settleLine(form.line(), null, form.id(), form.reason(), form.mark());
-        told.addFlashAttribute("done", "The line is settled: it tells nothing");
+        told.addFlashAttribute("done", new Done("inbox.nothing-settled", null));
         return BACK;
     }
 

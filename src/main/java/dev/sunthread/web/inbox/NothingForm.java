@@ -9,8 +9,8 @@ public record NothingForm(
         @NotBlank String line,
         @NotBlank String id,
 
-        @NotBlank(message = "Say why the line tells nothing") @Size(max = 1000) @Nullable
+        @NotBlank(message = "{line.say-why-nothing}") @Size(max = 1000, message = "{too-long}") @Nullable
         String reason,
 
-        @NotBlank(message = "Give your mark") @Size(max = 100) @Nullable
+        @NotBlank(message = "{give-mark}") @Size(max = 100, message = "{too-long}") @Nullable
         String mark) {}
