@@ -6,6 +6,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.WebDriver;
 import org.openqa.selenium.chrome.ChromeDriver;
@@ -52,9 +53,19 @@ public final class Browser implements AutoCloseable {
                 "--disable-background-networking",
                 "--disable-component-update",
                 "--disable-sync",
+                "--lang=en",
+                "--accept-lang=en",
                 "--user-data-dir=" + profile,
                 "--window-size=" + width + "," + height));
         return options;
+    }
+
+    /** Shows pages from now on as to one who prefers this scheme of colours, {@code light} or {@code dark}. */
+    public Browser preferring(String scheme) {
+        driver.executeCdpCommand(
+                "Emulation.setEmulatedMedia",
+                Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
+        return this;
     }
 
     /** Opens a page and returns once it is loaded. */
