@@ -68,10 +68,10 @@
           draggable: false,
           layoutIterations: 64,
           nodeAlign: "left",
-          nodeGap: 30,
+          nodeGap: 36,
           nodeWidth: 14,
           left: 8,
-          right: 170,
+          right: 200,
           top: 12,
           bottom: 12,
           emphasis: { focus: "adjacency" },
@@ -79,7 +79,7 @@
             color: token("ink"),
             fontSize: 12,
             lineHeight: 15,
-            width: 165,
+            width: 195,
             overflow: "break",
             textBorderColor: token("sheet"),
             textBorderWidth: 4,
@@ -108,7 +108,7 @@
     for (const node of flow.nodes) {
       blocks[node.column] = (blocks[node.column] || 0) + 1;
     }
-    return Math.max(480, 48 * Math.max(...Object.values(blocks)));
+    return Math.max(480, 56 * Math.max(...Object.values(blocks)));
   };
 
   const draw = async (place) => {

@@ -56,8 +56,10 @@ class AccessibilityTests {
 
     private static List<String> barriers(String address, WebDriver page) {
         return new AxeBuilder()
-                .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
-                .analyze(page).getViolations().stream()
+                        .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
+                        .analyze(page)
+                        .getViolations()
+                        .stream()
                         .filter(rule -> GRAVE.contains(rule.getImpact()))
                         .map(rule -> address + " " + words(rule))
                         .toList();
@@ -65,6 +67,10 @@ class AccessibilityTests {
 
     private static String words(Rule rule) {
         return rule.getId() + ": " + rule.getHelp() + " "
-                + rule.getNodes().stream().map(node -> node.getHtml()).distinct().limit(3).toList();
+                + rule.getNodes().stream()
+                        .map(node -> node.getHtml())
+                        .distinct()
+                        .limit(3)
+                        .toList();
     }
 }
