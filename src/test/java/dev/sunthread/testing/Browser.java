@@ -8,6 +8,7 @@ import java.time.Duration;
 import java.util.List;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
+import java.util.Map;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.WebDriver;
 import org.openqa.selenium.chrome.ChromeDriver;
@@ -61,6 +62,8 @@ public final class Browser implements AutoCloseable {
                 "--disable-background-networking",
                 "--disable-component-update",
                 "--disable-sync",
+                "--lang=en",
+                "--accept-lang=en",
                 "--user-data-dir=" + profile,
                 "--window-size=" + width + "," + height));
         return options;
@@ -82,6 +85,14 @@ public final class Browser implements AutoCloseable {
         return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
                 .map(LogEntry::getMessage)
                 .toList();
+    }
+
+    /** Shows pages from now on as to one who prefers this scheme of colours, {@code light} or {@code dark}. */
+    public Browser preferring(String scheme) {
+        driver.executeCdpCommand(
+                "Emulation.setEmulatedMedia",
+                Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
+        return this;
     }
 
     /** Opens a page and returns once it is loaded. */

@@ -20,6 +20,6 @@ class Sentences {
         Locale locale = LocaleContextHolder.getLocale();
         return say.key().equals("said")
                 ? say.with().get(0)
-                : messages.getMessage("station." + say.key(), say.with().toArray(), locale);
+                : messages.getMessage("work." + say.key(), say.with().toArray(), locale);
     }
 }

@@ -68,7 +68,7 @@ class InboxController {
             throws IOException {
         if (!problems.hasErrors()) {
             try {
-                told.addFlashAttribute("done", "The mended line is recorded as " + mending.mend(form));
+                told.addFlashAttribute("done", new Done("inbox.mended", mending.mend(form)));
                 return BACK;
             } catch (Refused e) {
                 model.addAttribute("refused", e);
@@ -92,7 +92,7 @@ class InboxController {
             return "web/line";
         }
         settlements.settleLine(form.line(), null, form.id(), form.reason());
-        told.addFlashAttribute("done", "The line is settled: it tells nothing");
+        told.addFlashAttribute("done", new Done("inbox.nothing-settled", null));
         return BACK;
     }
 

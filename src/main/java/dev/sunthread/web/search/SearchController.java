@@ -49,9 +49,9 @@ class SearchController {
         return Table.listed(
                 "search",
                 () -> Stream.concat(page.exact().stream(), page.near().stream()).toList(),
-                column("What it is", Hit::what),
-                column("Name", Hit::name),
-                column("Why it is offered", Hit::why));
+                column("near.what", Hit::what),
+                column("column.name", Hit::name),
+                column("near.why", Hit::why));
     }
 
     private static ModelAndView to(String address) {
