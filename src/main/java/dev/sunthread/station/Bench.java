@@ -5,7 +5,7 @@ import dev.sunthread.ledger.Door;
 import dev.sunthread.ledger.RaisedFinding;
 import dev.sunthread.station.label.Command;
 import dev.sunthread.station.label.Label;
-import dev.sunthread.station.label.Labels;
+import dev.sunthread.station.label.ScannedLabels;
 import dev.sunthread.station.work.Recording;
 import dev.sunthread.station.work.Turn;
 import dev.sunthread.station.work.Turns;
@@ -25,12 +25,12 @@ public class Bench {
 
     private final TakenScans scans;
     private final Works works;
-    private final Labels labels;
+    private final ScannedLabels labels;
     private final Turns turns;
     private final Door door;
     private final TransactionTemplate transaction;
 
-    Bench(TakenScans scans, Works works, Labels labels, Turns turns, Door door, PlatformTransactionManager transactions) {
+    Bench(TakenScans scans, Works works, ScannedLabels labels, Turns turns, Door door, PlatformTransactionManager transactions) {
         this.scans = scans;
         this.works = works;
         this.labels = labels;

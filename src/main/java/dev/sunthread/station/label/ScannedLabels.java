@@ -17,7 +17,7 @@ import org.springframework.stereotype.Repository;
 
 /** Finds what a scanned text names: all that it may name, so that a person chooses where that is several things. */
 @Repository
-public class Labels {
+public class ScannedLabels {
 
     private static final String UNITS = """
             SELECT i.number, u.serial, u.issuer,
@@ -42,7 +42,7 @@ public class Labels {
     private final ItemLabels items;
     private final JdbcClient jdbc;
 
-    Labels(Scans scans, ItemLabels items, JdbcClient jdbc) {
+    ScannedLabels(Scans scans, ItemLabels items, JdbcClient jdbc) {
         this.scans = scans;
         this.items = items;
         this.jdbc = jdbc;
