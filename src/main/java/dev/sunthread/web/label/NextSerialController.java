@@ -1,5 +1,7 @@
 package dev.sunthread.web.label;
 
+import dev.sunthread.access.Needs;
+import dev.sunthread.access.Right;
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.kernel.UnitId;
 import dev.sunthread.scan.IssuedSerials;
@@ -38,11 +40,12 @@ class NextSerialController {
 
     @GetMapping("/labels/next")
     String ask(Model model) {
-        model.addAttribute("form", new NextSerialsForm("page-" + UUID.randomUUID(), "", 24, null));
+        model.addAttribute("form", new NextSerialsForm("page-" + UUID.randomUUID(), "", 24));
         return show(model);
     }
 
     @PostMapping("/labels/next")
+    @Needs(Right.WORK)
     String issue(@Valid @ModelAttribute("form") NextSerialsForm form, BindingResult problems, Model model) {
         if (!problems.hasErrors()) {
             try {

@@ -1,5 +1,6 @@
 package dev.sunthread.web.label;
 
+import dev.sunthread.access.Callers;
 import dev.sunthread.catalog.ItemLabels;
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.kernel.SerialPattern;
@@ -20,9 +21,11 @@ class NextSerials {
 
     private final ItemLabels labels;
     private final IssuedSerials issued;
+    private final Callers callers;
     private final JdbcClient jdbc;
 
-    NextSerials(ItemLabels labels, IssuedSerials issued, JdbcClient jdbc) {
+    NextSerials(ItemLabels labels, IssuedSerials issued, Callers callers, JdbcClient jdbc) {
+        this.callers = callers;
         this.labels = labels;
         this.issued = issued;
         this.jdbc = jdbc;
@@ -59,7 +62,7 @@ class NextSerials {
                                         + pattern.serial(number - 1).orElse("the last"),
                                 "Ask for fewer, or release a revision of the item with a longer pattern")))
                 .toList();
-        issued.issue(form.id(), form.mark(), new IssuedSerials.Batch(form.item(), serials));
+        issued.issue(form.id(), callers.signedIn().mark(), new IssuedSerials.Batch(form.item(), serials));
     }
 
     private long next(String item, SerialPattern pattern) {

@@ -3,8 +3,6 @@ package dev.sunthread.web.label;
 import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotBlank;
-import jakarta.validation.constraints.Size;
-import org.jspecify.annotations.Nullable;
 
 /**
  * How many of the next serials of an item a person asks for.
@@ -17,12 +15,4 @@ public record NextSerialsForm(
         @NotBlank(message = "{scan.next.item}") String item,
 
         @Min(value = 1, message = "{scan.next.count}") @Max(value = 1000, message = "{scan.next.count}")
-        int count,
-
-        @NotBlank(message = "{scan.mark.missing}") @Size(max = 64) @Nullable
-        String actor) {
-
-    String mark() {
-        return actor == null ? "" : actor.strip();
-    }
-}
+        int count) {}

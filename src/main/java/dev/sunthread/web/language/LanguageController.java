@@ -1,5 +1,7 @@
 package dev.sunthread.web.language;
 
+import dev.sunthread.access.Needs;
+import dev.sunthread.access.Right;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.Locale;
@@ -20,6 +22,7 @@ class LanguageController {
     }
 
     @PostMapping("/language")
+    @Needs(Right.SIGN_IN)
     RedirectView choose(
             @RequestParam String to,
             @RequestParam(defaultValue = "/") String back,

@@ -1,5 +1,7 @@
 package dev.sunthread.web.receipt;
 
+import dev.sunthread.access.Needs;
+import dev.sunthread.access.Right;
 import dev.sunthread.kernel.Refused;
 import jakarta.validation.Valid;
 import org.jspecify.annotations.Nullable;
@@ -14,6 +16,7 @@ import org.springframework.web.servlet.mvc.support.RedirectAttributes;
 
 /** Receives a delivery: scan its label, look, confirm. */
 @Controller
+@Needs(Right.WORK)
 class ReceiptController {
 
     private final ReceiptPages pages;

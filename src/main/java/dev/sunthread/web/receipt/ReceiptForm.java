@@ -38,10 +38,7 @@ public record ReceiptForm(
         @Size(max = 5000) @Nullable String supplierLots,
 
         @Pattern(regexp = "([0-9]{4}-[0-9]{2}-[0-9]{2})?", message = "{scan.receipt.expiry.wrong}") @Nullable
-        String expiresOn,
-
-        @NotBlank(message = "{scan.mark.missing}") @Size(max = 64) @Nullable
-        String actor) {
+        String expiresOn) {
 
     public ReceiptForm {
         // copies that the binding of the form may fill
@@ -53,7 +50,7 @@ public record ReceiptForm(
     }
 
     static ReceiptForm empty() {
-        return new ReceiptForm("page-" + UUID.randomUUID(), null, null, null, null, null, null, null, null, null);
+        return new ReceiptForm("page-" + UUID.randomUUID(), null, null, null, null, null, null, null, null);
     }
 
     /** The same with one more label scanned. */
@@ -82,7 +79,7 @@ public record ReceiptForm(
     }
 
     private ReceiptForm with(List<String> labels, List<Integer> readings) {
-        return new ReceiptForm(id, labels, readings, lot, item, quantity, supplier, supplierLots, expiresOn, actor);
+        return new ReceiptForm(id, labels, readings, lot, item, quantity, supplier, supplierLots, expiresOn);
     }
 
     /** The same, what a person left empty filled with what the labels say. */
@@ -96,8 +93,7 @@ public record ReceiptForm(
                 or(quantity, said.quantity),
                 or(supplier, said.supplier),
                 or(supplierLots, said.supplierLots),
-                or(expiresOn, said.expiresOn),
-                actor);
+                or(expiresOn, said.expiresOn));
     }
 
     private static @Nullable String or(@Nullable String given, @Nullable String said) {

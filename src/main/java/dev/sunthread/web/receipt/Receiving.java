@@ -1,5 +1,6 @@
 package dev.sunthread.web.receipt;
 
+import dev.sunthread.access.Callers;
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.ledger.Door;
 import dev.sunthread.ledger.Envelope;
@@ -28,13 +29,15 @@ class Receiving {
     private final Door door;
     private final ScanChoices choices;
     private final ReceiptPages pages;
+    private final Callers callers;
     private final Clock clock;
     private final ZoneId zone;
 
-    Receiving(Door door, ScanChoices choices, ReceiptPages pages, Clock clock, ZoneId zone) {
+    Receiving(Door door, ScanChoices choices, ReceiptPages pages, Callers callers, Clock clock, ZoneId zone) {
         this.door = door;
         this.choices = choices;
         this.pages = pages;
+        this.callers = callers;
         this.clock = clock;
         this.zone = zone;
     }
@@ -42,7 +45,7 @@ class Receiving {
     /** Records the receipt and the choices, or nothing. @throws Refused as the door does */
     @Transactional
     public void receive(ReceiptForm form) {
-        String actor = ReceiptForm.stripped(form.actor());
+        String actor = callers.signedIn().mark();
         var head = new EnvelopeHead(form.id(), "receipt", 1, OffsetDateTime.now(clock), actor, "page");
         door.accept(Envelope.of(head, body(form)), Manner.DO);
         List<ScanChoice> chosen = chosen(form);

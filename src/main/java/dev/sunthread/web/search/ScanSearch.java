@@ -1,5 +1,6 @@
 package dev.sunthread.web.search;
 
+import dev.sunthread.access.Callers;
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.scan.ScanChoice;
 import dev.sunthread.scan.ScanChoices;
@@ -37,8 +38,10 @@ class ScanSearch {
     private final Scans scans;
     private final ScanChoices choices;
     private final NamedThings things;
+    private final Callers callers;
 
-    ScanSearch(Scans scans, ScanChoices choices, NamedThings things) {
+    ScanSearch(Scans scans, ScanChoices choices, NamedThings things, Callers callers) {
+        this.callers = callers;
         this.scans = scans;
         this.choices = choices;
         this.things = things;
@@ -100,7 +103,7 @@ class ScanSearch {
     }
 
     /** Records that a text was taken for one of the things that are called nearly so, and gives that thing. */
-    Hit choose(String typed, String address, String id, String actor) {
+    Hit choose(String typed, String address, String id) {
         SearchPage page = search(typed);
         Hit chosen = page.near().stream()
                 .filter(hit -> hit.address().equals(address))
@@ -110,7 +113,7 @@ class ScanSearch {
         ScanChoice taken = chosen.taken();
         choices.chosen(
                 id,
-                actor,
+                callers.signedIn().mark(),
                 "page",
                 new ScanChoice(page.text(), taken.what(), taken.name(), taken.item(), taken.issuer()));
         return chosen;

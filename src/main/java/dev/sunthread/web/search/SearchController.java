@@ -2,6 +2,8 @@ package dev.sunthread.web.search;
 
 import static dev.sunthread.kernel.Table.column;
 
+import dev.sunthread.access.Needs;
+import dev.sunthread.access.Right;
 import dev.sunthread.kernel.Table;
 import java.util.List;
 import java.util.UUID;
@@ -40,9 +42,9 @@ class SearchController {
 
     /** Records which of the things that are called nearly so was meant, and leads there. */
     @PostMapping("/search/choice")
-    ModelAndView choose(
-            @RequestParam String q, @RequestParam String address, @RequestParam String id, @RequestParam String actor) {
-        return to(search.choose(q, address, id, actor.strip()).address());
+    @Needs(Right.WORK)
+    ModelAndView choose(@RequestParam String q, @RequestParam String address, @RequestParam String id) {
+        return to(search.choose(q, address, id).address());
     }
 
     private static Table<Hit> table(SearchPage page) {

@@ -107,8 +107,7 @@ class LabelPageTests {
         return post("/labels/next")
                 .param("id", id)
                 .param("item", "REC")
-                .param("count", String.valueOf(count))
-                .param("actor", "op-07");
+                .param("count", String.valueOf(count));
     }
 
     @Test

@@ -72,6 +72,7 @@ class MessageTests {
                         && !whole.contains(key)
                         && begun.stream().noneMatch(key::startsWith)
                         && !code.contains('"' + key + '"')
+                        && !code.contains('"' + key.replaceFirst("^work\\.", "") + '"')
                         && !code.contains("{" + key + "}"))
                 .isEmpty();
     }

@@ -114,8 +114,7 @@ class ReceiptPageTests {
                 .param("item", "TIM-5")
                 .param("quantity", "1250")
                 .param("expiresOn", "2026-11-07")
-                .param("supplierLots", "LF-7736\nLF-7737")
-                .param("actor", "wh-01");
+                .param("supplierLots", "LF-7736\nLF-7737");
     }
 
     @Test
@@ -173,8 +172,7 @@ class ReceiptPageTests {
                         .param("lot", "A-91")
                         .param("item", "TIM-5")
                         .param("quantity", "1")
-                        .param("expiresOn", "2026-13-01")
-                        .param("actor", "wh-01"),
+                        .param("expiresOn", "2026-13-01"),
                 "is not a day");
     }
 }

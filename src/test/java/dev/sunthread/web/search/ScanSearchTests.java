@@ -111,8 +111,7 @@ class ScanSearchTests {
         var choice = post("/search/choice")
                 .param("q", "RC-O0042")
                 .param("address", "/unit?item=RCV&serial=RC-00042")
-                .param("id", "page-1")
-                .param("actor", "op-07");
+                .param("id", "page-1");
         pages.perform(choice).andExpect(redirectedUrl("/unit?item=RCV&serial=RC-00042"));
         assertThat(jdbc.sql("SELECT what || ' ' || item || ' ' || name || ' for ' || scanned FROM scan.choice")
                         .query(String.class)
@@ -127,8 +126,7 @@ class ScanSearchTests {
         pages.perform(post("/search/choice")
                         .param("q", "RC-O0042")
                         .param("address", "/lot?number=A-17")
-                        .param("id", "page-1")
-                        .param("actor", "op-07"))
+                        .param("id", "page-1"))
                 .andExpect(status().isConflict());
     }
 
