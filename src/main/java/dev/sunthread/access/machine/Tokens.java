@@ -58,9 +58,11 @@ public class Tokens {
         String secret = Secrets.sent("sun_");
         jdbc.sql("INSERT INTO access.token (mark, purpose, station, rights, hash, made_at, made_by, valid_until)"
                         + " VALUES (?, ?, ?, ?, ?, ?, ?, ?)")
-                .params(said.mark(), said.purpose(), said.station())
+                .params(said.mark(), said.purpose())
+                .param(said.station())
                 .param(said.rights().stream().map(Right::name).toArray(String[]::new))
-                .params(Secrets.hash(secret), now, callers.signedIn().mark(), said.validUntil())
+                .params(Secrets.hash(secret), now, callers.signedIn().mark())
+                .param(said.validUntil())
                 .update();
         log.note(Event.TOKEN_MADE, said.mark(), said.purpose());
         return secret;

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import org.springframework.beans.factory.annotation.Qualifier;
+import org.springframework.boot.autoconfigure.condition.ConditionalOnWebApplication;
 import org.springframework.security.access.AccessDeniedException;
 import org.springframework.security.web.access.AccessDeniedHandler;
 import org.springframework.stereotype.Component;
@@ -15,6 +16,7 @@ import org.springframework.web.servlet.HandlerExceptionResolver;
 
 /** Answers a form that was open for longer than its session: what was typed is shown, so that it is not lost. */
 @Component
+@ConditionalOnWebApplication
 class StaleForms implements AccessDeniedHandler {
 
     private static final Set<String> SECRETS = Set.of("secret", "password", "old", "again", "pin", "badge");

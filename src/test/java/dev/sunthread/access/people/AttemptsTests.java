@@ -12,6 +12,7 @@ import java.time.InstantSource;
 import java.time.ZoneOffset;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -116,7 +117,7 @@ class AttemptsTests {
     }
 
     private long refusedFor() {
-        var seconds = new AtomicReference<Long>();
+        var seconds = new AtomicLong();
         assertThatThrownBy(() -> attempts.begin("somebody"))
                 .isInstanceOfSatisfying(TryLater.class, later -> seconds.set(later.seconds()));
         return seconds.get();
