@@ -116,8 +116,7 @@ class ReceiptPages {
                 quantity(delivery, item, notes),
                 delivery.value(Meaning.SUPPLIER).orElse(null),
                 String.join("\n", delivery.values(Meaning.SUPPLIER_LOT)),
-                delivery.expiry().map(Object::toString).orElse(null),
-                null);
+                delivery.expiry().map(Object::toString).orElse(null));
     }
 
     private static @Nullable String quantity(Delivery delivery, Optional<LotItem> item, List<Note> notes) {
