@@ -92,7 +92,8 @@
           if (!response.ok) { location.reload(); return; }
           show(await response.text());
           await store("readwrite", kept => kept.delete(scan.order));
-          showKept([], false);
+          const left = await all();
+          showKept(left, left.length > 0 && !away.hidden);
         } catch {
           for (const late of scans.filter(one => !one.kept)) {
             late.kept = true;

@@ -67,7 +67,7 @@ class ScanApi {
                     @io.swagger.v3.oas.annotations.parameters.RequestBody(
                             content = @Content(examples = @ExampleObject(EXAMPLE))))
     @ApiResponse(responseCode = "200", content = @Content(examples = @ExampleObject(ANSWER)))
-    @PostMapping(path = "/api/v1/scans", consumes = "application/json")
+    @PostMapping("/api/v1/scans")
     List<Answered> scan(@RequestBody List<Sent> sent) {
         Caller caller = callers.signedIn();
         if (caller.station() == null) {
