@@ -17,7 +17,7 @@ final class DemoPlant {
     static final Path FILE = Path.of("demo-data", "plant.ndjson.gz");
 
     /** The width of the line in the repository's file. */
-    static final int TRAYS_A_DAY = 4;
+    static final int TRAYS_A_DAY = 20;
 
     /** A line half as wide, on which all the same stories happen. */
     static final int FEW_TRAYS = 2;

@@ -16,6 +16,8 @@ final class Readme {
             "(?<=<!-- counts of the demo plant, made by TourTests -->\n).*?(?=<!-- end of counts -->)", Pattern.DOTALL);
     private static final Pattern PICTURE = Pattern.compile("!\\[[^\\]]+]\\((src/docs/pictures/[^)]+)\\)");
 
+    private static final Pattern NAME = Pattern.compile("`([A-Z]+-\\d+)`");
+
     private Readme() {}
 
     /** The lines between the marks of what is made. */
@@ -30,6 +32,16 @@ final class Readme {
     static void writeCounts(String counts) throws IOException {
         String text = Files.readString(FILE);
         Files.writeString(FILE, MADE.matcher(text).replaceFirst(Matcher.quoteReplacement(counts)));
+    }
+
+    /** What the tour names to be typed into the search box. */
+    static List<String> names() throws IOException {
+        String text = Files.readString(FILE);
+        return NAME.matcher(text.substring(text.indexOf("## Look around"), text.indexOf("## Record in it")))
+                .results()
+                .map(name -> name.group(1))
+                .distinct()
+                .toList();
     }
 
     /** The pictures in the order in which they are shown. */

@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.sunthread.journal.Restores;
 import dev.sunthread.testing.SunthreadTest;
 import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -48,6 +51,7 @@ class TourTests {
             Readme.writeCounts(counts);
         }
         assertThat(Readme.counts()).isEqualTo(counts);
+        assertThat(Readme.names()).hasSizeGreaterThan(5).allMatch(name -> isFound(plant, name));
         List<Path> shown = Readme.pictures();
         assertThat(shown).hasSizeBetween(4, MOST_PICTURES);
         Path pictures = WRITES ? shown.get(0).getParent() : other;
@@ -56,5 +60,15 @@ class TourTests {
             assertThat(pictures.resolve(picture.getFileName())).isNotEmptyFile();
             assertThat(Files.size(picture)).as(picture.toString()).isBetween(1L, LARGEST_PICTURE);
         }
+    }
+
+    /** Whether the search leads straight to the one thing that is called so. */
+    private static boolean isFound(URI plant, String name) {
+        HttpRequest search = HttpRequest.newBuilder(plant.resolve("/search?q=" + name)).build();
+        return HttpClient.newHttpClient()
+                        .sendAsync(search, BodyHandlers.discarding())
+                        .join()
+                        .statusCode()
+                == 302;
     }
 }

@@ -123,7 +123,10 @@ final class Answer {
                 .toList();
     }
 
-    /** The thing next to it on its path towards the suspects; absent if that is one of them. */
+    /**
+     * The thing next to it on its path towards the suspects, of those that the answer has; absent if that is a suspect.
+     * Backward a path may lead through a thing that, by its own start, is none of them.
+     */
     @Nullable
     TraceRef reachedFrom(Arrival arrival) {
         List<TraceRef> nearest = new ArrayList<>(arrival.path().stream()
@@ -133,7 +136,7 @@ final class Answer {
             Collections.reverse(nearest);
         }
         return nearest.stream()
-                .filter(node -> roots.contains(node) || THINGS.contains(node.kind()))
+                .filter(node -> roots.contains(node) || ever.containsKey(node) && THINGS.contains(node.kind()))
                 .findFirst()
                 .filter(node -> !roots.contains(node))
                 .orElse(null);

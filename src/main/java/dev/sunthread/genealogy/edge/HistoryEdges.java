@@ -2,6 +2,7 @@ package dev.sunthread.genealogy.edge;
 
 import dev.sunthread.genealogy.Certainty;
 import dev.sunthread.genealogy.gap.Candidates;
+import dev.sunthread.genealogy.gap.Childless;
 import dev.sunthread.genealogy.gap.Definitions;
 import dev.sunthread.genealogy.gap.GapEdges;
 import dev.sunthread.genealogy.gap.Gaps;
@@ -58,7 +59,8 @@ public final class HistoryEdges implements EdgeSource {
         this.material = new MaterialEdges(records, readings, reach, contents);
         this.runs = new RunEdges(readings, reach);
         Lacks lacks = new Lacks(records, readings, containment, reach, definitions, signs, material);
-        Gaps known = new Gaps(records, definitions, lacks, new Candidates(records, containment, contents));
+        Childless childless = new Childless(records.signs(), definitions, signs);
+        Gaps known = new Gaps(records, definitions, lacks, new Candidates(records, containment, contents), childless);
         this.gaps = new GapEdges(known, reach, signs, records.lots(), readings);
         this.lines = new LineEdges(records, readings, reach);
     }

@@ -28,6 +28,7 @@ public final class Gaps {
     private final Lacks lacks;
     private final Definitions definitions;
     private final Candidates candidates;
+    private final Childless childless;
     private final Set<Lack> placed = new HashSet<>();
     private final Map<Long, Gap> known = new HashMap<>();
     private final Map<TraceRef, Set<Gap>> byCandidate = new HashMap<>();
@@ -36,11 +37,12 @@ public final class Gaps {
     private final Set<RunDemand> runs = new HashSet<>();
     private @Nullable List<Lack> unmade;
 
-    public Gaps(Records records, Definitions definitions, Lacks lacks, Candidates candidates) {
+    public Gaps(Records records, Definitions definitions, Lacks lacks, Candidates candidates, Childless childless) {
         this.records = records;
         this.definitions = definitions;
         this.lacks = lacks;
         this.candidates = candidates;
+        this.childless = childless;
     }
 
     /** Makes known the gaps of what these units lack, and of what uses in these happenings do. */
@@ -58,9 +60,9 @@ public final class Gaps {
                 ofUnmade().stream().filter(lack -> lots.contains(lack.lot()))));
     }
 
-    /** The gaps of children that these parents lack; all their lacks are made known. */
+    /** The gaps of children that these parents lack; all lacks of those that may lack one are made known. */
     public Map<TraceRef, Set<Gap>> insideOf(Collection<TraceRef> parents) {
-        place(lacks.of(parents));
+        place(lacks.of(childless.among(parents)));
         Map<TraceRef, Set<Gap>> inside = new HashMap<>();
         parents.stream().filter(byParent::containsKey).forEach(parent -> inside.put(parent, byParent.get(parent)));
         return inside;

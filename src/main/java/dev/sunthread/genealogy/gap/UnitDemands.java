@@ -23,6 +23,16 @@ record UnitDemands(long item, List<RouteRevision> routes, List<StructureRevision
                 structures.stream().flatMap(structure -> children(structure, items)));
     }
 
+    /** The demands of children of any item. */
+    Stream<UnitDemand> ofChildren() {
+        return structures.stream()
+                .flatMap(structure -> children(
+                        structure,
+                        structure.positions().values().stream()
+                                .flatMap(Set::stream)
+                                .collect(Collectors.toSet())));
+    }
+
     /** The demands of these runs. */
     Stream<UnitDemand> ofRuns(Set<RunDemand> runs) {
         return routes.stream()
@@ -43,13 +53,12 @@ record UnitDemands(long item, List<RouteRevision> routes, List<StructureRevision
     }
 
     private Stream<UnitDemand> children(StructureRevision structure, Set<Long> items) {
-        Map<Set<String>, Set<String>> positions = structure.positions().entrySet().stream()
+        Map<Set<Long>, Set<String>> positions = structure.positions().entrySet().stream()
                 .filter(position -> !Collections.disjoint(position.getValue(), items))
                 .collect(Collectors.groupingBy(
-                        position -> afterTakingIn(position.getValue()),
-                        Collectors.mapping(Map.Entry::getKey, Collectors.toSet())));
+                        Map.Entry::getValue, Collectors.mapping(Map.Entry::getKey, Collectors.toSet())));
         return positions.entrySet().stream()
-                .map(same -> new UnitDemand.OfChildren(item, same.getValue(), same.getKey()));
+                .map(same -> new UnitDemand.OfChildren(item, same.getValue(), afterTakingIn(same.getKey())));
     }
 
     private Set<String> afterTakingIn(Collection<Long> items) {

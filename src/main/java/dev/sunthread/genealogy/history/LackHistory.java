@@ -3,6 +3,7 @@ package dev.sunthread.genealogy.history;
 import dev.sunthread.genealogy.demand.UnitDemand;
 import dev.sunthread.kernel.TraceKind;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -102,6 +103,7 @@ final class LackHistory {
     private final JdbcClient jdbc;
     private final long cutoff;
     private final DoubtfulPlaces doubtful;
+    private final Map<UnitDemand, List<Long>> known = new HashMap<>();
 
     LackHistory(JdbcClient jdbc, long cutoff, DoubtfulPlaces doubtful) {
         this.jdbc = jdbc;
@@ -109,9 +111,10 @@ final class LackHistory {
         this.doubtful = doubtful;
     }
 
+    /** Each demand is read once: every item that may meet it asks again. */
     Set<Long> unitsThatMayLack(Collection<UnitDemand> demands) {
         Set<Long> units = new HashSet<>();
-        demands.forEach(demand -> units.addAll(read(demand)));
+        demands.forEach(demand -> units.addAll(known.computeIfAbsent(demand, this::read)));
         return units;
     }
 

@@ -54,6 +54,7 @@ public final class SignHistory implements SignRecords {
     private final long cutoff;
     private final Clocks clocks;
     private final DoubtfulPlaces doubtful;
+    private final LackHistory lacks;
     private final Map<Long, Boolean> bornAgain = new HashMap<>();
 
     public SignHistory(JdbcClient jdbc, long cutoff, Clocks clocks) {
@@ -61,6 +62,7 @@ public final class SignHistory implements SignRecords {
         this.cutoff = cutoff;
         this.clocks = clocks;
         this.doubtful = new DoubtfulPlaces(jdbc);
+        this.lacks = new LackHistory(jdbc, cutoff, doubtful);
     }
 
     @Override
@@ -102,7 +104,7 @@ public final class SignHistory implements SignRecords {
 
     @Override
     public Set<Long> thatMayLack(Collection<UnitDemand> demands) {
-        return new LackHistory(jdbc, cutoff, doubtful).unitsThatMayLack(demands);
+        return lacks.unitsThatMayLack(demands);
     }
 
     @Override

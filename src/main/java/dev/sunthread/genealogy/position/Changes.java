@@ -8,12 +8,38 @@ import java.util.Optional;
 import java.util.Set;
 
 /** All recorded changes of what is loaded at one position. */
-public record Changes(List<Charge> charges, List<Discharge> discharges) {
+public final class Changes {
+
+    private final List<Charge> charges;
+    private final List<Discharge> discharges;
+    private final Optional<Set<Long>> items;
+
+    public Changes(List<Charge> charges, List<Discharge> discharges) {
+        this.charges = List.copyOf(charges);
+        this.discharges = List.copyOf(discharges);
+        this.items = itemsOf(charges, discharges);
+    }
+
+    public List<Charge> charges() {
+        return charges;
+    }
+
+    public List<Discharge> discharges() {
+        return discharges;
+    }
 
     /** The items that were ever loaded; empty if any item may have been, for the records leave one open. */
     public Optional<Set<Long>> items() {
+        return items;
+    }
+
+    public boolean mayHaveHeld(long item) {
+        return items.isEmpty() || items.get().contains(item);
+    }
+
+    // uses move the ends of a loading, not its item
+    private static Optional<Set<Long>> itemsOf(List<Charge> charges, List<Discharge> discharges) {
         Set<Long> items = new HashSet<>();
-        // uses move the ends of a loading, not its item
         for (Loading loading : new Loadings("", charges, discharges, new UseMoments(List.of())).all()) {
             if (loading.item() == null) {
                 return Optional.empty();
@@ -21,9 +47,5 @@ public record Changes(List<Charge> charges, List<Discharge> discharges) {
             items.add(loading.item());
         }
         return Optional.of(items);
-    }
-
-    public boolean mayHaveHeld(long item) {
-        return items().map(known -> known.contains(item)).orElse(true);
     }
 }
