@@ -64,7 +64,8 @@ class TourTests {
 
     /** Whether the search leads straight to the one thing that is called so. */
     private static boolean isFound(URI plant, String name) {
-        HttpRequest search = HttpRequest.newBuilder(plant.resolve("/search?q=" + name)).build();
+        HttpRequest search =
+                HttpRequest.newBuilder(plant.resolve("/search?q=" + name)).build();
         return HttpClient.newHttpClient()
                         .sendAsync(search, BodyHandlers.discarding())
                         .join()
