@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 /** The README: the pictures that it shows, and the part of it that is made from answers. */
 final class Readme {
 
+    static final Path PICTURES = Path.of("src", "docs", "pictures");
     static final Path FILE = Path.of("README.md");
 
     private static final Pattern MADE = Pattern.compile(
