@@ -84,7 +84,7 @@
           left: 8,
           right: 200,
           top: 12,
-          bottom: 12,
+          bottom: 26,
           emphasis: { focus: "adjacency" },
           label: {
             color: token("ink"),

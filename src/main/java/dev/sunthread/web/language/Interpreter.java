@@ -1,7 +1,10 @@
 package dev.sunthread.web.language;
 
+import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -32,11 +35,10 @@ public class Interpreter {
 
     /** The forms in the order of their file, of which the first that fits is taken. */
     static List<Saying> sayings() {
-        try (var file = new ClassPathResource(FORMS).getInputStream()) {
+        try (var file = new BufferedReader(
+                new InputStreamReader(new ClassPathResource(FORMS).getInputStream(), StandardCharsets.UTF_8))) {
             List<Saying> sayings = new ArrayList<>();
-            var lines = new java.io.InputStreamReader(file, java.nio.charset.StandardCharsets.UTF_8);
-            new java.io.BufferedReader(lines)
-                    .lines()
+            file.lines()
                     .filter(line -> !line.startsWith("#") && line.contains("="))
                     .map(line -> line.split("=", 2))
                     .forEach(form -> sayings.add(Saying.of(form[0], form[1])));

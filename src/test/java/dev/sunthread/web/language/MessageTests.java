@@ -54,7 +54,9 @@ class MessageTests {
 
     @Test
     void everyKeyThatATemplateOrATableNamesExists() throws IOException {
-        assertThat(messages().keySet()).containsAll(found(KEY, templates())).containsAll(found(HEADING, sources()));
+        assertThat(messages().keySet())
+                .containsAll(found(KEY, templates()))
+                .containsAll(found(HEADING, files(SOURCES, ".java")));
         for (String begin : found(BEGIN_OF_KEY, templates())) {
             assertThat(messages().keySet()).as(begin).anyMatch(key -> key.startsWith(begin));
         }
@@ -66,7 +68,7 @@ class MessageTests {
         List<String> begun = found(BEGIN_OF_KEY, templates());
         Set<String> sentences =
                 read(RESOURCES.resolve("messages/sentences.properties")).keySet();
-        String code = String.join("\n", texts(sources()));
+        String code = String.join("\n", texts(files(SOURCES, ".java")));
         assertThat(messages().keySet())
                 .filteredOn(key -> !sentences.contains(key)
                         && !whole.contains(key)
@@ -138,10 +140,6 @@ class MessageTests {
 
     private static List<Path> templates() throws IOException {
         return files(RESOURCES.resolve("templates"), ".html");
-    }
-
-    private static List<Path> sources() throws IOException {
-        return files(SOURCES, ".java");
     }
 
     private static List<Path> files(Path below, String ending) throws IOException {
