@@ -99,7 +99,7 @@
             late.kept = true;
             await store("readwrite", kept => kept.put(late));
           }
-          showKept(scans, true);
+          showKept(await all(), true);
           sounds.KEPT();
           setTimeout(flush, 3000);
           return;

@@ -36,7 +36,9 @@ class ItemKind implements Definition<ItemKind.Body> {
             @Field("What its serials look like: # a digit, @ a letter A to Z, ? either, all else itself") @Nullable
             String serialPattern,
 
-            @Field(value = "Numbers of others for it, such as a GTIN or a supplier's, as labels hold them", atMost = 100)
+            @Field(
+                    value = "Numbers of others for it, such as a GTIN or a supplier's, as labels hold them",
+                    atMost = 100)
             List<String> labelNumbers,
 
             @Field(value = "Seconds for which an opened container of it may be used", positive = true) @Nullable

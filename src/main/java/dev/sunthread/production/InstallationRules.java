@@ -40,7 +40,8 @@ class InstallationRules {
         children.partMayBeTaken(fact, body.child());
         if (body.child().unit() != null && child.unit() != null) {
             heldChildHoldsItsParent(fact, body.child().unit(), child.unit(), parent);
-            prerequisites.leavingUnitsHaveWhatIsDemanded(fact, Map.of(child.unit(), body.child().unit()));
+            prerequisites.leavingUnitsHaveWhatIsDemanded(
+                    fact, Map.of(child.unit(), body.child().unit()));
         }
         positionTakesTheItem(fact, child, parent);
         return stays.position(parent, body.position());

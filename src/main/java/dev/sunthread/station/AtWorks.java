@@ -1,7 +1,7 @@
 package dev.sunthread.station;
 
-import dev.sunthread.station.work.StationLoads;
 import dev.sunthread.station.work.Prompts;
+import dev.sunthread.station.work.StationLoads;
 import dev.sunthread.station.work.Work;
 import dev.sunthread.station.work.Works;
 import java.time.Clock;
@@ -42,9 +42,7 @@ public class AtWorks {
                 prompt.inHand(),
                 prompt.next(),
                 prompt.commands(),
-                Stream.concat(
-                                work.carriers().stream(),
-                                work.units().stream().map(unit -> unit.serial()))
+                Stream.concat(work.carriers().stream(), work.units().stream().map(unit -> unit.serial()))
                         .toList(),
                 loaded,
                 loaded.stream().filter(one -> one.hold() != null).toList(),

@@ -30,7 +30,13 @@ public class Bench {
     private final Door door;
     private final TransactionTemplate transaction;
 
-    Bench(TakenScans scans, Works works, ScannedLabels labels, Turns turns, Door door, PlatformTransactionManager transactions) {
+    Bench(
+            TakenScans scans,
+            Works works,
+            ScannedLabels labels,
+            Turns turns,
+            Door door,
+            PlatformTransactionManager transactions) {
         this.scans = scans;
         this.works = works;
         this.labels = labels;
@@ -46,8 +52,7 @@ public class Bench {
      */
     public Verdict scan(String station, String person, Scan scan, int behind) {
         try {
-            return Objects.requireNonNull(
-                    transaction.execute(status -> take(station, person, scan, behind)));
+            return Objects.requireNonNull(transaction.execute(status -> take(station, person, scan, behind)));
         } catch (Refused refused) {
             return Objects.requireNonNull(
                     transaction.execute(status -> refused(station, person, scan, behind, refused)));
@@ -108,8 +113,8 @@ public class Bench {
                 scan,
                 work,
                 read,
-                "A scan that was kept while the server was away could not be understood in its place (" + said.said().key()
-                        + ")",
+                "A scan that was kept while the server was away could not be understood in its place ("
+                        + said.said().key() + ")",
                 "Find out what was done and record it, then settle this line");
         return Verdict.noted(Say.of("kept.in-inbox", scan.text()), Say.of("kept.in-inbox.remedy"));
     }
@@ -130,8 +135,7 @@ public class Bench {
         Verdict said = Verdict.refused(Say.words(why.reason()), Say.words(why.remedy()));
         if (scan.kept()) {
             Recording recording = new Recording(door, station, person, scan);
-            KeptScan.record(
-                    recording, scan, work, labels.read(scan.text(), station), why.reason(), why.remedy());
+            KeptScan.record(recording, scan, work, labels.read(scan.text(), station), why.reason(), why.remedy());
             said = Verdict.noted(Say.of("kept.in-inbox", scan.text()), Say.of("kept.in-inbox.remedy"));
         }
         return word(station, person, scan, behind, said);

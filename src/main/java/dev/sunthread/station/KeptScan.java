@@ -30,7 +30,11 @@ final class KeptScan {
                 .put("length", bytes.length)
                 .put("sha256", sha256(bytes))
                 .put("text", scan.text());
-        body.putArray("problems").addObject().put("field", "scan").put("reason", reason).put("remedy", remedy);
+        body.putArray("problems")
+                .addObject()
+                .put("field", "scan")
+                .put("reason", reason)
+                .put("remedy", remedy);
         ArrayNode names = body.putArray("names");
         labels.forEach(label -> named(names, label));
         work.units().forEach(unit -> name(names, TraceKind.UNIT, unit.serial()));
@@ -53,7 +57,9 @@ final class KeptScan {
 
     private static void name(ArrayNode names, TraceKind kind, String name) {
         if (!name.isBlank() && name.length() <= 64) {
-            names.addObject().put("kind", kind.name().toLowerCase(java.util.Locale.ROOT)).put("name", name);
+            names.addObject()
+                    .put("kind", kind.name().toLowerCase(java.util.Locale.ROOT))
+                    .put("name", name);
         }
     }
 

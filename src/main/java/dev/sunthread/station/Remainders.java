@@ -28,12 +28,7 @@ class Remainders {
     private final Clock clock;
 
     Remainders(
-            Sealer sealer,
-            Balances balances,
-            ContainerStates containers,
-            Items items,
-            ItemLives lives,
-            Clock clock) {
+            Sealer sealer, Balances balances, ContainerStates containers, Items items, ItemLives lives, Clock clock) {
         this.sealer = sealer;
         this.balances = balances;
         this.containers = containers;

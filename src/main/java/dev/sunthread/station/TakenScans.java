@@ -57,8 +57,6 @@ class TakenScans {
         jdbc.sql("""
                         INSERT INTO station.contact (station, person, seen_at, kept) VALUES (?, ?, ?, ?)
                         ON CONFLICT (station, person) DO UPDATE SET seen_at = excluded.seen_at, kept = excluded.kept
-                        """)
-                .params(station, person, OffsetDateTime.now(clock), kept)
-                .update();
+                        """).params(station, person, OffsetDateTime.now(clock), kept).update();
     }
 }

@@ -10,8 +10,7 @@ import org.jspecify.annotations.Nullable;
  * @param remedy what to do about it; absent where nothing is wrong
  * @param choices where it may mean several things: a text to scan instead, and what that means
  */
-public record Verdict(
-        Outcome outcome, Say said, @Nullable Say remedy, List<Choice> choices) {
+public record Verdict(Outcome outcome, Say said, @Nullable Say remedy, List<Choice> choices) {
 
     /** What came of a scan. */
     public enum Outcome {

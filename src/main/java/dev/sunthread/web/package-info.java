@@ -30,7 +30,9 @@
             "electrical::terms",
             "electrical::translate",
             "genealogy",
-            "journal"
+            "journal",
+            "station",
+            "station::label"
         })
 package dev.sunthread.web;
 

@@ -125,7 +125,9 @@ class BenchTests {
         scanAll("COATER", "K-1");
         Verdict first = bench.scan("GLUE", OPERATOR, scan, 0);
         assertThat(bench.scan("GLUE", OPERATOR, scan, 0)).isEqualTo(first);
-        assertThat(jdbc.sql("SELECT count(*) FROM station.scan WHERE id = 'once'").query(Integer.class).single())
+        assertThat(jdbc.sql("SELECT count(*) FROM station.scan WHERE id = 'once'")
+                        .query(Integer.class)
+                        .single())
                 .isEqualTo(1);
     }
 
@@ -149,7 +151,9 @@ class BenchTests {
     void whatIsLoadedAndComesUnderHoldStopsTheStationUntilItIsScannedOff() {
         scanAll("GLUE", "A-1", "V1");
         floor.hold("08:30", "A-1");
-        assertThat(atWork.at("GLUE", OPERATOR).stops()).extracting(Remaining::position).containsExactly("V1");
+        assertThat(atWork.at("GLUE", OPERATOR).stops())
+                .extracting(Remaining::position)
+                .containsExactly("V1");
         assertThat(scan("GLUE", "V1").said().key()).isEqualTo("material.off-to-hold");
         assertThat(atWork.at("GLUE", OPERATOR).stops()).isEmpty();
     }
@@ -167,7 +171,9 @@ class BenchTests {
     void aKeptScanThatCannotBeUnderstoodWaitsInTheInboxUnderAllItMayName() {
         scanAll("GLUE", "A-1", "V1", "R0001");
         assertThat(scan("GLUE", "C-l", true).said().key()).isEqualTo("kept.in-inbox");
-        assertThat(jdbc.sql("SELECT name FROM inbox.line_name ORDER BY ordinal").query(String.class).list())
+        assertThat(jdbc.sql("SELECT name FROM inbox.line_name ORDER BY ordinal")
+                        .query(String.class)
+                        .list())
                 .contains("C-l", "R0001");
     }
 
@@ -177,7 +183,9 @@ class BenchTests {
         floor.plant().birth("08:00", "REC", "R0009");
         Verdict asked = scan("GLUE", "R0009");
         assertThat(asked.outcome()).isEqualTo(Outcome.ASKED);
-        assertThat(asked.choices()).extracting(choice -> choice.said().key()).containsExactly("which.unit", "which.lot");
+        assertThat(asked.choices())
+                .extracting(choice -> choice.said().key())
+                .containsExactly("which.unit", "which.lot");
         assertThat(scan("GLUE", ".1").said().key()).isEqualTo("unit.in-hand");
     }
 

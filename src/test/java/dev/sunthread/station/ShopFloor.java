@@ -22,7 +22,8 @@ final class ShopFloor {
 
     static ShopFloor released(Door door) {
         ShopFloor floor = new ShopFloor(new Plant(door, "shop"));
-        List.of("CELL", "TIM", "FST", "CC").forEach(item -> floor.plant.item(item, "lot", null, item.equals("CELL") ? "pcs" : "g"));
+        List.of("CELL", "TIM", "FST", "CC")
+                .forEach(item -> floor.plant.item(item, "lot", null, item.equals("CELL") ? "pcs" : "g"));
         floor.serialised("REC", "receiver", "R####");
         floor.serialised("WAL", "wall", "W####");
         floor.plant.station("GLUE", "5", "V1", "V2");
@@ -48,11 +49,17 @@ final class ShopFloor {
                                 Map.of("position", "P1", "items", List.of("REC")),
                                 Map.of("position", "P2", "items", List.of("REC")))));
         floor.route(
-                "REC", operation("bond", "GLUE", List.of("CELL", "TIM"), "cures", List.of("BAKE"), "cautions", List.of("chemical")));
+                "REC",
+                operation(
+                        "bond",
+                        "GLUE",
+                        List.of("CELL", "TIM"),
+                        "cures",
+                        List.of("BAKE"),
+                        "cautions",
+                        List.of("chemical")));
         floor.route(
-                "WAL",
-                operation("fasten", "FLOOR", List.of("REC", "FST")),
-                operation("coat", "COATER", List.of("CC")));
+                "WAL", operation("fasten", "FLOOR", List.of("REC", "FST")), operation("coat", "COATER", List.of("CC")));
         Map.of("C-1", "CELL", "A-1", "TIM", "A-2", "TIM", "N-1", "FST", "K-1", "CC")
                 .forEach((lot, item) -> floor.plant.receipt("07:00", lot, item));
         return floor;
@@ -67,8 +74,20 @@ final class ShopFloor {
                 "item",
                 "1 00:00",
                 Map.of(
-                        "item", item, "revision", "A", "name", item, "tracking", "serial", "level", level,
-                        "unitOfMeasure", "pcs", "serialPattern", pattern));
+                        "item",
+                        item,
+                        "revision",
+                        "A",
+                        "name",
+                        item,
+                        "tracking",
+                        "serial",
+                        "level",
+                        level,
+                        "unitOfMeasure",
+                        "pcs",
+                        "serialPattern",
+                        pattern));
     }
 
     private Acceptance define(String kind, String code) {

@@ -19,7 +19,9 @@ public sealed interface Label {
 
     /** Material: a lot, and the container that was scanned of it. The item is absent if no origin tells it. */
     record OfMaterial(
-            String lot, @Nullable String container, @Nullable String item) implements Label {
+            String lot,
+            @Nullable String container,
+            @Nullable String item) implements Label {
         @Override
         public String called() {
             return container == null ? lot : container;

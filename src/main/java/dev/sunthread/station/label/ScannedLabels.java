@@ -77,17 +77,19 @@ public class ScannedLabels {
 
     private List<Label> named(Reading reading, String station) {
         return switch (reading.thing()) {
-            case COMMAND -> reading.value(Meaning.COMMAND).flatMap(Command::of).stream()
-                    .<Label>map(Label.OfCommand::new)
-                    .toList();
+            case COMMAND ->
+                reading.value(Meaning.COMMAND).flatMap(Command::of).stream()
+                        .<Label>map(Label.OfCommand::new)
+                        .toList();
             case UNIT -> units(reading);
             case LOT -> material(reading.value(Meaning.LOT).orElseThrow(), true, false);
             case CONTAINER -> material(reading.value(Meaning.CONTAINER).orElseThrow(), false, true);
-            case CARRIER -> List.of(
-                    new Label.OfCarrier(reading.value(Meaning.CARRIER).orElseThrow()));
-            case POSITION -> List.of(new Label.OfPosition(
-                    reading.value(Meaning.STATION).orElse(station),
-                    reading.value(Meaning.POSITION).orElseThrow()));
+            case CARRIER ->
+                List.of(new Label.OfCarrier(reading.value(Meaning.CARRIER).orElseThrow()));
+            case POSITION ->
+                List.of(new Label.OfPosition(
+                        reading.value(Meaning.STATION).orElse(station),
+                        reading.value(Meaning.POSITION).orElseThrow()));
             case NAME -> ofName(reading.value(Meaning.NAME).orElseThrow(), station);
             default -> List.of();
         };
@@ -144,17 +146,14 @@ public class ScannedLabels {
                         UNION ALL SELECT 'equipment', code FROM catalog.equipment WHERE code = :name
                         UNION ALL SELECT 'position', p.code FROM catalog.position p JOIN catalog.station s ON s.id = p.station
                           WHERE p.code = :name AND s.code = :station
-                        """)
-                .param("name", name)
-                .param("station", station)
-                .query(row -> {
-                    found.add(
-                            switch (row.getString(1)) {
-                                case "carrier" -> new Label.OfCarrier(row.getString(2));
-                                case "equipment" -> new Label.OfEquipment(row.getString(2));
-                                default -> new Label.OfPosition(station, row.getString(2));
-                            });
-                });
+                        """).param("name", name).param("station", station).query(row -> {
+            found.add(
+                    switch (row.getString(1)) {
+                        case "carrier" -> new Label.OfCarrier(row.getString(2));
+                        case "equipment" -> new Label.OfEquipment(row.getString(2));
+                        default -> new Label.OfPosition(station, row.getString(2));
+                    });
+        });
         return List.copyOf(found);
     }
 }

@@ -28,8 +28,7 @@ import org.springframework.web.bind.annotation.RestController;
 @Needs(Right.WORK)
 class ScanApi {
 
-    private static final String EXAMPLE =
-            """
+    private static final String EXAMPLE = """
             [{"id": "solder-1-20261104-0815-001", "text": "RW-1016", "at": "2026-11-04T08:15:00+01:00", "kept": false}]
             """;
     private static final String ANSWER = """
@@ -42,7 +41,11 @@ class ScanApi {
 
     /** What came of one scan, in the caller's language. */
     record Answered(
-            String id, Verdict.Outcome outcome, String said, @Nullable String remedy, List<Choice> choices) {}
+            String id,
+            Verdict.Outcome outcome,
+            String said,
+            @Nullable String remedy,
+            List<Choice> choices) {}
 
     record Choice(String text, String said) {}
 
@@ -60,9 +63,10 @@ class ScanApi {
 
     @Operation(
             summary = "Scan at the station of the token",
-            description = "Taken in their order, each in a transaction of its own. The same id again does nothing and gets the"
-                    + " same word. A scan that is marked as kept tells what was done already: it is recorded whatever"
-                    + " rule it breaks, with a finding, or kept in the inbox.",
+            description =
+                    "Taken in their order, each in a transaction of its own. The same id again does nothing and gets the"
+                            + " same word. A scan that is marked as kept tells what was done already: it is recorded whatever"
+                            + " rule it breaks, with a finding, or kept in the inbox.",
             requestBody =
                     @io.swagger.v3.oas.annotations.parameters.RequestBody(
                             content = @Content(examples = @ExampleObject(EXAMPLE))))
@@ -79,8 +83,7 @@ class ScanApi {
             Sent one = sent.get(i);
             OffsetDateTime at = one.at() == null ? OffsetDateTime.now(clock) : one.at();
             Scan scan = new Scan(one.id(), one.text(), at, one.kept());
-            answers.add(answered(
-                    one.id(), bench.scan(caller.station(), caller.mark(), scan, sent.size() - 1 - i)));
+            answers.add(answered(one.id(), bench.scan(caller.station(), caller.mark(), scan, sent.size() - 1 - i)));
         }
         return answers;
     }

@@ -16,7 +16,11 @@ import org.jspecify.annotations.Nullable;
  * @param behind how many scans the page keeps behind it
  */
 record ScanForm(
-        @Nullable String id, @Nullable String text, @Nullable Long age, boolean kept, int behind) {
+        @Nullable String id,
+        @Nullable String text,
+        @Nullable Long age,
+        boolean kept,
+        int behind) {
 
     private static final Duration LONGEST = Duration.ofDays(30);
     private static final int LONGEST_TEXT = 4000;
@@ -32,7 +36,9 @@ record ScanForm(
     Scan scan(Clock clock) {
         long ago = age == null ? 0 : Math.min(Math.max(age, 0), LONGEST.toMillis());
         String scanned = text == null ? "" : text.substring(0, Math.min(text.length(), LONGEST_TEXT));
-        String given = id != null && id.matches("[A-Za-z0-9][A-Za-z0-9._:-]{0,79}") ? id : UUID.randomUUID().toString();
+        String given = id != null && id.matches("[A-Za-z0-9][A-Za-z0-9._:-]{0,79}")
+                ? id
+                : UUID.randomUUID().toString();
         return new Scan(given, scanned, OffsetDateTime.now(clock).minus(Duration.ofMillis(ago)), kept);
     }
 }

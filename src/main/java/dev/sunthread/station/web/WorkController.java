@@ -51,6 +51,6 @@ class WorkController {
             bench.scan(caller.station(), caller.mark(), form.scan(clock), form.behind());
         }
         model.addAttribute("work", atWork.at(caller.station(), caller.mark()));
-        return part == null ? "redirect:/work" : "station/work :: bench";
+        return part == null ? "redirect:/work" : "station/bench :: bench";
     }
 }

@@ -33,8 +33,7 @@ class CarrierWork {
         }
         Optional<RouteStep> next = nextOnAll(on, recording);
         return next.isPresent()
-                ? units.allAtOnce(
-                        on, Work.NOTHING.doing(next.get().operation(), recording.at()), recording)
+                ? units.allAtOnce(on, Work.NOTHING.doing(next.get().operation(), recording.at()), recording)
                 : Turn.accepted(
                         Work.on(Work.Task.CARRIER).named(carrier.code()), "carrier.holds", carrier.code(), on.size());
     }
@@ -52,8 +51,7 @@ class CarrierWork {
         int position = routes.on(carrier).size() + 1;
         recording.record(
                 "carrier-load",
-                Bodies.carrierLoad(
-                        carrier, unit.name(), null, String.valueOf(position), recording.station()));
+                Bodies.carrierLoad(carrier, unit.name(), null, String.valueOf(position), recording.station()));
         return Turn.accepted(work, "carrier.loaded", unit.called(), carrier, position);
     }
 
@@ -61,8 +59,7 @@ class CarrierWork {
     Turn put(Work work, Label.OfCarrier inner, Recording recording) {
         String carrier = Objects.requireNonNull(work.name());
         recording.record(
-                "carrier-load",
-                Bodies.carrierLoad(carrier, null, inner.code(), inner.code(), recording.station()));
+                "carrier-load", Bodies.carrierLoad(carrier, null, inner.code(), inner.code(), recording.station()));
         return Turn.accepted(work, "carrier.loaded", inner.code(), carrier, inner.code());
     }
 

@@ -47,14 +47,17 @@ class MaterialWork {
     private Turn load(Work work, String position, Recording recording) {
         Work.Taken material = work.taken().get(0);
         Optional<Loaded> before = loadedAt(position, recording);
-        before.ifPresent(loaded -> recording.record(
-                "discharge", Bodies.discharge(recording.station(), position, loaded.lot())));
-        recording.record(
-                "charge", Bodies.charge(recording.station(), position, material.lot(), material.container()));
+        before.ifPresent(
+                loaded -> recording.record("discharge", Bodies.discharge(recording.station(), position, loaded.lot())));
+        recording.record("charge", Bodies.charge(recording.station(), position, material.lot(), material.container()));
         String called = Objects.requireNonNullElse(material.container(), material.lot());
         return before.isPresent()
                 ? Turn.accepted(
-                        work.over(), "material.replaced", called, position, before.get().lot())
+                        work.over(),
+                        "material.replaced",
+                        called,
+                        position,
+                        before.get().lot())
                 : Turn.accepted(work.over(), "material.loaded", called, position);
     }
 
@@ -73,8 +76,8 @@ class MaterialWork {
 
     /** Material for the position in hand. */
     Turn put(Work work, Label.OfMaterial material, Recording recording) {
-        Work pending = work.with(new Work.Taken(
-                material.item() == null ? "" : material.item(), material.lot(), material.container()));
+        Work pending = work.with(
+                new Work.Taken(material.item() == null ? "" : material.item(), material.lot(), material.container()));
         return load(pending, Objects.requireNonNull(work.position()), recording);
     }
 
@@ -86,15 +89,15 @@ class MaterialWork {
     private Turn takenOff(Work work, String position, Recording recording) {
         Optional<Loaded> loaded = loadedAt(position, recording);
         if (loaded.isEmpty()) {
-            return Turn.refused(
-                    work.over(), Say.of("position.empty", position), Say.of("position.empty.remedy"));
+            return Turn.refused(work.over(), Say.of("position.empty", position), Say.of("position.empty.remedy"));
         }
         recording.record(
                 "discharge",
                 Bodies.discharge(recording.station(), position, loaded.get().lot()));
         return loaded.get().hold() == null
                 ? Turn.accepted(work.over(), "material.off", loaded.get().lot(), position)
-                : Turn.accepted(work.over(), "material.off-to-hold", loaded.get().lot(), position);
+                : Turn.accepted(
+                        work.over(), "material.off-to-hold", loaded.get().lot(), position);
     }
 
     /** The position in hand was purged and checked. */
@@ -103,7 +106,9 @@ class MaterialWork {
         recording.record(
                 "clean-point",
                 Bodies.cleanPoint(
-                        recording.station(), position, "Purged and checked, said at the station by scan " + recording.scanId()));
+                        recording.station(),
+                        position,
+                        "Purged and checked, said at the station by scan " + recording.scanId()));
         return Turn.accepted(work.over(), "position.clean", position);
     }
 
@@ -118,7 +123,6 @@ class MaterialWork {
     }
 
     private static Turn elsewhere(Work work, Label.OfPosition position) {
-        return Turn.refused(
-                work, Say.of("position.elsewhere", position.called()), Say.of("position.elsewhere.remedy"));
+        return Turn.refused(work, Say.of("position.elsewhere", position.called()), Say.of("position.elsewhere.remedy"));
     }
 }

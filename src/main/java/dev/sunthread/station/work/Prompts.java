@@ -28,35 +28,40 @@ public class Prompts {
 
     public Prompt of(Work work, String station, OffsetDateTime at) {
         return switch (work.task()) {
-            case NOTHING -> prompt(
-                    Say.of("hand.nothing"),
-                    List.of(Say.of("next.anything")),
-                    Command.SEVERAL,
-                    Command.SHIP,
-                    Command.UNDO);
+            case NOTHING ->
+                prompt(
+                        Say.of("hand.nothing"),
+                        List.of(Say.of("next.anything")),
+                        Command.SEVERAL,
+                        Command.SHIP,
+                        Command.UNDO);
             case UNITS -> onUnits(work, station, at);
-            case SEVERAL -> prompt(
-                    Say.of("hand.several", work.units().size()),
-                    List.of(Say.of("next.unit-or-done")),
-                    Command.DONE,
-                    Command.UNDO,
-                    Command.CANCEL);
-            case MATERIAL -> prompt(
-                    Say.of("hand.material", work.taken().get(0).lot()),
-                    List.of(Say.of("next.position")),
-                    Command.CANCEL);
-            case POSITION -> prompt(
-                    Say.of("hand.position", work.position()),
-                    List.of(Say.of("next.material")),
-                    Command.OFF,
-                    Command.CLEAN,
-                    Command.CANCEL);
-            case CARRIER -> prompt(
-                    Say.of("hand.carrier", work.name()),
-                    List.of(Say.of("next.unit-on-carrier")),
-                    Command.DONE,
-                    Command.OFF,
-                    Command.UNDO);
+            case SEVERAL ->
+                prompt(
+                        Say.of("hand.several", work.units().size()),
+                        List.of(Say.of("next.unit-or-done")),
+                        Command.DONE,
+                        Command.UNDO,
+                        Command.CANCEL);
+            case MATERIAL ->
+                prompt(
+                        Say.of("hand.material", work.taken().get(0).lot()),
+                        List.of(Say.of("next.position")),
+                        Command.CANCEL);
+            case POSITION ->
+                prompt(
+                        Say.of("hand.position", work.position()),
+                        List.of(Say.of("next.material")),
+                        Command.OFF,
+                        Command.CLEAN,
+                        Command.CANCEL);
+            case CARRIER ->
+                prompt(
+                        Say.of("hand.carrier", work.name()),
+                        List.of(Say.of("next.unit-on-carrier")),
+                        Command.DONE,
+                        Command.OFF,
+                        Command.UNDO);
             case RUN -> onRun(work);
             case SHIPMENT -> onShipment(work);
         };
@@ -84,7 +89,10 @@ public class Prompts {
         want.open().stream()
                 .limit(1)
                 .forEach(place -> wanted.add(Say.of(
-                        "next.part", place.position(), numbers(place.items().stream()), want.open().size())));
+                        "next.part",
+                        place.position(),
+                        numbers(place.items().stream()),
+                        want.open().size())));
         want.missing().forEach(consumed -> wanted.add(Say.of("next.use", numbers(consumed.choices()))));
         return wanted;
     }
@@ -96,7 +104,10 @@ public class Prompts {
     private static Prompt onRun(Work work) {
         return work.since() == null
                 ? prompt(
-                        Say.of("hand.load", work.name(), work.carriers().size() + work.units().size()),
+                        Say.of(
+                                "hand.load",
+                                work.name(),
+                                work.carriers().size() + work.units().size()),
                         List.of(Say.of("next.load", work.name())),
                         Command.START,
                         Command.UNDO,

@@ -21,9 +21,8 @@ import org.springframework.stereotype.Repository;
 @Repository
 class Routes {
 
-    private static final String UNIT =
-            "(SELECT u.id FROM production.unit u JOIN catalog.item n ON n.id = u.item"
-                    + " WHERE n.number = :item AND u.serial = :serial AND u.issuer = :issuer)";
+    private static final String UNIT = "(SELECT u.id FROM production.unit u JOIN catalog.item n ON n.id = u.item"
+            + " WHERE n.number = :item AND u.serial = :serial AND u.issuer = :issuer)";
 
     private final Items items;
     private final RouteSteps steps;

@@ -46,7 +46,11 @@ class RunWork {
         }
         Work more = work.with(unit.name());
         return Turn.accepted(
-                more, "run.loaded", unit.called(), 1, more.carriers().size() + more.units().size());
+                more,
+                "run.loaded",
+                unit.called(),
+                1,
+                more.carriers().size() + more.units().size());
     }
 
     private static Turn noMore(Work work, Label label) {
@@ -77,9 +81,7 @@ class RunWork {
             return Turn.refused(work, Say.of("run.not-begun", work.name()), Say.of("run.not-begun.remedy"));
         }
         String run = work.name() + "-" + STAMP.format(work.since());
-        recording.record(
-                "cure-run",
-                Bodies.cureRun(work, run, Objects.requireNonNull(work.operation()), work.since()));
+        recording.record("cure-run", Bodies.cureRun(work, run, Objects.requireNonNull(work.operation()), work.since()));
         return Turn.accepted(work.over(), "run.over", run);
     }
 

@@ -31,15 +31,14 @@ public class Turns {
         return switch (work.task()) {
             case NOTHING -> begin(work, label, recording);
             case UNITS -> onUnits(work, label, recording);
-            case SEVERAL -> label instanceof Label.OfUnit unit
-                    ? units.collect(work, unit, recording)
-                    : notNow(work, label);
-            case MATERIAL -> label instanceof Label.OfPosition position
-                    ? material.loadAt(work, position, recording)
-                    : notNow(work, label);
-            case POSITION -> label instanceof Label.OfMaterial put
-                    ? material.put(work, put, recording)
-                    : notNow(work, label);
+            case SEVERAL ->
+                label instanceof Label.OfUnit unit ? units.collect(work, unit, recording) : notNow(work, label);
+            case MATERIAL ->
+                label instanceof Label.OfPosition position
+                        ? material.loadAt(work, position, recording)
+                        : notNow(work, label);
+            case POSITION ->
+                label instanceof Label.OfMaterial put ? material.put(work, put, recording) : notNow(work, label);
             case CARRIER -> onCarrier(work, label, recording);
             case RUN -> onRun(work, label, recording);
             case SHIPMENT -> onShipment(work, label);
@@ -98,18 +97,23 @@ public class Turns {
     private Turn told(Work work, Command command, Recording recording) {
         return switch (command) {
             case CANCEL -> Turn.accepted(work.over(), "cancelled");
-            case SEVERAL -> work.task() == Work.Task.NOTHING
-                    ? Turn.accepted(Work.on(Work.Task.SEVERAL), "several.begin")
-                    : notNow(work, new Label.OfCommand(command));
-            case SHIP -> work.task() == Work.Task.NOTHING ? shipments.begin() : notNow(work, new Label.OfCommand(command));
-            case START -> work.task() == Work.Task.RUN && work.since() == null
-                    ? runs.start(work, recording)
-                    : notNow(work, new Label.OfCommand(command));
-            case END -> work.task() == Work.Task.RUN ? runs.end(work, recording) : notNow(work, new Label.OfCommand(command));
+            case SEVERAL ->
+                work.task() == Work.Task.NOTHING
+                        ? Turn.accepted(Work.on(Work.Task.SEVERAL), "several.begin")
+                        : notNow(work, new Label.OfCommand(command));
+            case SHIP ->
+                work.task() == Work.Task.NOTHING ? shipments.begin() : notNow(work, new Label.OfCommand(command));
+            case START ->
+                work.task() == Work.Task.RUN && work.since() == null
+                        ? runs.start(work, recording)
+                        : notNow(work, new Label.OfCommand(command));
+            case END ->
+                work.task() == Work.Task.RUN ? runs.end(work, recording) : notNow(work, new Label.OfCommand(command));
             case OFF -> off(work, recording);
-            case CLEAN -> work.task() == Work.Task.POSITION
-                    ? material.clean(work, recording)
-                    : notNow(work, new Label.OfCommand(command));
+            case CLEAN ->
+                work.task() == Work.Task.POSITION
+                        ? material.clean(work, recording)
+                        : notNow(work, new Label.OfCommand(command));
             case DONE -> done(work, recording);
             case UNDO -> notNow(work, new Label.OfCommand(command));
         };

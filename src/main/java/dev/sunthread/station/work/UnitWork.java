@@ -29,7 +29,10 @@ class UnitWork {
         }
         bear(unit, recording);
         Work begun = Work.on(Work.Task.UNITS).with(unit.name()).doing(next.get().operation(), recording.at());
-        return goOn(begun, recording, Say.of("unit.in-hand", unit.called(), next.get().name()));
+        return goOn(
+                begun,
+                recording,
+                Say.of("unit.in-hand", unit.called(), next.get().name()));
     }
 
     private static Say nothingHere(Label.OfUnit unit, List<RouteStep> left) {
@@ -40,8 +43,8 @@ class UnitWork {
 
     /** A unit that is put into the one in hand. */
     Turn putIn(Work work, Label.OfUnit child, Recording recording) {
-        Optional<StructurePlace> place = want(work, recording)
-                .flatMap(want -> want.placeFor(child.name().item()));
+        Optional<StructurePlace> place =
+                want(work, recording).flatMap(want -> want.placeFor(child.name().item()));
         if (place.isEmpty()) {
             return noPlace(work, child);
         }
@@ -94,12 +97,14 @@ class UnitWork {
         if (next.isEmpty() || work.operation() != null && !operation.equals(work.operation())) {
             return Turn.refused(
                     work,
-                    Say.of("unit.other-operation", unit.called(), next.map(RouteStep::name).orElse("-")),
+                    Say.of(
+                            "unit.other-operation",
+                            unit.called(),
+                            next.map(RouteStep::name).orElse("-")),
                     Say.of("unit.other-operation.remedy"));
         }
         bear(unit, recording);
-        Work more = work.with(unit.name())
-                .doing(operation, work.since() == null ? recording.at() : work.since());
+        Work more = work.with(unit.name()).doing(operation, work.since() == null ? recording.at() : work.since());
         return Turn.accepted(more, "unit.collected", unit.called(), more.units().size());
     }
 
@@ -145,8 +150,7 @@ class UnitWork {
                         work.units(),
                         recording.at().equals(work.since()) ? null : work.since(),
                         uses(work, complete)));
-        return Turn.accepted(
-                work.over(), "unit.done", complete.step().name(), called(work.units()));
+        return Turn.accepted(work.over(), "unit.done", complete.step().name(), called(work.units()));
     }
 
     private static String called(List<UnitName> units) {

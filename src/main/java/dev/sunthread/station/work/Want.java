@@ -15,8 +15,7 @@ import java.util.Optional;
  * @param missing what it takes in that is neither scanned nor loaded at the station
  * @param supplied what is loaded at the station that it draws from, by the position
  */
-record Want(
-        RouteStep step, List<StructurePlace> open, List<RouteStep.Consumed> missing, Map<String, String> supplied) {
+record Want(RouteStep step, List<StructurePlace> open, List<RouteStep.Consumed> missing, Map<String, String> supplied) {
 
     boolean isNothing() {
         return open.isEmpty() && missing.isEmpty();
@@ -24,7 +23,8 @@ record Want(
 
     Optional<StructurePlace> placeFor(String item) {
         return open.stream()
-                .filter(place -> place.items().stream().anyMatch(one -> one.number().equals(item)))
+                .filter(place ->
+                        place.items().stream().anyMatch(one -> one.number().equals(item)))
                 .findFirst();
     }
 

@@ -42,7 +42,8 @@ public class Wants {
         return left.stream()
                 .filter(step -> step.stations().contains(station))
                 .findFirst()
-                .or(() -> left.stream().findFirst().filter(step -> step.stations().isEmpty()));
+                .or(() ->
+                        left.stream().findFirst().filter(step -> step.stations().isEmpty()));
     }
 
     /** What the work in hand wants; empty if no operation is in hand. */

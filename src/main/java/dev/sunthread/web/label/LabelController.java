@@ -7,8 +7,10 @@ import dev.sunthread.scan.label.LabelSize;
 import dev.sunthread.scan.label.LabelSizes;
 import dev.sunthread.scan.label.LabelSvg;
 import dev.sunthread.scan.label.Symbology;
+import dev.sunthread.station.label.Command;
 import dev.sunthread.web.PageAddress;
 import jakarta.validation.Valid;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
@@ -24,7 +26,8 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 class LabelController {
 
     /** Words that a station understands as commands. */
-    private static final List<String> COMMANDS = List.of("undo", "done");
+    private static final List<String> COMMANDS =
+            Arrays.stream(Command.values()).map(Command::word).toList();
 
     private final Labels labels;
     private final LabelSizes sizes;

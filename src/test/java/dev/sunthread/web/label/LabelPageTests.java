@@ -104,10 +104,7 @@ class LabelPageTests {
     }
 
     private MockHttpServletRequestBuilder next(String id, int count) {
-        return post("/labels/next")
-                .param("id", id)
-                .param("item", "REC")
-                .param("count", String.valueOf(count));
+        return post("/labels/next").param("id", id).param("item", "REC").param("count", String.valueOf(count));
     }
 
     @Test
