@@ -49,12 +49,15 @@ class DemoVerdictTests {
     @Test
     void tellsTheStoriesOfTheOvenAndTheRig() throws IOException {
         String journal = DemoPlant.of(TRAYS).journal();
-        told = journal.lines().map(line -> (JsonNode) JsonMapper.shared().readTree(line)).toList();
+        told = journal.lines()
+                .map(line -> (JsonNode) JsonMapper.shared().readTree(line))
+                .toList();
         restores.run(new ByteArrayInputStream(journal.getBytes(StandardCharsets.UTF_8)), restored -> {});
         ovenStory();
         rigStory();
         assertThat(found("UV-365", Outcome.FAILED)).isZero();
-        assertThat(found("DWELL-24", Outcome.PASSED)).isEqualTo(count("cure-run", run -> is(run, "recipe", "DWELL-24")));
+        assertThat(found("DWELL-24", Outcome.PASSED))
+                .isEqualTo(count("cure-run", run -> is(run, "recipe", "DWELL-24")));
     }
 
     /** The controller held TC-3 at 150 degC while it drifted, so the load fell below 145 degC once it read 4.4 K high. */
@@ -69,7 +72,8 @@ class DemoVerdictTests {
         assertThat(drifted).isPositive();
         assertThat(surelyCold).isPositive();
         assertThat(found("TIM-150", Outcome.FAILED)).isBetween((int) surelyCold, (int) perhapsCold);
-        assertThat(found("TIM-150", Outcome.FAILED) + found("TIM-150", Outcome.NOT_PROVEN)).isEqualTo((int) drifted);
+        assertThat(found("TIM-150", Outcome.FAILED) + found("TIM-150", Outcome.NOT_PROVEN))
+                .isEqualTo((int) drifted);
     }
 
     private static double drift(JsonNode run) {
@@ -92,7 +96,8 @@ class DemoVerdictTests {
         assertThat(tests.found(question, List.of(Outcome.NOT_PROVEN), sealer.seal()))
                 .hasSizeBetween((int) surely, (int) perhaps);
         assertThat(tests.found(question, List.of(Outcome.FAILED), sealer.seal()))
-                .hasSize((int) count("test-run", run -> is(run, "specification", "WAL-IV") && is(run, "verdict", "fail")));
+                .hasSize((int)
+                        count("test-run", run -> is(run, "specification", "WAL-IV") && is(run, "verdict", "fail")));
     }
 
     /** The current at short circuit, less what the rig read too much, at 1000 W/m2 and 25 degrees Celsius. */

@@ -38,7 +38,13 @@ final class Checks {
             if (drifted) {
                 ovenIsFoundBad(day);
             } else {
-                tell(day, "05:06", "verification", "OVEN-2", "good", "Reference thermocouple within 1 K on all shelves");
+                tell(
+                        day,
+                        "05:06",
+                        "verification",
+                        "OVEN-2",
+                        "good",
+                        "Reference thermocouple within 1 K on all shelves");
             }
             readRadiometer(day);
         }

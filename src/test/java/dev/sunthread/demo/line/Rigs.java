@@ -53,7 +53,11 @@ final class Rigs {
         return specification.equals("PAN-GND")
                 ? List.of(
                         reading("ground", "0.4" + floor.notes().between(1, 9), "10", "3"),
-                        reading("insulation", "1000", "0.0000000" + floor.notes().between(11, 89), "60"))
+                        reading(
+                                "insulation",
+                                "1000",
+                                "0.0000000" + floor.notes().between(11, 89),
+                                "60"))
                 : List.of();
     }
 

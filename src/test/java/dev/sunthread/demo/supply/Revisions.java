@@ -68,6 +68,7 @@ public final class Revisions {
     }
 
     private void tell(int day, String time, String kind, String body) {
-        engineer.tell(PlantTime.at(day, time), kind, (ObjectNode) JsonMapper.shared().readTree(body));
+        engineer.tell(
+                PlantTime.at(day, time), kind, (ObjectNode) JsonMapper.shared().readTree(body));
     }
 }
