@@ -11,6 +11,7 @@ import dev.sunthread.testing.RawData.Points;
 import dev.sunthread.testing.SunthreadTest;
 import dev.sunthread.testing.Workshop;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -101,8 +102,7 @@ class JudgingPageTests {
         MockHttpServletResponse asked = pages.perform(post("/judgings?" + form).header("Sec-Fetch-Site", "same-origin"))
                 .andReturn()
                 .getResponse();
-        String job = asked.getRedirectedUrl();
-        assertThat(job).isNotNull();
+        String job = Objects.requireNonNull(asked.getRedirectedUrl());
         await().until(() -> text(job).contains(" done "));
         return job;
     }
