@@ -31,10 +31,10 @@ class StartMessage {
 
     static String text(String address, int port) {
         if (address.equals(LOOPBACK)) {
-            return "Open http://%s:%d/ on this machine. No other machine can, until people and rights exist."
+            return "Open http://%s:%d/ on this machine. No other machine can; README.md says how to let others in."
                     .formatted(LOOPBACK, port);
         }
-        return "Open http://%s:%d/ on this machine. Other machines can too, through %s: see that only the right ones do."
+        return "Open http://%s:%d/ on this machine. Other machines can too, through %s: passwords need HTTPS on the way."
                 .formatted(LOOPBACK, port, address);
     }
 }

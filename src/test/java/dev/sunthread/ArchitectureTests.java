@@ -133,6 +133,16 @@ class ArchitectureTests {
                 .haveFullyQualifiedName("dev.sunthread.ledger.Door"));
     }
 
+    @Test
+    void whatScannedTextsMeanIsPureComputation() {
+        check(noClasses()
+                .that()
+                .resideInAnyPackage("..scan.meaning..", "..scan.gs1..", "..scan.message..", "..scan.parse..")
+                .should()
+                .dependOnClassesThat(resideInAPackage("org.springframework..")
+                        .and(not(resideInAPackage("org.springframework.modulith..")))));
+    }
+
     private static void check(ArchRule rule) {
         rule.check(CODE);
     }

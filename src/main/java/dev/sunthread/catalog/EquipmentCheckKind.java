@@ -1,5 +1,7 @@
 package dev.sunthread.catalog;
 
+import dev.sunthread.access.Needs;
+import dev.sunthread.access.Right;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Kind;
 import dev.sunthread.ledger.body.Field;
@@ -11,6 +13,7 @@ import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** Equipment was checked, in one of the ways there are, and was good or bad. */
+@Needs(Right.DEFINE)
 class EquipmentCheckKind implements Kind<EquipmentCheckKind.Body> {
 
     /** What came out of a check. */

@@ -1,5 +1,7 @@
 package dev.sunthread.catalog;
 
+import dev.sunthread.access.Needs;
+import dev.sunthread.access.Right;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.body.Field;
 import dev.sunthread.ledger.body.TextForm;
@@ -9,6 +11,7 @@ import org.springframework.stereotype.Component;
 
 /** Releases a revision of equipment: an oven, a lamp, a rig. */
 @Component
+@Needs(Right.DEFINE)
 class EquipmentKind implements Definition<EquipmentKind.Body> {
 
     record Body(

@@ -1,5 +1,7 @@
 package dev.sunthread.catalog;
 
+import dev.sunthread.access.Needs;
+import dev.sunthread.access.Right;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.body.Field;
 import dev.sunthread.ledger.body.Unreadable;
@@ -11,6 +13,7 @@ import org.springframework.stereotype.Component;
 
 /** Releases the order of operations by which an item is built. */
 @Component
+@Needs(Right.DEFINE)
 class RouteKind implements Definition<RouteKind.Body> {
 
     record Body(
@@ -52,6 +55,7 @@ class RouteKind implements Definition<RouteKind.Body> {
     public void record(Fact<Body> fact) {
         Body body = fact.body();
         operationIsNamedOnce(body);
+        windowsFollowEarlierOperations(body);
         long item = items.serialised(body.item(), "body.item").id();
         revisions.revisionIsReleasedOnce("route_revision", "item", item, body.revision());
         jdbc.sql("INSERT INTO catalog.route_revision (entry, item, revision, effective_at) VALUES (?, ?, ?, ?)")
@@ -72,6 +76,22 @@ class RouteKind implements Definition<RouteKind.Body> {
                         "names operation \"" + operation.operation() + "\" twice",
                         "Give each operation of a route a code of its own");
             }
+        }
+    }
+
+    private static void windowsFollowEarlierOperations(Body body) {
+        Set<String> earlier = new HashSet<>();
+        for (int i = 0; i < body.operations().size(); i++) {
+            Set<String> open = new HashSet<>(earlier);
+            for (RouteWindow window : body.operations().get(i).windows()) {
+                if (!open.remove(window.after())) {
+                    throw Unreadable.at(
+                            "body.operations[" + i + "].windows",
+                            "names \"" + window.after() + "\", which is no earlier operation or was named before",
+                            "Name each earlier operation of the route at most once");
+                }
+            }
+            earlier.add(body.operations().get(i).operation());
         }
     }
 }

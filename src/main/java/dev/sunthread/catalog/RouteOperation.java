@@ -25,7 +25,22 @@ record RouteOperation(
         List<ValueBounds> values,
 
         @Field("What it reaches; absent if all that is inside the unit and around it") @Nullable
-        Reach reach) {
+        Reach reach,
+
+        @Field(value = "The stations where it may be done; any if none is named", atMost = 500)
+        List<String> stations,
+
+        @Field(value = "How long after the end of earlier operations of the unit it may begin", atMost = 100)
+        List<RouteWindow> windows,
+
+        @Field("Whether who does it must be qualified for it; absent for no") @Nullable
+        Boolean qualified,
+
+        @Field("Whether it must not be done while the station can't ask whether it may; absent for no") @Nullable
+        Boolean onlineOnly,
+
+        @Field(value = "What can hurt there, beside what local rules say", atMost = 10)
+        List<Caution> cautions) {
 
     RouteOperation {
         List<String> taken = consumes;

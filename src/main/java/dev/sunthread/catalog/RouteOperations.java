@@ -12,22 +12,26 @@ class RouteOperations {
 
     private final Items items;
     private final ReleasedCodes codes;
+    private final RouteTerms terms;
     private final JdbcClient jdbc;
 
-    RouteOperations(Items items, ReleasedCodes codes, JdbcClient jdbc) {
+    RouteOperations(Items items, ReleasedCodes codes, RouteTerms terms, JdbcClient jdbc) {
         this.items = items;
         this.codes = codes;
+        this.terms = terms;
         this.jdbc = jdbc;
     }
 
     void record(long entry, int index, RouteOperation operation) {
         String path = "body.operations[" + index + "]";
         jdbc.sql("""
-                        INSERT INTO catalog.route_operation (entry, sequence, operation, name, unit_alone)
-                        VALUES (?, ?, ?, ?, ?)
+                        INSERT INTO catalog.route_operation
+                          (entry, sequence, operation, name, unit_alone, qualified, online_only)
+                        VALUES (?, ?, ?, ?, ?, ?, ?)
                         """)
                 .params(entry, index + 1, operation.operation(), operation.name())
                 .param(operation.reach() == Reach.UNIT_ALONE)
+                .params(Boolean.TRUE.equals(operation.qualified()), Boolean.TRUE.equals(operation.onlineOnly()))
                 .update();
         operation.consumes().forEach(number -> recordConsumption(entry, operation, number, path));
         operation.alternates().forEach(alternate -> recordAlternate(entry, operation, alternate, path));
@@ -38,6 +42,7 @@ class RouteOperations {
         for (String test : operation.tests()) {
             recordDemand(entry, operation, null, codes.specification(test, path + ".tests"));
         }
+        terms.record(entry, operation, path);
     }
 
     private void recordConsumption(long entry, RouteOperation operation, String number, String path) {

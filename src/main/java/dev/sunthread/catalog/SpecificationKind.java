@@ -1,5 +1,7 @@
 package dev.sunthread.catalog;
 
+import dev.sunthread.access.Needs;
+import dev.sunthread.access.Right;
 import dev.sunthread.catalog.specification.SpecificationTerms;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.body.Field;
@@ -9,6 +11,7 @@ import org.springframework.stereotype.Component;
 
 /** Releases a revision of a specification. */
 @Component
+@Needs(Right.DEFINE)
 class SpecificationKind implements Definition<SpecificationKind.Body> {
 
     record Body(

@@ -1,5 +1,7 @@
 package dev.sunthread.catalog;
 
+import dev.sunthread.access.Needs;
+import dev.sunthread.access.Right;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.body.Contradiction;
 import dev.sunthread.ledger.body.Field;
@@ -12,6 +14,7 @@ import org.springframework.stereotype.Component;
 
 /** Releases a revision of a station with its positions. */
 @Component
+@Needs(Right.DEFINE)
 class StationKind implements Definition<StationKind.Body> {
 
     record Body(

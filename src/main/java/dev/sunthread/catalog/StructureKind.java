@@ -1,5 +1,7 @@
 package dev.sunthread.catalog;
 
+import dev.sunthread.access.Needs;
+import dev.sunthread.access.Right;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.body.Field;
 import dev.sunthread.ledger.body.Unreadable;
@@ -9,6 +11,7 @@ import org.springframework.stereotype.Component;
 
 /** Releases what goes where in a unit of an item. */
 @Component
+@Needs(Right.DEFINE)
 class StructureKind implements Definition<StructureKind.Body> {
 
     record Body(
@@ -62,19 +65,23 @@ class StructureKind implements Definition<StructureKind.Body> {
                 .params(fact.entry(), item, body.revision(), fact.occurredAt())
                 .update();
         revisions.changed("structure_revision");
+        int ordinal = 0;
         for (int i = 0; i < body.positions().size(); i++) {
-            recordPlace(fact.entry(), built, body.positions().get(i), "body.positions[" + i + "].items");
+            Place place = body.positions().get(i);
+            recordPlace(fact.entry(), built, place, ordinal, "body.positions[" + i + "].items");
+            ordinal += place.items().size();
         }
     }
 
-    private void recordPlace(long entry, Item built, Place place, String path) {
+    private void recordPlace(long entry, Item built, Place place, int before, String path) {
+        int ordinal = before;
         for (String number : place.items()) {
             Item part = items.named(number, path);
             lotsAreMadeOfLots(built, part, path);
             jdbc.sql("""
-                            INSERT INTO catalog.structure_position (entry, position, item) VALUES (?, ?, ?)
+                            INSERT INTO catalog.structure_position (entry, position, item, ordinal) VALUES (?, ?, ?, ?)
                             ON CONFLICT DO NOTHING
-                            """).params(entry, place.position(), part.id()).update();
+                            """).params(entry, place.position(), part.id(), ++ordinal).update();
         }
     }
 

@@ -2,7 +2,12 @@ package dev.sunthread.catalog;
 
 import dev.sunthread.ledger.Remembered;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import org.springframework.jdbc.core.DataClassRowMapper;
+import org.springframework.jdbc.core.RowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -17,6 +22,7 @@ public class Structures {
         NOTHING_RELEASED
     }
 
+    private final RowMapper<Item> items = DataClassRowMapper.newInstance(Item.class);
     private final Revisions revisions;
     private final Remembered remembered;
     private final JdbcClient jdbc;
@@ -37,6 +43,32 @@ public class Structures {
                         position,
                         childItem))
                 .orElse(Allowed.NOTHING_RELEASED);
+    }
+
+    /** The positions of a unit of the item, or the components of a lot, in their order; none if nothing is released. */
+    public List<StructurePlace> placesOf(long item, OffsetDateTime at) {
+        return revisions
+                .inForce("structure_revision", item, at)
+                .map(revision -> remembered
+                        .<Long, List<StructurePlace>>of("structure places")
+                        .computeIfAbsent(revision, this::read))
+                .orElse(List.of());
+    }
+
+    private List<StructurePlace> read(long revision) {
+        Map<String, List<Item>> places = new LinkedHashMap<>();
+        jdbc.sql("""
+                        SELECT p.position, i.id, i.number, i.tracking, i.level, i.unit_of_measure
+                        FROM catalog.structure_position p JOIN catalog.item i ON i.id = p.item
+                        WHERE p.entry = ? ORDER BY p.ordinal, p.position, i.number
+                        """)
+                .param(revision)
+                .query((row, number) -> places.computeIfAbsent(row.getString("position"), any -> new ArrayList<>())
+                        .add(items.mapRow(row, number)))
+                .list();
+        return places.entrySet().stream()
+                .map(place -> new StructurePlace(place.getKey(), List.copyOf(place.getValue())))
+                .toList();
     }
 
     /** Whether the route of the item has this operation. */

@@ -1,5 +1,7 @@
 package dev.sunthread.holds;
 
+import dev.sunthread.access.Needs;
+import dev.sunthread.access.Right;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Kind;
 import dev.sunthread.ledger.body.Field;
@@ -10,6 +12,7 @@ import org.springframework.stereotype.Component;
 
 /** Takes one reason for holding away; others stay. */
 @Component
+@Needs(Right.JUDGE)
 class ReleaseKind implements Kind<ReleaseKind.Body> {
 
     record Body(

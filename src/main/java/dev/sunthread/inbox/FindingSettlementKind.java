@@ -1,5 +1,7 @@
 package dev.sunthread.inbox;
 
+import dev.sunthread.access.Needs;
+import dev.sunthread.access.Right;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Kind;
 import dev.sunthread.ledger.body.Field;
@@ -10,6 +12,7 @@ import org.springframework.stereotype.Component;
 
 /** Settles a finding; what was wrong is voided, corrected or recorded beside it. */
 @Component
+@Needs(Right.JUDGE)
 class FindingSettlementKind implements Kind<FindingSettlementKind.Body> {
 
     record Body(

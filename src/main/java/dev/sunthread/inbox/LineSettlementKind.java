@@ -1,5 +1,7 @@
 package dev.sunthread.inbox;
 
+import dev.sunthread.access.Needs;
+import dev.sunthread.access.Right;
 import dev.sunthread.ledger.Entries;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Kind;
@@ -13,6 +15,7 @@ import org.springframework.stereotype.Component;
 
 /** Settles a kept line: it was sent again in order, or a person says why it tells nothing. */
 @Component
+@Needs(Right.JUDGE)
 class LineSettlementKind implements Kind<LineSettlementKind.Body> {
 
     record Body(

@@ -1,6 +1,6 @@
 /** Lines that could not be accepted and contradictions that a person must settle. */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"kernel", "ledger", "ledger::body"})
+@ApplicationModule(allowedDependencies = {"kernel", "access", "ledger", "ledger::body"})
 package dev.sunthread.inbox;
 
 import org.jspecify.annotations.NullMarked;

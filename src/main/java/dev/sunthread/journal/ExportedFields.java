@@ -1,6 +1,8 @@
 package dev.sunthread.journal;
 
 import dev.sunthread.ledger.Envelope;
+import dev.sunthread.ledger.Recorded;
+import dev.sunthread.ledger.body.TextForm;
 import dev.sunthread.ledger.body.Unreadable;
 import java.time.DateTimeException;
 import java.time.OffsetDateTime;
@@ -9,22 +11,30 @@ import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
-/** The three fields that an export adds to an envelope, and what is left of the line without them. */
+/** The fields that an export adds to an envelope, and what is left of the line without them. */
 record ExportedFields(
         ObjectNode rest,
         @Nullable OffsetDateTime recordedAt,
+        @Nullable String recordedBy,
         @Nullable Long position,
         @Nullable String hash) {
 
     private static final String REMEDY =
-            "Take the line as it was exported, or leave recordedAt, position and hash out to tell it anew";
+            "Take the line as it was exported, or leave recordedAt, recordedBy, position and hash out to tell it anew";
 
     /** Takes them out of a line. @throws Unreadable if one is there and can't be read */
     static ExportedFields takenOutOf(ObjectNode line) {
         JsonNode recordedAt = line.remove("recordedAt");
+        JsonNode recordedBy = line.remove("recordedBy");
         JsonNode position = line.remove("position");
         JsonNode hash = line.remove("hash");
-        return new ExportedFields(line, moment(recordedAt), number(position), text(hash));
+        return new ExportedFields(line, moment(recordedAt), mark(recordedBy), number(position), text("hash", hash));
+    }
+
+    /** When it was recorded and by whom; nothing if the line does not say when. */
+    @Nullable
+    Recorded recorded() {
+        return recordedAt == null ? null : new Recorded(recordedAt, recordedBy);
     }
 
     /** @throws Unreadable if the line says a hash that is not the envelope's */
@@ -52,9 +62,17 @@ record ExportedFields(
         return json.longValue();
     }
 
-    private static @Nullable String text(@Nullable JsonNode json) {
+    private static @Nullable String mark(@Nullable JsonNode json) {
+        String mark = text("recordedBy", json);
+        if (mark != null && !TextForm.CODE.fits(mark)) {
+            throw Unreadable.at("recordedBy", "is not text of " + TextForm.CODE.described(), REMEDY);
+        }
+        return mark;
+    }
+
+    private static @Nullable String text(String field, @Nullable JsonNode json) {
         if (json != null && !json.isString()) {
-            throw Unreadable.at("hash", "is not text", REMEDY);
+            throw Unreadable.at(field, "is not text", REMEDY);
         }
         return json == null ? null : json.stringValue();
     }

@@ -56,6 +56,7 @@ public class Exports {
         String envelope = entry.envelope();
         return envelope.substring(0, envelope.length() - 1)
                 + ",\"recordedAt\":\"" + DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(entry.recordedAt())
+                + (entry.recordedBy() == null ? "" : "\",\"recordedBy\":\"" + entry.recordedBy())
                 + "\",\"position\":" + entry.position()
                 + ",\"hash\":\"" + HexFormat.of().formatHex(entry.hash()) + "\"}\n";
     }

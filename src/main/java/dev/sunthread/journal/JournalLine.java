@@ -2,15 +2,15 @@ package dev.sunthread.journal;
 
 import dev.sunthread.ledger.Envelope;
 import dev.sunthread.ledger.EnvelopeReader;
+import dev.sunthread.ledger.Recorded;
 import dev.sunthread.ledger.body.Unreadable;
-import java.time.OffsetDateTime;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /**
- * One line of a journal: its first line, its end, or an envelope; an exported envelope also says when it was recorded,
- * at which position, and its hash.
+ * One line of a journal: its first line, its end, or an envelope; an exported envelope also says when and by whom it was
+ * recorded, at which position, and its hash.
  */
 sealed interface JournalLine {
 
@@ -23,10 +23,10 @@ sealed interface JournalLine {
     /** The last line: how many entries stand before it, and the hash over all lines before it. */
     record End(long entries, String digest) implements JournalLine {}
 
-    /** An envelope; the other two are there if another database exported it. */
+    /** An envelope; the others are there if another database exported it. */
     record Said(
             Envelope envelope,
-            @Nullable OffsetDateTime recordedAt,
+            @Nullable Recorded recorded,
             @Nullable Long position) implements JournalLine {}
 
     /** Reads a line. @throws Unreadable if it is none of the three, or its hash does not fit it */
@@ -80,6 +80,6 @@ sealed interface JournalLine {
         ExportedFields exported = ExportedFields.takenOutOf(EnvelopeReader.shallowCopy(whole));
         Envelope envelope = EnvelopeReader.read(exported.rest());
         exported.hashFits(envelope);
-        return new Said(envelope, exported.recordedAt(), exported.position());
+        return new Said(envelope, exported.recorded(), exported.position());
     }
 }

@@ -34,7 +34,8 @@ class LineTaker {
 
     /** Takes lines in their order; a line that says nothing to record, as the first and last do, has no outcome. */
     List<LineOutcome> take(List<RawLine> batch, Sender sender) {
-        List<ReadLine> lines = batch.stream().map(ReadLine::of).toList();
+        List<ReadLine> lines =
+                batch.stream().map(line -> ReadLine.of(line, sender)).toList();
         Map<String, byte[]> recorded = recorded(lines);
         return lines.stream()
                 .map(line -> take(line, recorded, sender))

@@ -67,7 +67,7 @@ public class Restores {
 
     private static void restore(WholeExport.Entry entry, Restoration restoration) {
         try {
-            restoration.record(entry.envelope(), entry.recordedAt());
+            restoration.record(entry.envelope(), entry.recorded());
         } catch (Refused e) {
             throw entry.refused(e.reason());
         } catch (NonTransientDataAccessException e) {

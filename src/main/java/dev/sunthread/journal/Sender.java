@@ -8,8 +8,9 @@ import dev.sunthread.ledger.body.TextForm;
  *
  * @param actor the mark of the person or machine
  * @param file the file or address the lines come from, as far as it can be kept
+ * @param isActor whether the lines are this person's or machine's own words, whoever they name as actor
  */
-public record Sender(String actor, String file) {
+public record Sender(String actor, String file, boolean isActor) {
 
     private static final int LONGEST_FILE = 200;
 
@@ -19,6 +20,11 @@ public record Sender(String actor, String file) {
                     "The actor is not text of " + TextForm.CODE.described(), "Give the mark of the person or machine");
         }
         file = kept(file);
+    }
+
+    /** Somebody who hands in what others said. */
+    public Sender(String actor, String file) {
+        this(actor, file, false);
     }
 
     private static String kept(String file) {

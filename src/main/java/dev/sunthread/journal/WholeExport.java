@@ -5,10 +5,10 @@ import dev.sunthread.journal.JournalLine.Said;
 import dev.sunthread.journal.JournalLine.Start;
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.ledger.Envelope;
+import dev.sunthread.ledger.Recorded;
 import java.io.IOException;
 import java.io.InputStream;
 import java.security.MessageDigest;
-import java.time.OffsetDateTime;
 import java.util.HexFormat;
 import org.jspecify.annotations.Nullable;
 
@@ -21,7 +21,7 @@ final class WholeExport {
     private static final String REMEDY = "Take a whole, unchanged export; nothing was restored";
 
     /** An entry as exported, with its line. */
-    record Entry(int line, Envelope envelope, OffsetDateTime recordedAt) {
+    record Entry(int line, Envelope envelope, Recorded recorded) {
 
         /** Says what is wrong with it. */
         Refused refused(String reason) {
@@ -51,11 +51,11 @@ final class WholeExport {
             nothingFollows();
             return null;
         }
-        if (!(next instanceof Said said) || said.recordedAt() == null || said.position() == null) {
+        if (!(next instanceof Said said) || said.recorded() == null || said.position() == null) {
             throw refused("is no exported entry");
         }
         positionIsTheNext(said.position());
-        return new Entry(line, said.envelope(), said.recordedAt());
+        return new Entry(line, said.envelope(), said.recorded());
     }
 
     /** Says what is wrong with the line that was read last. */

@@ -4,8 +4,6 @@ import dev.sunthread.kernel.Refused;
 import dev.sunthread.ledger.body.Shape;
 import dev.sunthread.ledger.body.Unreadable;
 import jakarta.persistence.EntityManager;
-import java.time.Clock;
-import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.context.ApplicationEventPublisher;
@@ -26,7 +24,7 @@ public class Door {
     private final SoleWriter sole;
     private final ApplicationEventPublisher events;
     private final EntityManager entities;
-    private final Clock clock;
+    private final RecordedNow now;
 
     Door(
             Kinds kinds,
@@ -34,13 +32,13 @@ public class Door {
             SoleWriter sole,
             ApplicationEventPublisher events,
             EntityManager entities,
-            Clock clock) {
+            RecordedNow now) {
         this.kinds = kinds;
         this.entries = entries;
         this.sole = sole;
         this.events = events;
         this.entities = entities;
-        this.clock = clock;
+        this.now = now;
     }
 
     /**
@@ -51,7 +49,7 @@ public class Door {
      */
     @Transactional
     public Acceptance accept(Envelope envelope, Manner manner) {
-        return accept(envelope, manner, OffsetDateTime.now(clock));
+        return accept(envelope, manner, now.stamp());
     }
 
     /**
@@ -92,14 +90,14 @@ public class Door {
         return new Restoration(this::restore, entries);
     }
 
-    private long restore(Envelope envelope, OffsetDateTime recordedAt) {
-        return entered(envelope, Manner.TOLD, recordedAt)
+    private long restore(Envelope envelope, Recorded recorded) {
+        return entered(envelope, Manner.TOLD, recorded)
                 .orElseThrow(() -> new Refused("was recorded before", "Take a whole, unchanged export"))
                 .entry();
     }
 
-    private Acceptance accept(Envelope envelope, Manner manner, OffsetDateTime recordedAt) {
-        Optional<EntryAccepted> entered = entered(envelope, manner, recordedAt);
+    private Acceptance accept(Envelope envelope, Manner manner, Recorded recorded) {
+        Optional<EntryAccepted> entered = entered(envelope, manner, recorded);
         if (entered.isEmpty()) {
             return knownBefore(envelope);
         }
@@ -108,15 +106,14 @@ public class Door {
     }
 
     /** Opens an entry and fills it; nothing if the envelope's id is known. */
-    private Optional<EntryAccepted> entered(Envelope envelope, Manner manner, OffsetDateTime recordedAt) {
+    private Optional<EntryAccepted> entered(Envelope envelope, Manner manner, Recorded recorded) {
         Kind<?> kind = kinds.get(envelope.head().kind(), envelope.head().version());
-        return entered(kind, envelope, manner, recordedAt);
+        return entered(kind, envelope, manner, recorded);
     }
 
-    private <B> Optional<EntryAccepted> entered(
-            Kind<B> kind, Envelope envelope, Manner manner, OffsetDateTime recordedAt) {
+    private <B> Optional<EntryAccepted> entered(Kind<B> kind, Envelope envelope, Manner manner, Recorded recorded) {
         B body = Shape.of(kind.body()).read(envelope.body(), "body");
-        return entries.open(envelope, recordedAt)
+        return entries.open(envelope, recorded)
                 .map(entry -> new EntryAccepted(
                         entry, record(kind, new Fact<>(entry, envelope.head(), envelope.occurredAt(), body, manner))));
     }

@@ -18,8 +18,9 @@ import org.springframework.stereotype.Repository;
 public class Entries {
 
     private static final String OPEN = """
-            INSERT INTO ledger.entry (id, kind, kind_version, occurred_at, recorded_at, actor, source, envelope, hash)
-            VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (id) DO NOTHING
+            INSERT INTO ledger.entry
+              (id, kind, kind_version, occurred_at, recorded_at, recorded_by, actor, source, envelope, hash)
+            VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (id) DO NOTHING
             RETURNING number, set_config('sunthread.entry', number::text, true), pg_advisory_xact_lock_shared(%d)
             """.formatted(SoleWriter.LOCK);
 
@@ -41,10 +42,11 @@ public class Entries {
     }
 
     /** Opens an entry; empty if its id is known. History can be written for it until it is closed. */
-    Optional<Long> open(Envelope envelope, OffsetDateTime recordedAt) {
+    Optional<Long> open(Envelope envelope, Recorded recorded) {
         EnvelopeHead head = envelope.head();
         return jdbc.sql(OPEN)
-                .params(head.id(), head.kind(), head.version(), head.occurredAt(), recordedAt)
+                .params(head.id(), head.kind(), head.version(), head.occurredAt(), recorded.at())
+                .param(recorded.by())
                 .params(head.actor(), head.source(), envelope.canonical(), envelope.hash())
                 .query((row, number) -> row.getLong(1))
                 .optional();
@@ -143,7 +145,7 @@ public class Entries {
     /** The next entries behind a position, at most so many, in the order of their positions. */
     public List<SealedEntry> after(long position, long upTo, int most) {
         return jdbc.sql("""
-                        SELECT p.position, e.recorded_at, e.envelope, e.hash
+                        SELECT p.position, e.recorded_at, e.recorded_by, e.envelope, e.hash
                         FROM ledger.position p JOIN ledger.entry e ON e.number = p.entry
                         WHERE p.position > ? AND p.position <= ? ORDER BY p.position LIMIT ?
                         """)

@@ -27,6 +27,14 @@ public record Envelope(EnvelopeHead head, ObjectNode body, String canonical) {
         return new Envelope(head, body, CanonicalJson.of(json));
     }
 
+    /** The same, said by somebody else. */
+    public Envelope saidBy(String actor) {
+        ObjectNode json = json().put("actor", actor);
+        EnvelopeHead by =
+                new EnvelopeHead(head.id(), head.kind(), head.version(), head.occurredAt(), actor, head.source());
+        return new Envelope(by, body, CanonicalJson.of(json));
+    }
+
     public String id() {
         return head.id();
     }

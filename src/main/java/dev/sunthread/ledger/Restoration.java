@@ -1,12 +1,11 @@
 package dev.sunthread.ledger;
 
-import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 
 /**
  * Records the envelopes of another database's export in the order of their positions, from the first on, keeping when
- * each was recorded. It is part of one transaction, which records alone until its end.
+ * and by whom each was recorded. It is part of one transaction, which records alone until its end.
  */
 public final class Restoration {
 
@@ -15,7 +14,7 @@ public final class Restoration {
 
     /** Records one envelope and gives the number of its entry. */
     interface Recorder {
-        long record(Envelope envelope, OffsetDateTime recordedAt);
+        long record(Envelope envelope, Recorded recorded);
     }
 
     private final Recorder recorder;
@@ -30,8 +29,8 @@ public final class Restoration {
     }
 
     /** Records the envelope of the next position. @throws Refused if it can't be read or recorded */
-    public void record(Envelope envelope, OffsetDateTime recordedAt) {
-        unplaced.add(recorder.record(envelope, recordedAt));
+    public void record(Envelope envelope, Recorded recorded) {
+        unplaced.add(recorder.record(envelope, recorded));
         if (unplaced.size() == PLACED_AT_ONCE) {
             place();
             countNowAndThen();

@@ -16,8 +16,16 @@ class InstallationRules {
     private final Structures structures;
     private final Stays stays;
     private final Holds holds;
+    private final Prerequisites prerequisites;
 
-    InstallationRules(UnitRules unitRules, Children children, Structures structures, Stays stays, Holds holds) {
+    InstallationRules(
+            UnitRules unitRules,
+            Children children,
+            Structures structures,
+            Stays stays,
+            Holds holds,
+            Prerequisites prerequisites) {
+        this.prerequisites = prerequisites;
         this.unitRules = unitRules;
         this.children = children;
         this.structures = structures;
@@ -32,6 +40,8 @@ class InstallationRules {
         children.partMayBeTaken(fact, body.child());
         if (body.child().unit() != null && child.unit() != null) {
             heldChildHoldsItsParent(fact, body.child().unit(), child.unit(), parent);
+            prerequisites.leavingUnitsHaveWhatIsDemanded(
+                    fact, Map.of(child.unit(), body.child().unit()));
         }
         positionTakesTheItem(fact, child, parent);
         return stays.position(parent, body.position());

@@ -59,7 +59,7 @@ class ShipmentKind implements Kind<ShipmentKind.Body> {
         Map<Long, UnitName> shipped = units.knownOnce(body.units(), "body.units");
         units.lock(shipped.keySet());
         rules.unitsMayMoveOn(fact, shipped);
-        prerequisites.shippedUnitsHaveWhatIsDemanded(fact, shipped);
+        prerequisites.leavingUnitsHaveWhatIsDemanded(fact, shipped);
         onlyOutermostUnitsAreShipped(fact, shipped);
         jdbc.sql("INSERT INTO production.shipment_unit (entry, unit) SELECT ?, unnest(?)")
                 .params(fact.entry(), shipped.keySet().toArray(Long[]::new))

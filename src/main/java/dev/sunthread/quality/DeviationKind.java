@@ -1,5 +1,7 @@
 package dev.sunthread.quality;
 
+import dev.sunthread.access.Needs;
+import dev.sunthread.access.Right;
 import dev.sunthread.catalog.Items;
 import dev.sunthread.catalog.ReleasedCodes;
 import dev.sunthread.ledger.Fact;
@@ -18,6 +20,7 @@ import org.springframework.stereotype.Component;
 
 /** A person signs that something demanded was not done to a unit, or is not in it or in a lot. */
 @Component
+@Needs(Right.JUDGE)
 class DeviationKind implements Kind<DeviationKind.Body> {
 
     record Body(

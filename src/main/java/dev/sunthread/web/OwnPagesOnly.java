@@ -10,8 +10,8 @@ import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
 
 /**
- * Refuses what a browser sends on behalf of another site's page: until people and rights exist, being reachable from
- * this machine only must not mean being reachable from every page that a person of this machine opens.
+ * Refuses what a browser says it sends on behalf of another site's page, whoever is signed in; forms are protected by a
+ * token beside.
  */
 @Component
 class OwnPagesOnly extends OncePerRequestFilter {

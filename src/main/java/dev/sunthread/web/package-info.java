@@ -3,12 +3,17 @@
 @ApplicationModule(
         allowedDependencies = {
             "kernel",
+            "access",
             "kernel::verdict",
             "ledger",
             "ledger::body",
             "inbox",
             "holds",
             "catalog",
+            "scan",
+            "scan::meaning",
+            "scan::parse",
+            "scan::label",
             "catalog::judging",
             "catalog::recipe",
             "materials",

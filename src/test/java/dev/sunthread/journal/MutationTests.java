@@ -63,7 +63,8 @@ class MutationTests {
             "calibration body.errors[0].offset",
             "verification body.errors[0].percent",
             "deviation body.unit",
-            "deviation body.specification");
+            "deviation body.specification",
+            "scan-choice body.item");
 
     @Autowired
     Kinds kinds;

@@ -26,6 +26,9 @@ final class OddValues {
         if (type == int.class) {
             return List.of("2147483647", "-2147483648", "0", "1");
         }
+        if (type == Boolean.class) {
+            return List.of("false", "true");
+        }
         if (type == String.class) {
             return List.of("\"?\"", "\"" + longest(field) + "\"", "\"bond-1-000002\"", "\"desk-000001\"");
         }

@@ -30,6 +30,9 @@ final class WrongValues {
             values.putAll(moments());
         } else if (type.isEnum()) {
             values.putAll(Map.of("unknown word", "\"never\"", "number", "1", "empty text", "\"\""));
+        } else if (type == Boolean.class) {
+            values.remove("true");
+            values.putAll(Map.of("text", "\"true\"", "number", "1"));
         } else {
             values.putAll(Map.of("text", "\"x\"", "number", "7"));
         }

@@ -19,6 +19,11 @@ class ContextDatabase implements ApplicationContextInitializer<ConfigurableAppli
                 .and("spring.datasource.hikari.minimum-idle=0")
                 // tests seal when they ask; a timer would hold connections to a database that is being renewed
                 .and("sunthread.ledger.seal-every=1h")
+                .and("spring.session.jdbc.cleanup-cron=-")
+                // nobody is there but whom a test makes, and hashing secrets takes no time
+                .and("sunthread.access.first-administrator=false")
+                .and("sunthread.access.hash.memory=64")
+                .and("sunthread.access.hash.passes=1")
                 .applyTo(context);
     }
 }

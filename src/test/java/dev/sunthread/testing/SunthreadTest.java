@@ -9,9 +9,13 @@ import java.lang.annotation.Target;
 import org.springframework.boot.test.context.SpringBootTest;
 import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
 import org.springframework.boot.webmvc.test.autoconfigure.AutoConfigureMockMvc;
+import org.springframework.context.annotation.Import;
 import org.springframework.core.annotation.AliasFor;
 
-/** A test of the whole application on a fresh real database, with {@code MockMvc} at hand; classes share the context. */
+/**
+ * A test of the whole application on a fresh real database, with {@code MockMvc} at hand; classes share the context. A
+ * person with every role is signed in, and forms carry their token; {@link SignedInAs} says otherwise.
+ */
 @Documented
 @Inherited
 @Target(ElementType.TYPE)
@@ -19,6 +23,8 @@ import org.springframework.core.annotation.AliasFor;
 @SpringBootTest
 @AutoConfigureMockMvc
 @FreshDatabase
+@SignedInAs
+@Import(FormTokens.class)
 public @interface SunthreadTest {
 
     @AliasFor(annotation = SpringBootTest.class)

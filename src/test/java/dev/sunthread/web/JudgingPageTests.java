@@ -48,7 +48,7 @@ class JudgingPageTests {
         assertThat(text(job))
                 .contains("4 of 4 runs", "passed failed 2 2 These", "passed passed 2 2 These")
                 .contains("T2 RCV R2 RIG passed failed")
-                .contains("Trace units whose last test comes out failed");
+                .contains("Trace units whose last test is failed");
         assertThat(text(job + "&after=failed&table=lines&format=csv"))
                 .contains("T2,", "T3,")
                 .doesNotContain("T1,");
@@ -92,7 +92,8 @@ class JudgingPageTests {
                 .content("{\"of\": \"test\", \"code\": \"PULL\", \"revision\": \"C\"}"));
         assertThat(begun).contains("\"total\":4");
         String id = begun.replaceAll("(?s).*\"id\":(\\d+).*", "$1");
-        await().until(() -> body(get("/api/v1/judgings/test/" + id)).contains("\"state\":\"done\""));
+        await().pollInSameThread()
+                .until(() -> body(get("/api/v1/judgings/test/" + id)).contains("\"state\":\"done\""));
         assertThat(body(get("/api/v1/judgings/test/" + id)))
                 .contains("{\"before\":\"passed\",\"after\":\"failed\",\"runs\":2,\"units\":2}");
     }
@@ -103,7 +104,7 @@ class JudgingPageTests {
                 .andReturn()
                 .getResponse();
         String job = Objects.requireNonNull(asked.getRedirectedUrl());
-        await().until(() -> text(job).contains(" done "));
+        await().pollInSameThread().until(() -> text(job).contains(" done "));
         return job;
     }
 

@@ -1,8 +1,9 @@
 package dev.sunthread.journal.web;
 
+import dev.sunthread.access.Needs;
+import dev.sunthread.access.Right;
 import dev.sunthread.journal.Imports;
 import dev.sunthread.journal.LineOutcome;
-import dev.sunthread.journal.Sender;
 import dev.sunthread.ledger.Acceptance;
 import dev.sunthread.ledger.Door;
 import dev.sunthread.ledger.EnvelopeReader;
@@ -24,6 +25,7 @@ import org.springframework.web.bind.annotation.RestController;
 @RestController
 @RequestMapping(path = "/api/v1/envelopes", consumes = MediaType.APPLICATION_JSON_VALUE)
 @Tag(name = "Envelopes", description = "One happening or definition at a time")
+@Needs(Right.WORK)
 class EnvelopeController {
 
     private static final String EXAMPLE = """
@@ -35,21 +37,25 @@ class EnvelopeController {
 
     private final Door door;
     private final Imports imports;
+    private final Saying saying;
 
-    EnvelopeController(Door door, Imports imports) {
+    EnvelopeController(Door door, Imports imports, Saying saying) {
         this.door = door;
         this.imports = imports;
+        this.saying = saying;
     }
 
     @Operation(
             summary = "Ask for something to be done",
-            description = "A broken rule refuses it with status 409, reason and remedy; nothing is recorded then.",
+            description =
+                    "A broken rule refuses it with status 409, reason and remedy; nothing is recorded then. The actor"
+                            + " is whoever is signed in or whose token is sent, whatever the envelope says.",
             requestBody =
                     @io.swagger.v3.oas.annotations.parameters.RequestBody(
                             content = @Content(examples = @ExampleObject(EXAMPLE))))
     @PostMapping("/do")
     ResponseEntity<Acceptance> ask(@RequestBody String envelope) {
-        Acceptance accepted = door.accept(EnvelopeReader.read(envelope), Manner.DO);
+        Acceptance accepted = door.accept(saying.said(EnvelopeReader.read(envelope)), Manner.DO);
         return ResponseEntity.status(accepted.isNew() ? HttpStatus.CREATED : HttpStatus.OK)
                 .body(accepted);
     }
@@ -58,13 +64,14 @@ class EnvelopeController {
             summary = "Tell what was done",
             description =
                     "Never refused: a broken rule is recorded with a finding, and what can't be read or identified"
-                            + " is kept in the inbox.",
+                            + " is kept in the inbox. The actor is whoever is signed in or whose token is sent; the token"
+                            + " of a station may tell what others did there, and keeps their mark.",
             requestBody =
                     @io.swagger.v3.oas.annotations.parameters.RequestBody(
                             content = @Content(examples = @ExampleObject(EXAMPLE))))
     @PostMapping("/told")
     ResponseEntity<LineOutcome> tell(@RequestBody String envelope) throws IOException {
-        return imports.takeLine(envelope, new Sender("interface", "POST /api/v1/envelopes/told"))
+        return imports.takeLine(envelope, saying.teller(envelope, "POST /api/v1/envelopes/told"))
                 .map(ResponseEntity::ok)
                 .orElseGet(() -> ResponseEntity.noContent().build());
     }

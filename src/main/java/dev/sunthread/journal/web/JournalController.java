@@ -1,11 +1,12 @@
 package dev.sunthread.journal.web;
 
+import dev.sunthread.access.Needs;
+import dev.sunthread.access.Right;
 import dev.sunthread.journal.Exports;
 import dev.sunthread.journal.ImportSummary;
 import dev.sunthread.journal.Imports;
 import dev.sunthread.journal.LineOutcome;
 import dev.sunthread.journal.Restores;
-import dev.sunthread.journal.Sender;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.media.Content;
 import io.swagger.v3.oas.annotations.media.ExampleObject;
@@ -39,12 +40,14 @@ class JournalController {
     private final Imports imports;
     private final Exports exports;
     private final Restores restores;
+    private final HandedOver handing;
     private final JsonMapper json;
 
-    JournalController(Imports imports, Exports exports, Restores restores, JsonMapper json) {
+    JournalController(Imports imports, Exports exports, Restores restores, HandedOver handing, JsonMapper json) {
         this.imports = imports;
         this.exports = exports;
         this.restores = restores;
+        this.handing = handing;
         this.json = json;
     }
 
@@ -56,16 +59,14 @@ class JournalController {
                                             {"line":1,"outcome":"ACCEPTED","id":"b-1","findings":[],"problems":[]}
                                             {"accepted":1,"acceptedWithFinding":0,"knownBefore":0,"keptInInbox":0}
                                             """)))
+    @Needs(Right.IMPORT)
     @PostMapping(path = "/import", consumes = MediaType.ALL_VALUE)
-    void takeIn(
-            InputStream journal,
-            HttpServletResponse response,
-            @RequestParam(defaultValue = "unnamed") String file,
-            @RequestParam(defaultValue = "import") String actor)
+    void takeIn(InputStream journal, HttpServletResponse response, @RequestParam(defaultValue = "unnamed") String file)
             throws IOException {
         response.setContentType(NDJSON);
         Writer writer = new BufferedWriter(new OutputStreamWriter(response.getOutputStream(), StandardCharsets.UTF_8));
-        ImportSummary summary = imports.run(journal, new Sender(actor, file), line -> write(writer, line));
+        ImportSummary summary = imports.run(journal, handing.over(file), line -> write(writer, line));
+        handing.tookIn(file, summary);
         writer.write(json.writeValueAsString(summary) + "\n");
         writer.flush();
     }
@@ -82,18 +83,21 @@ class JournalController {
             summary = "Give everything recorded",
             description = "In the order of positions, with when it was recorded, its position and its hash; the last"
                     + " line carries the count and the hash over all hashes.")
+    @Needs(Right.EXPORT)
     @GetMapping(path = "/export", produces = NDJSON)
     void giveOut(HttpServletResponse response) throws IOException {
         response.setContentType(NDJSON);
         response.setHeader("Content-Disposition", "attachment; filename=\"journal.ndjson\"");
+        handing.gaveOut();
         exports.write(response.getOutputStream());
     }
 
     @Operation(
             summary = "Restore a whole export into an empty database",
             description = "All of it or nothing; every question has the same answer as before.")
+    @Needs(Right.RESTORE)
     @PostMapping(path = "/restore", consumes = MediaType.ALL_VALUE)
     Map<String, Long> restore(InputStream journal) throws IOException {
-        return Map.of("restored", restores.run(journal, count -> {}));
+        return Map.of("restored", handing.restored(restores.run(journal, count -> {})));
     }
 }

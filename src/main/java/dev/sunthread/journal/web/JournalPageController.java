@@ -1,5 +1,7 @@
 package dev.sunthread.journal.web;
 
+import dev.sunthread.access.Needs;
+import dev.sunthread.access.Right;
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.ledger.Entries;
 import dev.sunthread.ledger.Sealer;
@@ -34,6 +36,7 @@ class JournalPageController {
     }
 
     @PostMapping("/journal")
+    @Needs(Right.IMPORT)
     String takeIn(Upload upload, RedirectAttributes told) throws IOException {
         try {
             told.addFlashAttribute("report", uploads.takeIn(upload));
@@ -44,6 +47,7 @@ class JournalPageController {
     }
 
     @PostMapping("/journal/restore")
+    @Needs(Right.RESTORE)
     String restore(Upload upload, RedirectAttributes told) throws IOException {
         try {
             told.addFlashAttribute("restored", uploads.restore(upload));

@@ -1,5 +1,8 @@
 package dev.sunthread.journal.web;
 
+import dev.sunthread.access.Callers;
+import dev.sunthread.access.Needs;
+import dev.sunthread.access.Right;
 import dev.sunthread.journal.Sender;
 import dev.sunthread.journal.raw.RawFiles;
 import dev.sunthread.journal.raw.RawKind;
@@ -29,9 +32,11 @@ import org.springframework.web.multipart.MultipartFile;
 class RawFileController {
 
     private final RawFiles files;
+    private final Callers callers;
 
-    RawFileController(RawFiles files) {
+    RawFileController(RawFiles files, Callers callers) {
         this.files = files;
+        this.callers = callers;
     }
 
     @GetMapping("/journal/raw")
@@ -40,27 +45,21 @@ class RawFileController {
     }
 
     @PostMapping("/journal/raw")
-    String takeIn(
-            @RequestParam List<MultipartFile> files,
-            @RequestParam String kind,
-            @RequestParam(required = false) @Nullable String mapping,
-            @RequestParam(required = false) @Nullable String actor,
-            Model model)
-            throws IOException {
+    @Needs(Right.WORK)
+    String takeIn(RawUpload upload, Model model) throws IOException {
         List<RawReport> reports = new ArrayList<>();
         try {
-            for (MultipartFile file : files) {
+            for (MultipartFile file : upload.given()) {
                 String name = file.getOriginalFilename();
-                Sender sender = new Sender(
-                        actor == null || actor.isBlank() ? "import" : actor.strip(), name == null ? "unnamed" : name);
-                reports.add(this.files.take(kind(kind), file.getBytes(), mapping, sender));
+                reports.add(files.take(
+                        kind(String.valueOf(upload.kind())), file.getBytes(), upload.mapping(), sender(name)));
             }
         } catch (Refused e) {
             model.addAttribute("refused", e);
         }
         model.addAttribute("reports", reports);
-        model.addAttribute("mapping", mapping);
-        model.addAttribute("kind", kind);
+        model.addAttribute("mapping", upload.mapping());
+        model.addAttribute("kind", upload.kind());
         return "journal/raw";
     }
 
@@ -78,10 +77,14 @@ class RawFileController {
             @RequestBody byte[] file,
             @RequestParam String kind,
             @RequestParam(required = false) @Nullable String mapping,
-            @RequestParam(defaultValue = "unnamed") String name,
-            @RequestParam(defaultValue = "import") String actor)
+            @RequestParam(defaultValue = "unnamed") String name)
             throws IOException {
-        return files.take(kind(kind), file, mapping, new Sender(actor, name));
+        return files.take(kind(kind), file, mapping, sender(name));
+    }
+
+    /** What a file of raw data says is said by who hands it in. */
+    private Sender sender(@Nullable String file) {
+        return new Sender(callers.signedIn().mark(), file == null ? "unnamed" : file, true);
     }
 
     private static RawKind kind(String word) {

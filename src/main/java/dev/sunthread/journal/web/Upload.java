@@ -3,8 +3,8 @@ package dev.sunthread.journal.web;
 import org.jspecify.annotations.Nullable;
 import org.springframework.web.multipart.MultipartFile;
 
-/** A journal file sent from the page, and the mark of who sends it. */
-record Upload(@Nullable MultipartFile file, @Nullable String actor) {
+/** A journal file sent from the page. */
+record Upload(@Nullable MultipartFile file) {
 
     boolean isEmpty() {
         return file == null || file.isEmpty();

@@ -18,25 +18,27 @@ class Uploads {
 
     private final Imports imports;
     private final Restores restores;
+    private final HandedOver handing;
 
-    Uploads(Imports imports, Restores restores) {
+    Uploads(Imports imports, Restores restores, HandedOver handing) {
         this.imports = imports;
         this.restores = restores;
+        this.handing = handing;
     }
 
     UploadReport takeIn(Upload upload) throws IOException {
-        String actor = upload.actor();
-        Sender sender = new Sender(actor == null || actor.isBlank() ? "import" : actor.strip(), upload.name());
+        Sender sender = handing.over(upload.name());
         UploadReport.Collecting collecting = new UploadReport.Collecting();
         try (InputStream journal = open(upload)) {
             ImportSummary summary = imports.run(journal, sender, collecting::take);
+            handing.tookIn(upload.name(), summary);
             return collecting.report(upload.name(), summary);
         }
     }
 
     long restore(Upload upload) throws IOException {
         try (InputStream journal = open(upload)) {
-            return restores.run(journal, count -> {});
+            return handing.restored(restores.run(journal, count -> {}));
         }
     }
 

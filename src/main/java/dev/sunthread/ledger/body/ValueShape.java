@@ -34,6 +34,9 @@ public interface ValueShape {
         if (type == Integer.class || type == int.class) {
             return new WholeValue(described.positive());
         }
+        if (type == Boolean.class || type == boolean.class) {
+            return new FlagValue();
+        }
         if (type == OffsetDateTime.class) {
             return new MomentValue();
         }

@@ -1,5 +1,7 @@
 package dev.sunthread.materials.incoming;
 
+import dev.sunthread.access.Needs;
+import dev.sunthread.access.Right;
 import dev.sunthread.holds.Holds;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Fact;
@@ -13,6 +15,7 @@ import org.springframework.stereotype.Component;
 
 /** A lot that came in was inspected, and released or rejected. */
 @Component
+@Needs(Right.JUDGE)
 class IncomingReleaseKind implements Kind<IncomingReleaseKind.Body> {
 
     record Body(

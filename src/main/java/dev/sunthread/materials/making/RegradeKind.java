@@ -1,5 +1,7 @@
 package dev.sunthread.materials.making;
 
+import dev.sunthread.access.Needs;
+import dev.sunthread.access.Right;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Kind;
 import dev.sunthread.ledger.body.Field;
@@ -14,6 +16,7 @@ import org.springframework.stereotype.Component;
 
 /** A lot goes on as a lot of another item. */
 @Component
+@Needs(Right.JUDGE)
 class RegradeKind implements Kind<RegradeKind.Body> {
 
     record Body(

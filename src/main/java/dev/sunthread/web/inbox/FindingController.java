@@ -2,6 +2,8 @@ package dev.sunthread.web.inbox;
 
 import static dev.sunthread.kernel.Table.column;
 
+import dev.sunthread.access.Needs;
+import dev.sunthread.access.Right;
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.kernel.Table;
 import dev.sunthread.ledger.Sealer;
@@ -39,6 +41,7 @@ class FindingController {
     }
 
     @PostMapping("/findings")
+    @Needs(Right.JUDGE)
     String settle(
             @Valid @ModelAttribute("form") FindingForm form,
             BindingResult problems,
@@ -47,7 +50,7 @@ class FindingController {
         if (!problems.hasErrors()) {
             try {
                 settlements.settle(form);
-                told.addFlashAttribute("done", "The finding is settled");
+                told.addFlashAttribute("done", new Done("findings.settled", null));
                 return "redirect:/findings";
             } catch (Refused e) {
                 model.addAttribute("refused", e);
@@ -75,16 +78,16 @@ class FindingController {
         return Table.listed(
                 "findings",
                 () -> pages.open(choice, cutoff, 0, Integer.MAX_VALUE),
-                column("Occurred", row -> row.finding().occurredAt()),
-                column("What is wrong", row -> row.finding().sentence()),
-                column("What to do", row -> row.finding().remedy()),
+                column("column.occurred", row -> row.finding().occurredAt()),
+                column("column.wrong", row -> row.finding().sentence()),
+                column("column.what-to-do", row -> row.finding().remedy()),
                 column(
-                        "Touches",
+                        "column.touches",
                         row -> row.subjects().stream()
                                 .map(FindingSubject::words)
                                 .toList()),
-                column("Raised by entry", row -> row.finding().entry()),
-                column("Number there", row -> row.finding().ordinal()),
-                column("From", row -> row.finding().source()));
+                column("column.raised-by-entry", row -> row.finding().entry()),
+                column("column.number-there", row -> row.finding().ordinal()),
+                column("column.from-source", row -> row.finding().source()));
     }
 }

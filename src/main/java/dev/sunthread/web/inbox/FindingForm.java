@@ -10,11 +10,8 @@ public record FindingForm(
         int finding,
         @NotBlank String id,
 
-        @NotBlank(message = "Say what was found out and done") @Size(max = 1000) @Nullable
-        String why,
-
-        @NotBlank(message = "Give your mark") @Size(max = 100) @Nullable
-        String actor) {
+        @NotBlank(message = "{findings.say-why}") @Size(max = 1000, message = "{too-long}") @Nullable
+        String why) {
 
     /** Whether it is about this finding of this entry. */
     public boolean isAbout(String otherEntry, int otherFinding) {

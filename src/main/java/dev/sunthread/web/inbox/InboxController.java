@@ -1,5 +1,7 @@
 package dev.sunthread.web.inbox;
 
+import dev.sunthread.access.Needs;
+import dev.sunthread.access.Right;
 import dev.sunthread.inbox.Lines;
 import dev.sunthread.inbox.OpenLine;
 import dev.sunthread.kernel.Refused;
@@ -54,29 +56,31 @@ class InboxController {
     @GetMapping("/inbox/line")
     String line(@RequestParam String id, Model model) {
         OpenLine line = show(id, model);
-        model.addAttribute("mend", new MendForm(id, newId(), line.text(), null, null));
-        model.addAttribute("nothing", new NothingForm(id, newId(), null, null));
+        model.addAttribute("mend", new MendForm(id, newId(), line.text(), null));
+        model.addAttribute("nothing", new NothingForm(id, newId(), null));
         return "web/line";
     }
 
     @PostMapping("/inbox/line")
+    @Needs(Right.JUDGE)
     String mend(
             @Valid @ModelAttribute("mend") MendForm form, BindingResult problems, Model model, RedirectAttributes told)
             throws IOException {
         if (!problems.hasErrors()) {
             try {
-                told.addFlashAttribute("done", "The mended line is recorded as " + mending.mend(form));
+                told.addFlashAttribute("done", new Done("inbox.mended", mending.mend(form)));
                 return BACK;
             } catch (Refused e) {
                 model.addAttribute("refused", e);
             }
         }
         show(form.line(), model);
-        model.addAttribute("nothing", new NothingForm(form.line(), newId(), null, null));
+        model.addAttribute("nothing", new NothingForm(form.line(), newId(), null));
         return "web/line";
     }
 
     @PostMapping("/inbox/nothing")
+    @Needs(Right.JUDGE)
     String tellsNothing(
             @Valid @ModelAttribute("nothing") NothingForm form,
             BindingResult problems,
@@ -84,17 +88,18 @@ class InboxController {
             RedirectAttributes told) {
         OpenLine line = show(form.line(), model);
         if (problems.hasErrors()) {
-            model.addAttribute("mend", new MendForm(form.line(), newId(), line.text(), null, null));
+            model.addAttribute("mend", new MendForm(form.line(), newId(), line.text(), null));
             return "web/line";
         }
-        settlements.settleLine(form.line(), null, form.id(), form.reason(), form.mark());
-        told.addFlashAttribute("done", "The line is settled: it tells nothing");
+        settlements.settleLine(form.line(), null, form.id(), form.reason());
+        told.addFlashAttribute("done", new Done("inbox.nothing-settled", null));
         return BACK;
     }
 
     private OpenLine show(String id, Model model) {
         long cutoff = sealer.seal();
-        OpenLine line = lines.open(id, cutoff);
+        // a form that says no line binds nothing to it
+        OpenLine line = lines.open(String.valueOf(id), cutoff);
         model.addAttribute("cutoff", cutoff);
         model.addAttribute("line", line);
         return line;

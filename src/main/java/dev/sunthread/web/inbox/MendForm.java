@@ -14,11 +14,7 @@ public record MendForm(
         @NotBlank String line,
         @NotBlank String id,
 
-        @NotBlank(message = "Give the line's text") @Nullable
-        String text,
+        @NotBlank(message = "{line.give-text}") @Nullable String text,
 
-        @NotBlank(message = "Say what was mended") @Size(max = 1000) @Nullable
-        String why,
-
-        @NotBlank(message = "Give your mark") @Size(max = 100) @Nullable
-        String actor) {}
+        @NotBlank(message = "{line.say-mended}") @Size(max = 1000, message = "{too-long}") @Nullable
+        String why) {}

@@ -1,5 +1,7 @@
 package dev.sunthread.web.judging;
 
+import dev.sunthread.access.Needs;
+import dev.sunthread.access.Right;
 import dev.sunthread.catalog.judging.JudgedAgain;
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.ledger.Sealer;
@@ -37,10 +39,11 @@ class JudgingApi {
 
     @Operation(summary = "Begin to judge runs again")
     @PostMapping
+    @Needs(Right.WORK)
     @ResponseStatus(HttpStatus.ACCEPTED)
     Progress begin(@RequestBody JudgingRequest request) {
-        long job = kinds.of(request.of()).begin(request.question(zone), sealer.seal());
-        return progress(request.of(), job);
+        long job = kinds.of(request.kind()).begin(request.question(zone), sealer.seal());
+        return progress(request.kind(), job);
     }
 
     @Operation(

@@ -2,6 +2,8 @@ package dev.sunthread.web.judging;
 
 import static dev.sunthread.kernel.Table.column;
 
+import dev.sunthread.access.Needs;
+import dev.sunthread.access.Right;
 import dev.sunthread.catalog.judging.JudgedAgain;
 import dev.sunthread.catalog.judging.JudgingAgain;
 import dev.sunthread.kernel.Refused;
@@ -50,10 +52,11 @@ class JudgingController {
     }
 
     @PostMapping("/judgings")
+    @Needs(Right.WORK)
     ModelAndView begin(@ModelAttribute JudgingRequest request) {
         try {
-            long job = kinds.of(request.of()).begin(request.question(zone), sealer.seal());
-            return new ModelAndView("redirect:/judging?of=" + request.of() + "&id=" + job);
+            long job = kinds.of(request.kind()).begin(request.question(zone), sealer.seal());
+            return new ModelAndView("redirect:/judging?of=" + request.kind() + "&id=" + job);
         } catch (Refused e) {
             return asked(Map.of("refused", e, "asked", request));
         }
@@ -101,13 +104,13 @@ class JudgingController {
         return Table.listed(
                 "lines",
                 () -> kind.lines(id, before, after, 0, EVERYTHING),
-                column("Run", JudgedAgain.Line::run),
-                column("Unit", JudgedAgain.Line::unit),
-                column("Equipment", JudgedAgain.Line::equipment),
-                column("At", JudgedAgain.Line::at),
-                column("Before", JudgedAgain.Line::before),
-                column("After", JudgedAgain.Line::after),
-                column("Why before", JudgedAgain.Line::beforeSentence),
-                column("Why after", JudgedAgain.Line::afterSentence));
+                column("column.run", JudgedAgain.Line::run),
+                column("column.unit", JudgedAgain.Line::unit),
+                column("column.equipment", JudgedAgain.Line::equipment),
+                column("column.at", JudgedAgain.Line::at),
+                column("column.before", JudgedAgain.Line::before),
+                column("column.after", JudgedAgain.Line::after),
+                column("column.why-before", JudgedAgain.Line::beforeSentence),
+                column("column.why-after", JudgedAgain.Line::afterSentence));
     }
 }

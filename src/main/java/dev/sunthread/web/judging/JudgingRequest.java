@@ -23,8 +23,8 @@ import org.jspecify.annotations.Nullable;
  * @param always whether it read so all along
  */
 record JudgingRequest(
-        String of,
-        String code,
+        @Nullable String of,
+        @Nullable String code,
         @Nullable String revision,
         @Nullable String equipment,
         @Nullable String from,
@@ -34,10 +34,18 @@ record JudgingRequest(
         @Nullable String amount,
         @Nullable Boolean always) {
 
-    /** @throws Refused if a time or number can't be read */
+    /** Cure or test; no kind of run if nothing is said. */
+    String kind() {
+        return of == null ? "" : of;
+    }
+
+    /** @throws Refused if nothing is named, or a time or number can't be read */
     Question question(ZoneId zone) {
-        return new Question(
-                code.strip(), given(revision), given(equipment), time(from, zone), time(to, zone), errors());
+        String named = given(code);
+        if (named == null) {
+            throw new Refused("No recipe or specification is named", "Give the one the runs were done under");
+        }
+        return new Question(named, given(revision), given(equipment), time(from, zone), time(to, zone), errors());
     }
 
     private List<FoundError> errors() {

@@ -1,5 +1,7 @@
 package dev.sunthread.web.table;
 
+import dev.sunthread.access.AccessLog;
+import dev.sunthread.access.AccessLog.Event;
 import dev.sunthread.kernel.Table;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
@@ -17,15 +19,17 @@ import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
 /**
  * Gives one of the tables of a model (attribute {@code tables}) as a file, the one that the parameter {@code table} names or
  * the first: where its address asks for a {@code format}, or where a handler names one as its
- * view. It sets the view itself, because one found by its name depends on what the browser says it accepts.
+ * view, and notes in the access log who took it. It sets the view itself, because one found by its name depends on what the browser says it accepts.
  */
 @Configuration
 class TablesAsFiles implements WebMvcConfigurer, HandlerInterceptor {
 
     private final Map<String, TableView> views;
+    private final AccessLog log;
 
-    TablesAsFiles(Map<String, TableView> views) {
+    TablesAsFiles(Map<String, TableView> views, AccessLog log) {
         this.views = views;
+        this.log = log;
     }
 
     @Override
@@ -39,7 +43,9 @@ class TablesAsFiles implements WebMvcConfigurer, HandlerInterceptor {
         if (page != null && page.getModel().containsKey("tables")) {
             TableView file = views.get(asked(request.getParameter("format"), page.getViewName()));
             if (file != null) {
-                page.addObject(TableView.TABLE, chosen(page.getModel(), request.getParameter("table")));
+                Table<?> table = chosen(page.getModel(), request.getParameter("table"));
+                log.note(Event.EXPORTED, request.getRequestURI(), table.name());
+                page.addObject(TableView.TABLE, table);
                 page.setView(file);
             }
         }

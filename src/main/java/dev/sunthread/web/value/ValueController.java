@@ -39,12 +39,12 @@ class ValueController {
         Table<ValuePage.Reading> all = Table.listed(
                 "readings",
                 () -> pages.readings(operation, name, cutoff, 0, Integer.MAX_VALUE),
-                column("At", ValuePage.Reading::at),
-                column("Station", ValuePage.Reading::station),
-                column("Value", ValuePage.Reading::value),
-                column("Unit", ValuePage.Reading::unit),
-                column("Units worked on", ValuePage.Reading::units),
-                column("Entry", ValuePage.Reading::entry));
+                column("column.at", ValuePage.Reading::at),
+                column("column.station", ValuePage.Reading::station),
+                column("column.value", ValuePage.Reading::value),
+                column("column.unit-of-measure", ValuePage.Reading::unit),
+                column("column.units", ValuePage.Reading::units),
+                column("column.entry", ValuePage.Reading::entry));
         return new ModelAndView(
                 "web/value",
                 Map.of(

@@ -66,6 +66,9 @@ final class BodyArbitraries {
         if (value instanceof MomentValue) {
             return moments().map(NODES::stringNode);
         }
+        if (value instanceof FlagValue) {
+            return Arbitraries.of(true, false).map(NODES::booleanNode);
+        }
         if (value instanceof ChoiceValue choice) {
             return Arbitraries.of(choice.type().getEnumConstants()).map(choice::write);
         }

@@ -1,0 +1,100 @@
+package dev.sunthread.access.people;
+
+import dev.sunthread.access.AccessLog;
+import dev.sunthread.access.AccessLog.Event;
+import dev.sunthread.access.Secrets;
+import java.util.HexFormat;
+import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.springframework.security.authentication.BadCredentialsException;
+import org.springframework.stereotype.Service;
+
+/**
+ * Proves who signs in. A name that nobody has, a wrong secret and a blocked person are refused in the same words and in
+ * about the same time; too many attempts are delayed.
+ */
+@Service
+public class SignIns {
+
+    private final PersonRows people;
+    private final SlowHash hash;
+    private final Attempts attempts;
+    private final AccessLog log;
+
+    SignIns(PersonRows people, SlowHash hash, Attempts attempts, AccessLog log) {
+        this.people = people;
+        this.hash = hash;
+        this.attempts = attempts;
+        this.log = log;
+    }
+
+    /**
+     * The person with this sign-in name and password.
+     *
+     * @throws BadCredentialsException if they don't fit
+     * @throws TryLater if there were too many attempts
+     */
+    public Person byPassword(String name, String password) {
+        Optional<Person> person = people.signingInAs(name.strip());
+        // hashed, because a password typed in the wrong field would stand there
+        String known = proven("password " + hashed(name.strip().toLowerCase(Locale.ROOT)), person, password, false);
+        Person proven = person.orElseThrow();
+        if (hash.isWeak(known)) {
+            rehash(proven, password);
+        }
+        log.noteOf(proven.mark(), Event.SIGNED_IN, null, "password");
+        return proven;
+    }
+
+    /**
+     * The person with this badge and PIN, at a device of a station.
+     *
+     * @throws BadCredentialsException if they don't fit
+     * @throws TryLater if there were too many attempts
+     */
+    public Person byBadge(String badge, String pin, String station) {
+        Optional<Person> person = people.withBadge(Secrets.hash(badge.strip()));
+        proven("PIN " + hashed(badge.strip()), person, pin, true);
+        Person proven = person.orElseThrow();
+        log.noteOf(proven.mark(), Event.SIGNED_IN, station, "badge");
+        return proven;
+    }
+
+    private String proven(String subject, Optional<Person> person, String secret, boolean pin) {
+        String mark = person.map(Person::mark).orElse(null);
+        begin(subject, mark);
+        String known = person.map(one -> pin ? people.pinHash(one.id()) : people.passwordHash(one.id()))
+                .orElse(null);
+        if (!hash.fits(secret, known)
+                || known == null
+                || person.filter(one -> !one.blocked()).isEmpty()) {
+            log.noteOf(
+                    null,
+                    Event.SIGN_IN_REFUSED,
+                    mark,
+                    person.filter(Person::blocked).isPresent() ? "blocked" : null);
+            throw new BadCredentialsException("name and secret don't fit");
+        }
+        attempts.succeeded(subject);
+        return known;
+    }
+
+    private static String hashed(String text) {
+        return HexFormat.of().formatHex(Secrets.hash(text));
+    }
+
+    private void begin(String subject, @Nullable String mark) {
+        try {
+            attempts.begin(subject);
+        } catch (TryLater e) {
+            log.noteOf(null, Event.SIGN_IN_REFUSED, mark, "too many attempts");
+            throw e;
+        }
+    }
+
+    /** The secret is right and its hash was made at a lower cost; nobody has to sign in anew for that. */
+    private void rehash(Person person, String password) {
+        people.replaceHash(person.id(), hash.of(password));
+    }
+}
