@@ -14,18 +14,26 @@ class StepRules {
     private final Items items;
     private final Structures structures;
     private final Prerequisites prerequisites;
+    private final ValueRules valueRules;
 
-    StepRules(UnitRules unitRules, Items items, Structures structures, Prerequisites prerequisites) {
+    StepRules(
+            UnitRules unitRules,
+            Items items,
+            Structures structures,
+            Prerequisites prerequisites,
+            ValueRules valueRules) {
         this.unitRules = unitRules;
         this.items = items;
         this.structures = structures;
         this.prerequisites = prerequisites;
+        this.valueRules = valueRules;
     }
 
     void unitsMayBeWorkedOn(Fact<StepKind.Body> fact, Map<Long, UnitName> worked) {
         unitRules.unitsMayMoveOn(fact, worked);
         worked.values().stream().map(UnitName::item).distinct().forEach(item -> operationIsOnTheRoute(fact, item));
         prerequisites.operationFollowsWhatIsDemanded(fact, worked, fact.body().operation());
+        valueRules.valuesLieWithinTheirLimits(fact, worked);
     }
 
     private void operationIsOnTheRoute(Fact<StepKind.Body> fact, String number) {
