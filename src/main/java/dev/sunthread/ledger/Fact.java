@@ -1,6 +1,6 @@
 package dev.sunthread.ledger;
 
-import dev.sunthread.kernel.Refused;
+import dev.sunthread.kernel.RuleBroken;
 import dev.sunthread.kernel.TraceRef;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -71,12 +71,17 @@ public final class Fact<B> {
     /**
      * Says that a rule is broken: refuses what is asked to be done, or notes a finding beside what was done.
      *
-     * @throws Refused if the envelope asks for something to be done
+     * @throws RuleBroken if the envelope asks for something to be done
      */
     public void breaks(String rule, String sentence, String remedy, TraceRef... about) {
         if (manner == Manner.DO) {
-            throw new Refused(sentence, remedy);
+            throw new RuleBroken(rule, sentence, remedy, List.of(about));
         }
+        notes(rule, sentence, remedy, about);
+    }
+
+    /** Notes a finding about a rule that is broken and that a person signed for, whatever the manner. */
+    public void notes(String rule, String sentence, String remedy, TraceRef... about) {
         findings.add(new RaisedFinding(rule, sentence, remedy, List.of(about)));
     }
 

@@ -42,8 +42,8 @@ class Prerequisites {
         unitsHaveWhatIsDemanded(fact, named, item -> demands.before(item, operation, fact.occurredAt()));
     }
 
-    /** What all operations demand is done before a unit is shipped. */
-    void shippedUnitsHaveWhatIsDemanded(Fact<?> fact, Map<Long, UnitName> named) {
+    /** What all operations demand is done before a unit is shipped or goes into another. */
+    void unitsHaveAllThatIsDemanded(Fact<?> fact, Map<Long, UnitName> named) {
         unitsHaveWhatIsDemanded(fact, named, item -> demands.ofAll(item, fact.occurredAt()));
     }
 

@@ -3,6 +3,8 @@ package dev.sunthread.production;
 import dev.sunthread.catalog.Items;
 import dev.sunthread.catalog.Structures;
 import dev.sunthread.ledger.Fact;
+import java.time.OffsetDateTime;
+import java.util.Collection;
 import java.util.Map;
 import org.springframework.stereotype.Component;
 
@@ -14,18 +16,34 @@ class StepRules {
     private final Items items;
     private final Structures structures;
     private final Prerequisites prerequisites;
+    private final OperationRules operationRules;
 
-    StepRules(UnitRules unitRules, Items items, Structures structures, Prerequisites prerequisites) {
+    StepRules(
+            UnitRules unitRules,
+            Items items,
+            Structures structures,
+            Prerequisites prerequisites,
+            OperationRules operationRules) {
         this.unitRules = unitRules;
         this.items = items;
         this.structures = structures;
         this.prerequisites = prerequisites;
+        this.operationRules = operationRules;
     }
 
     void unitsMayBeWorkedOn(Fact<StepKind.Body> fact, Map<Long, UnitName> worked) {
         unitRules.unitsMayMoveOn(fact, worked);
         worked.values().stream().map(UnitName::item).distinct().forEach(item -> operationIsOnTheRoute(fact, item));
         prerequisites.operationFollowsWhatIsDemanded(fact, worked, fact.body().operation());
+    }
+
+    /** What must hold beside, once the step is in history. */
+    void operationMayBeDone(
+            Fact<StepKind.Body> fact,
+            Map<Long, UnitName> worked,
+            Collection<TakenInRules.Taken> taken,
+            OffsetDateTime start) {
+        operationRules.operationMayBeDone(fact, worked, taken, start);
     }
 
     private void operationIsOnTheRoute(Fact<StepKind.Body> fact, String number) {
