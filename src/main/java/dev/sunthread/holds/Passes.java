@@ -73,16 +73,12 @@ public class Passes {
      * @param operation the operation that is done; absent if it is none
      */
     public void breaks(
-            Fact<?> fact,
-            SoftRule rule,
-            @Nullable String operation,
-            Words words,
-            Collection<TraceRef> subjects) {
+            Fact<?> fact, SoftRule rule, @Nullable String operation, Words words, Collection<TraceRef> subjects) {
         Map<TraceRef, String> signed = signed(fact, rule, operation, subjects);
         TraceRef[] about = subjects.toArray(TraceRef[]::new);
         if (signed.keySet().containsAll(subjects)) {
             String by = signed.getOrDefault(about[0], "");
-            fact.notes(
+            fact.shows(
                     rule.word(),
                     words.sentence() + "; passed by " + by,
                     "Look at what was signed, and settle the finding",

@@ -32,8 +32,8 @@ public class EarlierEntries {
                         .formatted(
                                 row.getString(1),
                                 row.getString(2),
-                                WRITTEN.format(row.getObject(3, OffsetDateTime.class)
-                                        .withOffsetSameInstant(offset))))
+                                WRITTEN.format(
+                                        row.getObject(3, OffsetDateTime.class).withOffsetSameInstant(offset))))
                 .single();
     }
 }

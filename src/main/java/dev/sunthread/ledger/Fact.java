@@ -68,6 +68,11 @@ public final class Fact<B> {
         return body;
     }
 
+    /** Whether the envelope asks for something to be done, so that a broken rule still can stop it. */
+    public boolean isAsked() {
+        return manner == Manner.DO;
+    }
+
     /**
      * Says that a rule is broken: refuses what is asked to be done, or notes a finding beside what was done.
      *
@@ -77,11 +82,11 @@ public final class Fact<B> {
         if (manner == Manner.DO) {
             throw new RuleBroken(rule, sentence, remedy, List.of(about));
         }
-        notes(rule, sentence, remedy, about);
+        shows(rule, sentence, remedy, about);
     }
 
-    /** Notes a finding about a rule that is broken and that a person signed for, whatever the manner. */
-    public void notes(String rule, String sentence, String remedy, TraceRef... about) {
+    /** Says that what is recorded shows a breach that a person must settle; it is recorded however it was asked for. */
+    public void shows(String rule, String sentence, String remedy, TraceRef... about) {
         findings.add(new RaisedFinding(rule, sentence, remedy, List.of(about)));
     }
 

@@ -36,8 +36,7 @@ public class ContainerRules {
      * @param item the item of what is in it; absent if nothing tells it
      * @param operation the operation that uses it; absent if it is loaded
      */
-    public void containerMayBeUsed(
-            Fact<?> fact, long container, @Nullable Long item, @Nullable String operation) {
+    public void containerMayBeUsed(Fact<?> fact, long container, @Nullable Long item, @Nullable String operation) {
         containerIsNotOnHold(fact, container);
         ContainerAge age = ages.of(container, fact.occurredAt());
         containerIsNotEmpty(fact, container, age);
@@ -61,7 +60,8 @@ public class ContainerRules {
         if (age.endedAt() != null && age.endedAt().isBefore(fact.occurredAt())) {
             fact.breaks(
                     "container-is-not-empty",
-                    "Nothing was left in container " + containers.label(container) + " any more, by its recorded ending",
+                    "Nothing was left in container " + containers.label(container)
+                            + " any more, by its recorded ending",
                     "Find out which container it was, or void the ending that is wrong",
                     TraceRef.container(container));
         }
@@ -79,8 +79,8 @@ public class ContainerRules {
                     SoftRule.CONTAINER_IS_WITHIN_ITS_OPEN_LIFE,
                     operation,
                     container,
-                    " was opened " + words(Duration.between(openedAt, fact.occurredAt()))
-                            + " ago and may be used for " + words(life));
+                    " was opened " + words(Duration.between(openedAt, fact.occurredAt())) + " ago and may be used for "
+                            + words(life));
         }
     }
 

@@ -22,7 +22,7 @@ class AssemblyRules {
      * @param whole whether what is done acts on the outermost parent with all inside it
      */
     void nothingBuiltTogetherIsOnHold(Fact<?> fact, Map<Long, UnitName> named, boolean whole) {
-        assemblies.of(named.keySet(), fact.occurredAt(), whole).forEach(part -> {
+        assemblies.of(fact, named.keySet(), whole).forEach(part -> {
             String unit = "Unit " + Objects.requireNonNull(named.get(part.unit()));
             switch (part.place()) {
                 case INSIDE -> nothingInsideIsOnHold(fact, unit, part);
@@ -32,11 +32,11 @@ class AssemblyRules {
         });
     }
 
-    private static void nothingInsideIsOnHold(Fact<?> fact, String unit, HeldAssemblies.HeldPart part) {
+    private static void nothingInsideIsOnHold(Fact<?> fact, String unit, HeldPart part) {
         breaks(fact, "nothing-inside-is-on-hold", unit + " has " + part.name() + " inside, which is on hold: ", part);
     }
 
-    private static void nothingAroundItIsOnHold(Fact<?> fact, String unit, HeldAssemblies.HeldPart part) {
+    private static void nothingAroundItIsOnHold(Fact<?> fact, String unit, HeldPart part) {
         breaks(
                 fact,
                 "nothing-around-it-is-on-hold",
@@ -44,7 +44,7 @@ class AssemblyRules {
                 part);
     }
 
-    private static void noLotInItIsOnHold(Fact<?> fact, String unit, HeldAssemblies.HeldPart part) {
+    private static void noLotInItIsOnHold(Fact<?> fact, String unit, HeldPart part) {
         breaks(
                 fact,
                 "no-lot-in-it-is-on-hold",
@@ -53,7 +53,7 @@ class AssemblyRules {
                 part);
     }
 
-    private static void breaks(Fact<?> fact, String rule, String sentence, HeldAssemblies.HeldPart part) {
+    private static void breaks(Fact<?> fact, String rule, String sentence, HeldPart part) {
         fact.breaks(
                 rule,
                 sentence + part.reason(),

@@ -107,7 +107,8 @@ class CarrierRules {
         fact.breaks(
                 "nothing-is-on-two-carriers",
                 what(fact, conflict.ordinal()) + " was put on carrier "
-                        + fact.body().carrier() + " while recorded as being on carrier " + conflict.carrier() + ", put there "
+                        + fact.body().carrier() + " while recorded as being on carrier " + conflict.carrier()
+                        + ", put there "
                         + earlier.words(conflict.entry(), fact.occurredAt()),
                 "Record the unload that was missed, or correct the carrier",
                 conflict.about());

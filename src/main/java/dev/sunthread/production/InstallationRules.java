@@ -15,13 +15,21 @@ class InstallationRules {
     private final Structures structures;
     private final Stays stays;
     private final JoinRules joinRules;
+    private final TakenPlaces takenPlaces;
 
-    InstallationRules(UnitRules unitRules, Children children, Structures structures, Stays stays, JoinRules joinRules) {
+    InstallationRules(
+            UnitRules unitRules,
+            Children children,
+            Structures structures,
+            Stays stays,
+            JoinRules joinRules,
+            TakenPlaces takenPlaces) {
         this.unitRules = unitRules;
         this.children = children;
         this.structures = structures;
         this.stays = stays;
         this.joinRules = joinRules;
+        this.takenPlaces = takenPlaces;
     }
 
     /** What must hold before; gives the parent's position. */
@@ -57,7 +65,7 @@ class InstallationRules {
     /** What must hold once it is in history: nothing is in two places, and no position holds two things. */
     void after(Fact<InstallationKind.Body> fact, Children.Child child, long parent, boolean applied) {
         if (!applied) {
-            joinRules.isTaken(fact, child, parent, stays.contradicting(fact.entry()));
+            takenPlaces.isTaken(fact, child, parent);
         }
     }
 }

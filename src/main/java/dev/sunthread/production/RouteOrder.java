@@ -5,7 +5,6 @@ import dev.sunthread.holds.Passes;
 import dev.sunthread.holds.SoftRule;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Fact;
-import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -13,23 +12,26 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
-/** The order in which a route has its operations done, and how long after each other. */
+/** The order in which a route has its operations done. */
 @Component
 class RouteOrder {
 
     private final Routes routes;
     private final OperationEnds ends;
     private final List<Waiver> waivers;
+    private final RouteWindows windows;
     private final Passes passes;
 
-    RouteOrder(Routes routes, OperationEnds ends, List<Waiver> waivers, Passes passes) {
+    RouteOrder(Routes routes, OperationEnds ends, List<Waiver> waivers, RouteWindows windows, Passes passes) {
         this.routes = routes;
         this.ends = ends;
         this.waivers = waivers;
+        this.windows = windows;
         this.passes = passes;
     }
 
@@ -47,8 +49,11 @@ class RouteOrder {
         if (!upTo.isEmpty()) {
             Map<Long, Map<String, OffsetDateTime>> done = ends.by(upTo.keySet(), fact.occurredAt());
             check(fact, worked, upTo, done, operation);
-            upTo.forEach((unit, route) -> windows(
-                    fact, worked, unit, route.get(route.size() - 1), done.getOrDefault(unit, Map.of()), start));
+            upTo.forEach((unit, route) -> windows.operationBeginsInItsWindows(
+                    fact,
+                    new RouteWindows.Begun(
+                            unit, Objects.requireNonNull(worked.get(unit)), route.get(route.size() - 1), start),
+                    done.getOrDefault(unit, Map.of())));
         }
     }
 
@@ -75,10 +80,11 @@ class RouteOrder {
         Map<Long, List<String>> missing = new LinkedHashMap<>();
         routes.forEach((unit, route) -> {
             Set<String> ofUnit = done.getOrDefault(unit, Map.of()).keySet();
-            List<String> left = route.stream()
+            List<String> earlier = route.stream()
                     .map(RouteStep::operation)
-                    .filter(earlier -> !earlier.equals(operation) && !ofUnit.contains(earlier))
+                    .filter(one -> !one.equals(operation))
                     .toList();
+            List<String> left = missing(earlier, ofUnit, fact.isAsked());
             if (!left.isEmpty()) {
                 missing.put(unit, left);
             }
@@ -93,11 +99,22 @@ class RouteOrder {
         }
     }
 
+    /** Of what was told, only what is missing since the last one recorded: the rest was found when that was told. */
+    private static List<String> missing(List<String> earlier, Set<String> done, boolean isAsked) {
+        int last = -1;
+        for (int i = 0; i < earlier.size() && !isAsked; i++) {
+            last = done.contains(earlier.get(i)) ? i : last;
+        }
+        return earlier.subList(last + 1, earlier.size()).stream()
+                .filter(one -> !done.contains(one))
+                .toList();
+    }
+
     private Map<Long, Set<String>> signed(Collection<Long> units) {
         Map<Long, Set<String>> signed = new LinkedHashMap<>();
         waivers.forEach(waiver -> waiver.operationsNotDone(units)
-                .forEach((unit, operations) -> signed.computeIfAbsent(unit, any -> new HashSet<>())
-                        .addAll(operations)));
+                .forEach((unit, operations) ->
+                        signed.computeIfAbsent(unit, any -> new HashSet<>()).addAll(operations)));
         return signed;
     }
 
@@ -114,56 +131,5 @@ class RouteOrder {
                             "Do what is missing first; if it was done, record it; if it will not be done, have it signed"),
                     List.of(TraceRef.unit(unit)));
         }
-    }
-
-    private void windows(
-            Fact<?> fact,
-            Map<Long, UnitName> named,
-            long unit,
-            RouteStep step,
-            Map<String, OffsetDateTime> done,
-            OffsetDateTime start) {
-        for (RouteStep.Window window : step.windows()) {
-            OffsetDateTime end = done.get(window.after());
-            if (end != null) {
-                Duration since = Duration.between(end, start);
-                String what = "Unit " + named.get(unit) + " began " + step.operation() + " " + words(since) + " after "
-                        + window.after();
-                operationBeginsAfterItsDwell(fact, unit, step.operation(), what, since, window.atLeast());
-                operationBeginsWithinItsWindow(fact, unit, step.operation(), what, since, window.atMost());
-            }
-        }
-    }
-
-    private void operationBeginsAfterItsDwell(
-            Fact<?> fact, long unit, String operation, String what, Duration since, @Nullable Duration atLeast) {
-        if (atLeast != null && since.compareTo(atLeast) < 0) {
-            passes.breaks(
-                    fact,
-                    SoftRule.OPERATION_BEGINS_AFTER_ITS_DWELL,
-                    operation,
-                    new Passes.Words(
-                            what + ", where " + words(atLeast) + " have to pass",
-                            "Wait until the time is over, then begin"),
-                    List.of(TraceRef.unit(unit)));
-        }
-    }
-
-    private void operationBeginsWithinItsWindow(
-            Fact<?> fact, long unit, String operation, String what, Duration since, @Nullable Duration atMost) {
-        if (atMost != null && since.compareTo(atMost) > 0) {
-            passes.breaks(
-                    fact,
-                    SoftRule.OPERATION_BEGINS_WITHIN_ITS_WINDOW,
-                    operation,
-                    new Passes.Words(
-                            what + ", where it is too late after " + words(atMost),
-                            "Set the unit aside and ask quality"),
-                    List.of(TraceRef.unit(unit)));
-        }
-    }
-
-    private static String words(Duration time) {
-        return time.toHours() + " h " + time.toMinutesPart() + " min " + time.toSecondsPart() + " s";
     }
 }

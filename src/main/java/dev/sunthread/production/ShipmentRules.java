@@ -17,11 +17,7 @@ class ShipmentRules {
     private final RouteOrder order;
 
     ShipmentRules(
-            UnitRules unitRules,
-            Stays stays,
-            Prerequisites prerequisites,
-            AssemblyRules assemblies,
-            RouteOrder order) {
+            UnitRules unitRules, Stays stays, Prerequisites prerequisites, AssemblyRules assemblies, RouteOrder order) {
         this.unitRules = unitRules;
         this.stays = stays;
         this.prerequisites = prerequisites;
@@ -31,7 +27,7 @@ class ShipmentRules {
 
     void unitsMayBeShipped(Fact<?> fact, Map<Long, UnitName> shipped) {
         unitRules.unitsMayMoveOn(fact, shipped);
-        prerequisites.unitsHaveAllThatIsDemanded(fact, shipped);
+        prerequisites.shippedUnitsHaveWhatIsDemanded(fact, shipped);
         onlyOutermostUnitsAreShipped(fact, shipped);
         assemblies.nothingBuiltTogetherIsOnHold(fact, shipped, true);
         order.routeIsDone(fact, shipped);

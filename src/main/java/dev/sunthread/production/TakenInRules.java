@@ -70,8 +70,7 @@ class TakenInRules {
         return loaded.container();
     }
 
-    private static void takenInItemIsOneThatTheOperationConsumes(
-            Fact<StepKind.Body> fact, RouteStep step, Taken use) {
+    private static void takenInItemIsOneThatTheOperationConsumes(Fact<StepKind.Body> fact, RouteStep step, Taken use) {
         if (!step.takesIn(use.item().id())) {
             fact.breaks(
                     "taken-in-item-is-one-that-the-operation-consumes",

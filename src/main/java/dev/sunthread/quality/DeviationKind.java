@@ -28,8 +28,10 @@ class DeviationKind implements Kind<DeviationKind.Body> {
 
             @Field("The lot, if it is about one") @Nullable String lot,
 
-            @Field("The operation that was done without it, if it is about one; alone, it was not done at all, and what it"
-                    + " takes in and demands is looked for until each is signed") @Nullable
+            @Field(
+                    "The operation that was done without it, if it is about one; alone, it was not done at all, and what it"
+                            + " takes in and demands is looked for until each is signed")
+            @Nullable
             String operation,
 
             @Field("The position that stays empty, if it is about one") @Nullable

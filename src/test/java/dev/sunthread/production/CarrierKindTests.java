@@ -63,7 +63,8 @@ class CarrierKindTests {
     void findsAUnitOnTwoCarriersInWhicheverOrderItIsTold() {
         workshop.load("09:00", "TRAY", "RCV R1");
         assertThat(sentences(workshop.load("09:30", "OTHER", "RCV R1")))
-                .containsExactly("Unit RCV R1 was put on carrier OTHER while recorded as being on carrier TRAY, put there by op-1"
+                .containsExactly(
+                        "Unit RCV R1 was put on carrier OTHER while recorded as being on carrier TRAY, put there by op-1"
                                 + " at test on 2026-03-10 at 09:00:00");
         workshop.load("09:30", "TRAY", "RCV R2");
         assertThat(rules(workshop.load("09:00", "OTHER", "RCV R2"))).containsExactly("nothing-is-on-two-carriers");

@@ -29,8 +29,7 @@ class RecordedAges implements ContainerAges {
             """.formatted(Known.now("m.entry"));
 
     private record Head(
-            @Nullable OffsetDateTime openedAt,
-            @Nullable OffsetDateTime endedAt) {}
+            @Nullable OffsetDateTime openedAt, @Nullable OffsetDateTime endedAt) {}
 
     private record Life(Head head, List<ContainerMove> moves) {}
 
