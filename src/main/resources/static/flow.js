@@ -6,21 +6,37 @@
     possible: { symbol: "rect", dashArrayX: [1, 0], dashArrayY: [3, 4], rotation: -0.8 },
     unproven: { symbol: "circle", symbolSize: 0.7, dashArrayX: [[6, 6], [0, 6, 6, 0]], dashArrayY: [6, 0] },
   };
+
+  // the content policy lets nobody write a style attribute, as the drawing library does; it allows the same by property
+  const setAttribute = SVGElement.prototype.setAttribute;
+  SVGElement.prototype.setAttribute = function set(name, value) {
+    if (name === "style") {
+      this.style.cssText = value;
+    } else {
+      setAttribute.call(this, name, value);
+    }
+  };
+
   const dark = window.matchMedia("(prefers-color-scheme: dark)");
 
   const token = (name) => getComputedStyle(document.documentElement).getPropertyValue(`--${name}`).trim();
 
-  const number = (count) => new Intl.NumberFormat("en").format(count);
+  const number = (count) => new Intl.NumberFormat(document.documentElement.lang).format(count);
+
+  // the words of the table beside it, in the language of the page
+  const told = new Map([...document.querySelectorAll("[data-node]")].map((link) => [link.dataset.node, link.textContent]));
+  const said = document.querySelector("[data-flow]")?.dataset || {};
+  const name = (node) => told.get(node.id) || node.name;
 
   const words = (node) =>
     node.certainty
-      ? `${SHAPES[node.certainty]} ${node.name}, ${node.certainty}: ${number(node.count)}`
-      : `${node.name}: ${number(node.count)}`;
+      ? `${SHAPES[node.certainty]} ${name(node)}, ${said[node.certainty]}: ${number(node.count)}`
+      : `${name(node)}: ${number(node.count)}`;
 
   const label = (node) =>
     node.certainty
-      ? `${SHAPES[node.certainty]} ${node.name}\n${node.certainty}: ${number(node.count)}`
-      : `${node.name}: ${number(node.count)}`;
+      ? `${SHAPES[node.certainty]} ${name(node)}\n${said[node.certainty]}: ${number(node.count)}`
+      : `${name(node)}: ${number(node.count)}`;
 
   const drawnNode = (node) => {
     const color = token(node.certainty || "thread");
@@ -54,7 +70,7 @@
         formatter: ({ dataType, data }) =>
           dataType === "node"
             ? words(data.node)
-            : `${words(data.from)}\n→ ${words(data.to)}\n${number(data.value)} go there`,
+            : `${words(data.from)}\n→ ${words(data.to)}\n${number(data.value)} ${said.goThere}`,
       },
       series: [
         {
@@ -63,18 +79,18 @@
           draggable: false,
           layoutIterations: 64,
           nodeAlign: "left",
-          nodeGap: 30,
+          nodeGap: 36,
           nodeWidth: 14,
           left: 8,
-          right: 170,
+          right: 200,
           top: 12,
-          bottom: 12,
+          bottom: 26,
           emphasis: { focus: "adjacency" },
           label: {
             color: token("ink"),
             fontSize: 12,
             lineHeight: 15,
-            width: 165,
+            width: 195,
             overflow: "break",
             textBorderColor: token("sheet"),
             textBorderWidth: 4,
@@ -103,13 +119,13 @@
     for (const node of flow.nodes) {
       blocks[node.column] = (blocks[node.column] || 0) + 1;
     }
-    return Math.max(480, 48 * Math.max(...Object.values(blocks)));
+    return Math.max(480, 56 * Math.max(...Object.values(blocks)));
   };
 
   const draw = async (place) => {
     const response = await fetch(place.dataset.flow, { headers: { Accept: "application/json" } });
     if (!response.ok) {
-      place.textContent = "The picture could not be drawn; the table tells the same.";
+      place.textContent = place.dataset.failed;
       return;
     }
     const flow = await response.json();
@@ -124,7 +140,7 @@
 
   for (const place of document.querySelectorAll("[data-flow]")) {
     draw(place).catch(() => {
-      place.textContent = "The picture could not be drawn; the table tells the same.";
+      place.textContent = place.dataset.failed;
     });
   }
 })();

@@ -66,6 +66,27 @@ class ArchitectureTests {
     }
 
     @Test
+    void computationKnowsNeitherSpringNorTheDatabase() {
+        check(noClasses()
+                .that()
+                .resideInAnyPackage(
+                        "dev.sunthread.cure.profile..",
+                        "dev.sunthread.cure.kinetics..",
+                        "dev.sunthread.cure.light..",
+                        "dev.sunthread.cure.recipe..",
+                        "dev.sunthread.electrical.curve..",
+                        "dev.sunthread.electrical.diode..",
+                        "dev.sunthread.electrical.translate..",
+                        "dev.sunthread.electrical.terms..",
+                        "dev.sunthread.kernel..")
+                .and()
+                .haveSimpleNameNotEndingWith("package-info")
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("org.springframework..", "java.sql..", "jakarta.."));
+    }
+
+    @Test
     void nothingAsksForTheTimeWithoutAClock() {
         check(noClasses().should().accessTargetWhere(asksForNowWithoutAClock()));
     }
@@ -110,6 +131,16 @@ class ArchitectureTests {
                 .should()
                 .dependOnClassesThat()
                 .haveFullyQualifiedName("dev.sunthread.ledger.Door"));
+    }
+
+    @Test
+    void whatScannedTextsMeanIsPureComputation() {
+        check(noClasses()
+                .that()
+                .resideInAnyPackage("..scan.meaning..", "..scan.gs1..", "..scan.message..", "..scan.parse..")
+                .should()
+                .dependOnClassesThat(resideInAPackage("org.springframework..")
+                        .and(not(resideInAPackage("org.springframework.modulith..")))));
     }
 
     private static void check(ArchRule rule) {

@@ -77,7 +77,10 @@ public class AccessLog {
     /** Notes that somebody did something; nobody is named where it is not known who it was. */
     public void noteOf(@Nullable String actor, Event event, @Nullable String about, @Nullable String detail) {
         jdbc.sql("INSERT INTO access.log (at, what, actor, about, detail) VALUES (?, ?, ?, ?, ?)")
-                .params(OffsetDateTime.now(clock), event.name(), actor, about, detail)
+                .params(OffsetDateTime.now(clock), event.name())
+                .param(actor)
+                .param(about)
+                .param(detail)
                 .update();
     }
 

@@ -80,7 +80,9 @@ public class Qualifications {
                         INSERT INTO access.qualification (person, operation, evidence, given_at, given_by, valid_until)
                         SELECT id, ?, ?, ?, ?, ? FROM access.person WHERE mark = ?
                         """)
-                .params(operation, evidence, OffsetDateTime.now(clock), by(), validUntil, mark)
+                .params(operation, evidence, OffsetDateTime.now(clock), by())
+                .param(validUntil)
+                .param(mark)
                 .update();
         log.note(Event.QUALIFICATION_GIVEN, mark, operation);
     }

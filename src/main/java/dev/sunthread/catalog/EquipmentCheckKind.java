@@ -6,8 +6,10 @@ import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Kind;
 import dev.sunthread.ledger.body.Field;
 import dev.sunthread.ledger.body.TextForm;
+import java.util.List;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** Equipment was checked, in one of the ways there are, and was good or bad. */
@@ -40,15 +42,26 @@ class EquipmentCheckKind implements Kind<EquipmentCheckKind.Body> {
             String specification,
 
             @Field(value = "What was done, and where its record is", text = TextForm.NOTE)
-            String evidence) {}
+            String evidence,
+
+            @Field("By how much it was found to read above the truth, if that was measured")
+            List<FoundError> errors,
+
+            @Field("What a radiometer read under a lamp") @Nullable
+            Radiometer radiometer) {}
 
     private final Way way;
     private final ReleasedCodes codes;
+    private final FoundErrors errors;
+    private final ApplicationEventPublisher events;
     private final JdbcClient jdbc;
 
-    EquipmentCheckKind(Way way, ReleasedCodes codes, JdbcClient jdbc) {
+    EquipmentCheckKind(
+            Way way, ReleasedCodes codes, FoundErrors errors, ApplicationEventPublisher events, JdbcClient jdbc) {
         this.way = way;
         this.codes = codes;
+        this.errors = errors;
+        this.events = events;
         this.jdbc = jdbc;
     }
 
@@ -71,14 +84,38 @@ class EquipmentCheckKind implements Kind<EquipmentCheckKind.Body> {
     public void record(Fact<Body> fact) {
         Body body = fact.body();
         String specification = body.specification();
+        long equipment = codes.equipment(body.equipment(), "body.equipment");
         jdbc.sql("""
                         INSERT INTO catalog.equipment_check
                           (entry, equipment, way, specification, verdict, evidence, checked_at)
                         VALUES (?, ?, ?, ?, ?, ?, ?)
                         """)
-                .params(fact.entry(), codes.equipment(body.equipment(), "body.equipment"), way.name())
+                .params(fact.entry(), equipment, way.name())
                 .param(specification == null ? null : codes.specification(specification, "body.specification"))
                 .params(body.verdict().name(), body.evidence(), fact.occurredAt())
+                .update();
+        errors.record(fact.entry(), body.errors());
+        if (body.radiometer() != null) {
+            record(fact.entry(), body.radiometer());
+        }
+        events.publishEvent(new EquipmentChecked(fact, equipment, body.equipment()));
+    }
+
+    @Override
+    public void withdrawn(long entry) {
+        jdbc.sql("SELECT q.id, q.code FROM catalog.equipment_check c JOIN catalog.equipment q ON q.id = c.equipment"
+                        + " WHERE c.entry = ?")
+                .param(entry)
+                .query((row, number) -> new EquipmentChecked(null, row.getLong(1), row.getString(2)))
+                .list()
+                .forEach(events::publishEvent);
+    }
+
+    private void record(long entry, Radiometer radiometer) {
+        jdbc.sql("INSERT INTO catalog.check_radiometer (entry, irradiance, band, lamp_hours) VALUES (?, ?, ?, ?)")
+                .params(entry, radiometer.irradiance())
+                .param(radiometer.band())
+                .param(radiometer.lampHours())
                 .update();
     }
 }

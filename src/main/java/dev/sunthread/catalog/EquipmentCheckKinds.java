@@ -1,5 +1,6 @@
 package dev.sunthread.catalog;
 
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -9,12 +10,14 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 class EquipmentCheckKinds {
 
     @Bean
-    EquipmentCheckKind calibration(ReleasedCodes codes, JdbcClient jdbc) {
-        return new EquipmentCheckKind(EquipmentCheckKind.Way.CALIBRATION, codes, jdbc);
+    EquipmentCheckKind calibration(
+            ReleasedCodes codes, FoundErrors errors, ApplicationEventPublisher events, JdbcClient jdbc) {
+        return new EquipmentCheckKind(EquipmentCheckKind.Way.CALIBRATION, codes, errors, events, jdbc);
     }
 
     @Bean
-    EquipmentCheckKind verification(ReleasedCodes codes, JdbcClient jdbc) {
-        return new EquipmentCheckKind(EquipmentCheckKind.Way.VERIFICATION, codes, jdbc);
+    EquipmentCheckKind verification(
+            ReleasedCodes codes, FoundErrors errors, ApplicationEventPublisher events, JdbcClient jdbc) {
+        return new EquipmentCheckKind(EquipmentCheckKind.Way.VERIFICATION, codes, errors, events, jdbc);
     }
 }

@@ -2,11 +2,13 @@ package dev.sunthread.catalog;
 
 import dev.sunthread.access.Needs;
 import dev.sunthread.access.Right;
+import dev.sunthread.kernel.SerialPattern;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.body.Contradiction;
 import dev.sunthread.ledger.body.Field;
 import dev.sunthread.ledger.body.TextForm;
 import dev.sunthread.ledger.body.Unreadable;
+import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -31,6 +33,14 @@ class ItemKind implements Definition<ItemKind.Body> {
 
             @Field("The unit its quantities are stated in") String unitOfMeasure,
 
+            @Field("What its serials look like: # a digit, @ a letter A to Z, ? either, all else itself") @Nullable
+            String serialPattern,
+
+            @Field(
+                    value = "Numbers of others for it, such as a GTIN or a supplier's, as labels hold them",
+                    atMost = 100)
+            List<String> labelNumbers,
+
             @Field(value = "Seconds for which an opened container of it may be used", positive = true) @Nullable
             Integer openLife,
 
@@ -49,6 +59,12 @@ class ItemKind implements Definition<ItemKind.Body> {
                                 : "is given for an item without serials",
                         "Give the level for items tracked by serial, and only for those");
             }
+            if (serialPattern != null && (level == null || !new SerialPattern(serialPattern).isVaried())) {
+                throw new Contradiction(
+                        "serialPattern",
+                        level == null ? "is given for an item without serials" : "is the same for every serial",
+                        "Give the pattern for items tracked by serial, with # for each digit that varies");
+            }
             if (tracking == Tracking.SERIAL && (openLife != null || outLife != null)) {
                 throw new Contradiction(
                         openLife != null ? "openLife" : "outLife",
@@ -60,12 +76,14 @@ class ItemKind implements Definition<ItemKind.Body> {
 
     private final Items items;
     private final Revisions revisions;
+    private final ItemLabels labels;
     private final ItemLives lives;
     private final JdbcClient jdbc;
 
-    ItemKind(Items items, Revisions revisions, ItemLives lives, JdbcClient jdbc) {
+    ItemKind(Items items, Revisions revisions, ItemLabels labels, ItemLives lives, JdbcClient jdbc) {
         this.items = items;
         this.revisions = revisions;
+        this.labels = labels;
         this.lives = lives;
         this.jdbc = jdbc;
     }
@@ -92,13 +110,15 @@ class ItemKind implements Definition<ItemKind.Body> {
         trackingStaysAsFirstReleased(item, body);
         revisions.revisionIsReleasedOnce("item_revision", "item", item.id(), body.revision());
         jdbc.sql("""
-                        INSERT INTO catalog.item_revision (entry, item, revision, name, open_life, out_life)
-                        VALUES (?, ?, ?, ?, ?, ?)
+                        INSERT INTO catalog.item_revision
+                          (entry, item, revision, name, serial_pattern, open_life, out_life) VALUES (?, ?, ?, ?, ?, ?, ?)
                         """)
                 .params(fact.entry(), item.id(), body.revision(), body.name())
+                .param(body.serialPattern())
                 .param(body.openLife())
                 .param(body.outLife())
                 .update();
+        labels.keep(fact.entry(), item.id(), body.labelNumbers());
         lives.changed();
     }
 

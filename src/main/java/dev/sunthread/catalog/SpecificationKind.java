@@ -2,9 +2,11 @@ package dev.sunthread.catalog;
 
 import dev.sunthread.access.Needs;
 import dev.sunthread.access.Right;
+import dev.sunthread.catalog.specification.SpecificationTerms;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.body.Field;
 import dev.sunthread.ledger.body.TextForm;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
 /** Releases a revision of a specification. */
@@ -17,12 +19,17 @@ class SpecificationKind implements Definition<SpecificationKind.Body> {
             @Field("The revision that is released") String revision,
 
             @Field(value = "What people call it", text = TextForm.NAME)
-            String name) {}
+            String name,
+
+            @Field("What a test under it must show; absent if no test can be judged by it") @Nullable
+            SpecificationTerms terms) {}
 
     private final ReleasedCodes codes;
+    private final Specifications specifications;
 
-    SpecificationKind(ReleasedCodes codes) {
+    SpecificationKind(ReleasedCodes codes, Specifications specifications) {
         this.codes = codes;
+        this.specifications = specifications;
     }
 
     @Override
@@ -37,12 +44,16 @@ class SpecificationKind implements Definition<SpecificationKind.Body> {
 
     @Override
     public String meaning() {
-        return "A revision of a specification is released: what to measure and the limits, by name.";
+        return "A revision of a specification is released: what to measure, how, and the limits.";
     }
 
     @Override
     public void record(Fact<Body> fact) {
         Body body = fact.body();
         codes.release(fact, "specification", body.specification(), body.revision(), body.name());
+        SpecificationTerms terms = body.terms();
+        if (terms != null && !terms.isEmpty()) {
+            specifications.record(fact, terms);
+        }
     }
 }

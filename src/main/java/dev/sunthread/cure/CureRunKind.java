@@ -54,13 +54,21 @@ class CureRunKind implements Kind<CureRunKind.Body> {
     private final Loads loads;
     private final CureRules rules;
     private final Profiles profiles;
+    private final CureFindings findings;
 
-    CureRunKind(CureRuns runs, ReleasedCodes codes, Loads loads, CureRules rules, Profiles profiles) {
+    CureRunKind(
+            CureRuns runs,
+            ReleasedCodes codes,
+            Loads loads,
+            CureRules rules,
+            Profiles profiles,
+            CureFindings findings) {
         this.runs = runs;
         this.codes = codes;
         this.loads = loads;
         this.rules = rules;
         this.profiles = profiles;
+        this.findings = findings;
     }
 
     @Override
@@ -89,6 +97,7 @@ class CureRunKind implements Kind<CureRunKind.Body> {
         rules.check(fact, run, equipment, load);
         loads.record(fact, new Loads.Run(run, recipe, equipment), load);
         profiles.record(fact.entry(), body.profile());
+        findings.judge(fact, run, load);
     }
 
     private static void runDoesNotEndBeforeItBegins(Fact<Body> fact) {

@@ -12,11 +12,16 @@ import java.util.stream.Collectors;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
-/** A demanded cure is met by a run of its recipe that reached the unit: by itself, with its assembly or on a carrier. */
+/**
+ * A demanded cure is met by a run of its recipe that reached the unit: by itself, with its assembly or on a carrier. A run
+ * whose raw data do not pass under the revision in force counts for nothing.
+ */
 @Component
 class DemandedCures implements Prerequisite {
 
-    private static final String RUN = "r.recipe = :recipe AND r.ended_at <= :at AND " + Known.now("r.entry");
+    private static final String RUN = "r.recipe = :recipe AND r.ended_at <= :at AND " + Known.now("r.entry")
+            + " AND NOT EXISTS (SELECT FROM cure.standing v WHERE v.entry = r.entry"
+            + " AND v.measured AND v.outcome <> 'PASSED')";
 
     /** Most are named by the run itself; only the rest is looked for in assemblies and on carriers. */
     private static final String NAMED = """

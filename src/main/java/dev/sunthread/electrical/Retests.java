@@ -10,7 +10,7 @@ class Retests {
 
     /** The valid test of the same unit under the same specification next to this one in time, before or behind it. */
     private static final String NEXT_TO_IT = """
-            SELECT r.started_at, r.ended_at, r.verdict FROM electrical.run_record r
+            SELECT r.started_at, r.ended_at, r.verdict FROM electrical.result r
             WHERE r.unit = n.unit AND r.specification = n.specification AND r.verdict <> 'INVALID'
               AND (r.ended_at, r.entry) %1$s (n.ended_at, n.entry) AND %2$s
             ORDER BY r.ended_at %3$s, r.entry %3$s LIMIT 1
@@ -34,11 +34,11 @@ class Retests {
     private static final String PASSED_NEXT = """
             SELECT 1 FROM (
               SELECT n.unit, b.ended_at AS failed, n.started_at AS passed
-              FROM electrical.run_record n CROSS JOIN LATERAL (%1$s) b
+              FROM electrical.result n CROSS JOIN LATERAL (%1$s) b
               WHERE n.entry = :entry AND b.verdict = 'FAIL' AND n.verdict = 'PASS'
               UNION ALL
               SELECT n.unit, n.ended_at, a.started_at
-              FROM electrical.run_record n CROSS JOIN LATERAL (%2$s) a
+              FROM electrical.result n CROSS JOIN LATERAL (%2$s) a
               WHERE n.entry = :entry AND n.verdict = 'FAIL' AND a.verdict = 'PASS') t
             WHERE NOT EXISTS (%3$s) LIMIT 1
             """.formatted(BEFORE, BEHIND, WORK);

@@ -29,6 +29,13 @@ class TestRecords {
         for (Sweep sweep : fact.body().sweeps()) {
             record(fact.entry(), ++ordinal, sweep);
         }
+        for (SafetyReading reading : fact.body().readings()) {
+            jdbc.sql("INSERT INTO electrical.safety_reading (entry, ordinal, path, volts, amperes, seconds)"
+                            + " VALUES (?, ?, ?, ?, ?, ?)")
+                    .params(fact.entry(), ++ordinal, reading.path().name())
+                    .params(reading.volts(), reading.amperes(), reading.seconds())
+                    .update();
+        }
     }
 
     private void record(long entry, int ordinal, Sweep sweep) {

@@ -17,12 +17,15 @@ class TestRules {
     private final Retests retests;
     private final UnitRules unitRules;
     private final EquipmentRules equipmentRules;
+    private final TestFindings findings;
 
-    TestRules(TestRuns runs, Retests retests, UnitRules unitRules, EquipmentRules equipmentRules) {
+    TestRules(
+            TestRuns runs, Retests retests, UnitRules unitRules, EquipmentRules equipmentRules, TestFindings findings) {
         this.runs = runs;
         this.retests = retests;
         this.unitRules = unitRules;
         this.equipmentRules = equipmentRules;
+        this.findings = findings;
     }
 
     void before(Fact<TestRunKind.Body> fact, Tested tested) {
@@ -49,6 +52,7 @@ class TestRules {
 
     /** What must hold once it is in history. */
     void after(Fact<TestRunKind.Body> fact, long unit) {
+        findings.judge(fact, unit);
         if (retests.passedAfterFailureWithoutWork(fact.entry())) {
             fact.breaks(
                     "no-unit-is-tested-until-it-passes",

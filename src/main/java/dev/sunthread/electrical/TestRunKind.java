@@ -29,7 +29,10 @@ class TestRunKind implements Kind<TestRunKind.Body> {
             Verdict verdict,
 
             @Field("The raw points of its sweeps, as they came")
-            List<Sweep> sweeps) {}
+            List<Sweep> sweeps,
+
+            @Field("What testers of insulation and ground path read, as it came")
+            List<SafetyReading> readings) {}
 
     private final Units units;
     private final ReleasedCodes codes;

@@ -1,7 +1,19 @@
 /** Test runs: each measurement of one unit on one rig under a specification, with its verdict. */
 @NullMarked
 @ApplicationModule(
-        allowedDependencies = {"kernel", "ledger", "ledger::body", "catalog", "production", "holds", "inbox"})
+        allowedDependencies = {
+            "kernel",
+            "kernel::verdict",
+            "ledger",
+            "ledger::body",
+            "catalog",
+            "catalog::judging",
+            "catalog::recipe",
+            "catalog::specification",
+            "production",
+            "holds",
+            "inbox"
+        })
 package dev.sunthread.electrical;
 
 import org.jspecify.annotations.NullMarked;

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,7 +30,7 @@ public record Table<R>(String name, List<Column<R>> columns, Source<R> source) {
         Object of(R row);
     }
 
-    /** A column with its heading. */
+    /** A column with its heading: the key of a message, or words that are the same in every language. */
     public record Column<R>(String heading, Value<R> value) {}
 
     /** A table whose rows are read one by one. */
@@ -50,6 +51,16 @@ public record Table<R>(String name, List<Column<R>> columns, Source<R> source) {
 
     public List<String> headings() {
         return columns.stream().map(Column::heading).toList();
+    }
+
+    /** The same with other words in its headings. */
+    public Table<R> headed(UnaryOperator<String> words) {
+        return new Table<>(
+                name,
+                columns.stream()
+                        .map(column -> column(words.apply(column.heading()), column.value()))
+                        .toList(),
+                source);
     }
 
     /** Gives every row as its cells. */

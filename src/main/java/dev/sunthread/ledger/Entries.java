@@ -45,7 +45,8 @@ public class Entries {
     Optional<Long> open(Envelope envelope, Recorded recorded) {
         EnvelopeHead head = envelope.head();
         return jdbc.sql(OPEN)
-                .params(head.id(), head.kind(), head.version(), head.occurredAt(), recorded.at(), recorded.by())
+                .params(head.id(), head.kind(), head.version(), head.occurredAt(), recorded.at())
+                .param(recorded.by())
                 .params(head.actor(), head.source(), envelope.canonical(), envelope.hash())
                 .query((row, number) -> row.getLong(1))
                 .optional();

@@ -31,8 +31,8 @@ class JoinRules {
         }
         assemblies.nothingBuiltTogetherIsOnHold(fact, both, true);
         if (child.unit() != null && name != null) {
-            order.routeIsDone(fact, Map.of(child.unit(), name));
             prerequisites.joinedUnitHasWhatIsDemanded(fact, child.unit(), name);
+            order.routeIsDone(fact, Map.of(child.unit(), name));
         }
         held.joined(both.keySet());
     }

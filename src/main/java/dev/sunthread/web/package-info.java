@@ -4,20 +4,35 @@
         allowedDependencies = {
             "kernel",
             "access",
+            "kernel::verdict",
             "ledger",
             "ledger::body",
             "inbox",
             "holds",
             "catalog",
+            "scan",
+            "scan::meaning",
+            "scan::parse",
+            "scan::label",
+            "catalog::judging",
+            "catalog::recipe",
             "materials",
             "materials::stock",
             "materials::incoming",
             "production",
             "production::balance",
             "cure",
+            "cure::judging",
             "electrical",
+            "electrical::judging",
+            "electrical::curve",
+            "electrical::diode",
+            "electrical::terms",
+            "electrical::translate",
             "genealogy",
-            "journal"
+            "journal",
+            "station",
+            "station::label"
         })
 package dev.sunthread.web;
 

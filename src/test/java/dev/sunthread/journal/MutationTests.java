@@ -57,8 +57,14 @@ class MutationTests {
             "carrier-unload body.unloads[0].unit",
             "recovery body.quantity",
             "recovery body.unitOfMeasure",
+            "recipe body.terms.thermal.degree.k1",
+            "specification body.terms.curves[0].powerOrder",
+            "specification body.terms.curves[0].powerPoints",
+            "calibration body.errors[0].offset",
+            "verification body.errors[0].percent",
             "deviation body.unit",
-            "deviation body.specification");
+            "deviation body.specification",
+            "scan-choice body.item");
 
     @Autowired
     Kinds kinds;

@@ -120,7 +120,7 @@ class RestoreTests {
 
     private List<Map<String, @Nullable Object>> ledger() {
         return jdbc.sql("""
-                        SELECT p.position, e.id, e.actor, e.recorded_at, encode(e.hash, 'hex') AS hash, e.envelope
+                        SELECT p.position, e.id, e.actor, e.recorded_at, e.recorded_by, encode(e.hash, 'hex') AS hash, e.envelope
                         FROM ledger.entry e JOIN ledger.position p ON p.entry = e.number ORDER BY p.position
                         """).query().listOfRows();
     }

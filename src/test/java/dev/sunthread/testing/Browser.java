@@ -6,11 +6,18 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import java.util.Map;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
 import org.openqa.selenium.WebDriver;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
 import org.openqa.selenium.chrome.ChromeOptions;
+import org.openqa.selenium.logging.LogEntry;
+import org.openqa.selenium.logging.LogType;
+import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.WebDriverWait;
 import org.springframework.util.FileSystemUtils;
 
 /** A real browser without a window, with a profile of its own that is gone after close. */
@@ -41,6 +48,9 @@ public final class Browser implements AutoCloseable {
 
     private static ChromeOptions options(Path profile, int width, int height) {
         var options = new ChromeOptions();
+        var logs = new LoggingPreferences();
+        logs.enable(LogType.BROWSER, java.util.logging.Level.ALL);
+        options.setCapability("goog:loggingPrefs", logs);
         options.setBinary(PROGRAM.toFile());
         options.addArguments(List.of(
                 "--headless=new",
@@ -52,9 +62,37 @@ public final class Browser implements AutoCloseable {
                 "--disable-background-networking",
                 "--disable-component-update",
                 "--disable-sync",
+                "--lang=en",
+                "--accept-lang=en",
                 "--user-data-dir=" + profile,
                 "--window-size=" + width + "," + height));
         return options;
+    }
+
+    /** Signs in as a person of {@link KnownPeople}; the port is that of the application. */
+    public Browser signIn(int port, String name) {
+        driver.get("http://127.0.0.1:" + port + "/sign-in");
+        driver.findElement(By.name("name")).sendKeys(name);
+        driver.findElement(By.name("secret")).sendKeys(KnownPeople.PASSWORD + Keys.ENTER);
+        new WebDriverWait(driver, LONGEST_PAGE_LOAD)
+                .until(any ->
+                        !driver.findElements(By.cssSelector(".signed-in form")).isEmpty());
+        return this;
+    }
+
+    /** What the browser complained of since it was asked last, such as a script that the content policy refused. */
+    public List<String> complaints() {
+        return driver.manage().logs().get(LogType.BROWSER).getAll().stream()
+                .map(LogEntry::getMessage)
+                .toList();
+    }
+
+    /** Shows pages from now on as to one who prefers this scheme of colours, {@code light} or {@code dark}. */
+    public Browser preferring(String scheme) {
+        driver.executeCdpCommand(
+                "Emulation.setEmulatedMedia",
+                Map.of("features", List.of(Map.of("name", "prefers-color-scheme", "value", scheme))));
+        return this;
     }
 
     /** Opens a page and returns once it is loaded. */

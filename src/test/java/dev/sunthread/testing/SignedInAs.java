@@ -9,7 +9,7 @@ import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
 import org.springframework.security.test.context.support.WithSecurityContext;
 
-/** Runs a test, or all of a class, as a person with these roles, whom the database does not know. */
+/** Runs a test, or all of a class, as a person with these roles, whom the database does not know; as nobody if none is given. */
 @Documented
 @Inherited
 @Target({ElementType.TYPE, ElementType.METHOD})

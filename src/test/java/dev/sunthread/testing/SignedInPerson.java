@@ -5,6 +5,7 @@ import dev.sunthread.access.Role;
 import dev.sunthread.access.signin.SignedIn;
 import java.util.Set;
 import org.springframework.security.core.context.SecurityContext;
+import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.security.core.context.SecurityContextImpl;
 import org.springframework.security.test.context.support.WithSecurityContextFactory;
 
@@ -15,7 +16,9 @@ public class SignedInPerson implements WithSecurityContextFactory<SignedInAs> {
 
     @Override
     public SecurityContext createSecurityContext(SignedInAs as) {
-        return new SecurityContextImpl(of(as.value()));
+        return as.value().length == 0
+                ? SecurityContextHolder.createEmptyContext()
+                : new SecurityContextImpl(of(as.value()));
     }
 
     /** A person signed in by password with these roles. */

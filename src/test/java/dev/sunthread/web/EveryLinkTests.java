@@ -12,13 +12,14 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.test.web.servlet.MockMvc;
 import org.springframework.web.util.HtmlUtils;
 
-/** Follows the links of every page, from the start page on. */
+/** Follows the links of every page, from the start page on, in every language. */
 @SunthreadTest
 class EveryLinkTests {
 
@@ -39,17 +40,21 @@ class EveryLinkTests {
     @Autowired
     MockMvc pages;
 
-    @Test
-    void everyLinkOnEveryPageLeadsSomewhere() throws Exception {
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "de"})
+    void everyLinkOnEveryPageLeadsSomewhere(String language) throws Exception {
         SmallPlant.withRuns(StockedPlant.built(door)).bondWithLot("12:00", "R0002", "A-99");
         Set<String> seen = new HashSet<>(Set.of("/"));
         ArrayDeque<String> waiting = new ArrayDeque<>(seen);
         while (!waiting.isEmpty()) {
             String address = waiting.poll();
-            MockHttpServletResponse page =
-                    pages.perform(get(URI.create(address))).andReturn().getResponse();
+            MockHttpServletResponse page = pages.perform(
+                            get(URI.create(address)).header("Accept-Language", language))
+                    .andReturn()
+                    .getResponse();
             assertThat(page.getStatus()).as(address).isEqualTo(200);
             leadsOn(address, page);
+            isWritten(language, address, page);
             links(page).stream().filter(seen::add).forEach(waiting::add);
         }
         assertThat(seen)
@@ -69,6 +74,15 @@ class EveryLinkTests {
             assertThat(main.find() && WAY_ON.matcher(main.group()).find())
                     .as("a way on from " + address)
                     .isTrue();
+        }
+    }
+
+    private static void isWritten(String language, String address, MockHttpServletResponse page) throws Exception {
+        if (isPage(page)) {
+            assertThat(page.getContentAsString())
+                    .as(address)
+                    .contains("<html lang=\"" + language + "\"")
+                    .doesNotContain("??");
         }
     }
 

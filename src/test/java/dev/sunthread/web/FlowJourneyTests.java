@@ -2,11 +2,14 @@ package dev.sunthread.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.sunthread.access.Role;
 import dev.sunthread.ledger.Door;
 import dev.sunthread.testing.Browser;
+import dev.sunthread.testing.KnownPeople;
 import dev.sunthread.testing.SunthreadTest;
 import java.net.URI;
 import java.time.Duration;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
@@ -15,6 +18,7 @@ import org.openqa.selenium.support.ui.WebDriverWait;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
 import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.context.ApplicationContext;
 
 /** The picture of a trace in a real browser, and the keys that need no mouse. */
 @Tag("browser")
@@ -29,16 +33,28 @@ class FlowJourneyTests {
     @Autowired
     Door door;
 
+    @Autowired
+    ApplicationContext context;
+
+    String known;
+
+    @BeforeEach
+    void somebodyCanSignIn() {
+        known = new KnownPeople(context).add("qe-1", Role.QUALITY);
+    }
+
     @Test
     void drawsTheFlowAndLeadsFromABlockToItsUnits() throws Exception {
         SmallPlant.built(door);
-        try (var browser = Browser.open(1280, 900)) {
+        try (var browser = Browser.open(1280, 900).signIn(port, known)) {
             WebDriver page = browser.go(at("/trace/flow?way=forward&lot=A-17"));
             var wait = new WebDriverWait(page, LONGEST);
             wait.until(any -> !page.findElements(By.cssSelector("[data-drawn=true] svg path"))
                     .isEmpty());
             assertThat(page.findElement(By.className("flow")).getAttribute("textContent"))
                     .contains("■ receiver", "certain: 2", "shipped to Sunny Field: 1");
+            // the strict content policy refuses nothing that the picture needs
+            assertThat(browser.complaints()).isEmpty();
             var label = page.findElements(By.cssSelector(".flow text")).stream()
                     .filter(text -> text.getText().contains("■ receiver"))
                     .findFirst()
@@ -51,7 +67,7 @@ class FlowJourneyTests {
 
     @Test
     void goesByKeysAndListsThem() throws Exception {
-        try (var browser = Browser.open(1280, 900)) {
+        try (var browser = Browser.open(1280, 900).signIn(port, known)) {
             WebDriver page = browser.go(at("/journal"));
             var wait = new WebDriverWait(page, LONGEST);
             press(page, "?");

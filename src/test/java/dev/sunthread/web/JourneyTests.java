@@ -2,10 +2,13 @@ package dev.sunthread.web;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.sunthread.access.Role;
 import dev.sunthread.ledger.Door;
 import dev.sunthread.testing.Browser;
+import dev.sunthread.testing.KnownPeople;
 import dev.sunthread.testing.SunthreadTest;
 import java.net.URI;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
@@ -15,6 +18,7 @@ import org.openqa.selenium.WebElement;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
 import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.context.ApplicationContext;
 
 /** From a lot to the units it went into and back to their lots, without a mouse. */
 @Tag("browser")
@@ -29,10 +33,20 @@ class JourneyTests {
     @Autowired
     Door door;
 
+    @Autowired
+    ApplicationContext context;
+
+    String known;
+
+    @BeforeEach
+    void somebodyCanSignIn() {
+        known = new KnownPeople(context).add("qe-1", Role.QUALITY);
+    }
+
     @Test
     void tracesALotForwardsAndAUnitBackByKeyboardAlone() throws Exception {
         SmallPlant.built(door);
-        try (var browser = Browser.open(1280, 900)) {
+        try (var browser = Browser.open(1280, 900).signIn(port, known)) {
             WebDriver page = browser.go(URI.create("http://127.0.0.1:" + port + "/"));
             type(page, "A-17" + Keys.ENTER);
             assertThat(heading(page)).isEqualTo("A-17");

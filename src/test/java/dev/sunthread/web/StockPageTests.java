@@ -75,7 +75,7 @@ class StockPageTests {
     void containerShowsItsLife() throws Exception {
         ResultActions container = container("C/1");
         shows(container, "lot ", "href=\"/lot?number=A-17\"", " mixed with lot ", "href=\"/lot?number=A-18\"");
-        shows(container, "1 h 30 min in 1 excursions", ">40</td>", ">33</td>", ">2</td>");
+        shows(container, "1 h 30 min in one excursion", ">40</td>", ">33</td>", ">2</td>");
         shows(container, "Filled with 30 g of", "Put to BOND, at room temperature", "Opened", "Counted 33 g, scale");
         shows(container, "Gave 5 g to");
     }

@@ -20,7 +20,7 @@ public record Token(
         String mark,
         String purpose,
         @Nullable String station,
-        String[] rightNames,
+        String rightNames,
         OffsetDateTime madeAt,
         String madeBy,
         @Nullable OffsetDateTime validUntil,
@@ -29,7 +29,7 @@ public record Token(
 
     public Set<Right> rights() {
         Set<Right> rights = EnumSet.noneOf(Right.class);
-        Arrays.stream(rightNames).map(Right::valueOf).forEach(rights::add);
+        Arrays.stream(rightNames.split(" ")).map(Right::valueOf).forEach(rights::add);
         return rights;
     }
 

@@ -20,8 +20,9 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 public class Tokens {
 
-    private static final String TOKEN = "SELECT t.id, t.mark, t.purpose, t.station, t.rights AS right_names,"
-            + " t.made_at, t.made_by, t.valid_until, t.revoked_at, t.last_used_at FROM access.token t";
+    private static final String TOKEN =
+            "SELECT t.id, t.mark, t.purpose, t.station, array_to_string(t.rights, ' ') AS right_names,"
+                    + " t.made_at, t.made_by, t.valid_until, t.revoked_at, t.last_used_at FROM access.token t";
 
     private final JdbcClient jdbc;
     private final AccessLog log;
@@ -57,9 +58,11 @@ public class Tokens {
         String secret = Secrets.sent("sun_");
         jdbc.sql("INSERT INTO access.token (mark, purpose, station, rights, hash, made_at, made_by, valid_until)"
                         + " VALUES (?, ?, ?, ?, ?, ?, ?, ?)")
-                .params(said.mark(), said.purpose(), said.station())
+                .params(said.mark(), said.purpose())
+                .param(said.station())
                 .param(said.rights().stream().map(Right::name).toArray(String[]::new))
-                .params(Secrets.hash(secret), now, callers.signedIn().mark(), said.validUntil())
+                .params(Secrets.hash(secret), now, callers.signedIn().mark())
+                .param(said.validUntil())
                 .update();
         log.note(Event.TOKEN_MADE, said.mark(), said.purpose());
         return secret;

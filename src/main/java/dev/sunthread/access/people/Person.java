@@ -19,7 +19,7 @@ public record Person(
         String mark,
         @Nullable String name,
         @Nullable String signIn,
-        String[] roleNames,
+        String roleNames,
         boolean hasPassword,
         boolean mustChange,
         @Nullable String badgeEnding,
@@ -30,7 +30,10 @@ public record Person(
 
     public Set<Role> roles() {
         Set<Role> roles = EnumSet.noneOf(Role.class);
-        Arrays.stream(roleNames).map(Role::valueOf).forEach(roles::add);
+        Arrays.stream(roleNames.split(" "))
+                .filter(name -> !name.isEmpty())
+                .map(Role::valueOf)
+                .forEach(roles::add);
         return roles;
     }
 

@@ -17,7 +17,7 @@ class PersonRows {
 
     private static final String PERSON = """
             SELECT p.id, p.mark, p.name, p.sign_in,
-              array(SELECT r.role FROM access.person_role r WHERE r.person = p.id ORDER BY r.role) AS role_names,
+              (SELECT coalesce(string_agg(r.role, ' '), '') FROM access.person_role r WHERE r.person = p.id) AS role_names,
               p.password_hash IS NOT NULL AS has_password, p.must_change, p.badge_ending,
               p.pin_hash IS NOT NULL AS has_pin, p.secrets_changed_at, p.blocked, p.blanked
             FROM access.person p
@@ -81,13 +81,17 @@ class PersonRows {
 
     void insert(String mark, String name, @Nullable String signIn) {
         jdbc.sql("INSERT INTO access.person (mark, name, sign_in, made_at, secrets_changed_at) VALUES (?, ?, ?, ?, ?)")
-                .params(mark, name, signIn, OffsetDateTime.now(clock), OffsetDateTime.now(clock))
+                .params(mark, name)
+                .param(signIn)
+                .params(OffsetDateTime.now(clock), OffsetDateTime.now(clock))
                 .update();
     }
 
     void describe(long person, @Nullable String name, @Nullable String signIn) {
         jdbc.sql("UPDATE access.person SET name = ?, sign_in = ? WHERE id = ?")
-                .params(name, signIn, person)
+                .param(name)
+                .param(signIn)
+                .param(person)
                 .update();
     }
 
@@ -117,7 +121,8 @@ class PersonRows {
 
     void setPassword(long person, @Nullable String hash, boolean mustChange) {
         jdbc.sql("UPDATE access.person SET password_hash = ?, must_change = ?, secrets_changed_at = ? WHERE id = ?")
-                .params(hash, mustChange, OffsetDateTime.now(clock), person)
+                .param(hash)
+                .params(mustChange, OffsetDateTime.now(clock), person)
                 .update();
     }
 
@@ -130,13 +135,16 @@ class PersonRows {
 
     void setPin(long person, @Nullable String hash) {
         jdbc.sql("UPDATE access.person SET pin_hash = ?, secrets_changed_at = ? WHERE id = ?")
-                .params(hash, OffsetDateTime.now(clock), person)
+                .param(hash)
+                .params(OffsetDateTime.now(clock), person)
                 .update();
     }
 
     void setBadge(long person, byte @Nullable [] hash, @Nullable String ending) {
         jdbc.sql("UPDATE access.person SET badge_hash = ?, badge_ending = ?, secrets_changed_at = ? WHERE id = ?")
-                .params(hash, ending, OffsetDateTime.now(clock), person)
+                .param(hash)
+                .param(ending)
+                .params(OffsetDateTime.now(clock), person)
                 .update();
     }
 

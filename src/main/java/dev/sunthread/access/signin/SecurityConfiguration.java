@@ -11,6 +11,7 @@ import org.springframework.security.config.annotation.web.configurers.AbstractHt
 import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
 import org.springframework.security.config.http.SessionCreationPolicy;
 import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.access.AccessDeniedHandler;
 import org.springframework.security.web.access.intercept.AuthorizationFilter;
 import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHeaderWriter.CrossOriginOpenerPolicy;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
@@ -54,7 +55,8 @@ class SecurityConfiguration {
 
     @Bean
     @Order(2)
-    SecurityFilterChain persons(HttpSecurity http, SessionCallers sessions, SignInAnswers answer) {
+    SecurityFilterChain persons(
+            HttpSecurity http, SessionCallers sessions, SignInAnswers answer, AccessDeniedHandler denied) {
         return common(http)
                 .securityContext(context -> context.securityContextRepository(sessions))
                 .authorizeHttpRequests(requests -> requests.requestMatchers(STATIC)
@@ -79,8 +81,7 @@ class SecurityConfiguration {
                                 answer.ask(request, response);
                             }
                         })
-                        .accessDeniedHandler(
-                                (request, response, why) -> answers.resolveException(request, response, null, why)))
+                        .accessDeniedHandler(denied))
                 .build();
     }
 

@@ -6,6 +6,8 @@ import dev.sunthread.access.people.TryLater;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import java.util.Map;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.core.Authentication;
 import org.springframework.security.core.AuthenticationException;
@@ -19,6 +21,8 @@ class SignInAnswers {
     /** The parameter that carries the page that was asked for. */
     static final String TO = "to";
 
+    private static final Pattern LEADS_ELSEWHERE = Pattern.compile("^//|[\\\\\\p{Cntrl}]");
+
     private final AccessLog log;
 
     SignInAnswers(AccessLog log) {
@@ -31,8 +35,7 @@ class SignInAnswers {
         if (request.getMethod().equals("GET") && !request.getRequestURI().equals("/")) {
             String query = request.getQueryString();
             page.queryParam(TO, "{to}");
-            page = page.uriVariables(
-                    java.util.Map.of(TO, request.getRequestURI() + (query == null ? "" : "?" + query)));
+            page = page.uriVariables(Map.of(TO, request.getRequestURI() + (query == null ? "" : "?" + query)));
         }
         if (request.getAttribute(SessionCallers.ENDED) != null) {
             page.queryParam("told", "ended");
@@ -70,11 +73,10 @@ class SignInAnswers {
 
     /** A page of this application; the start page for anything that could lead elsewhere. */
     static String ownPage(@Nullable String asked) {
-        boolean own = asked != null
-                && asked.startsWith("/")
-                && !asked.startsWith("//")
-                && !asked.contains("\\")
-                && asked.chars().noneMatch(Character::isISOControl);
-        return own ? asked : "/";
+        return asked == null
+                        || !asked.startsWith("/")
+                        || LEADS_ELSEWHERE.matcher(asked).find()
+                ? "/"
+                : asked;
     }
 }

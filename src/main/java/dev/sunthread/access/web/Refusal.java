@@ -12,7 +12,7 @@ import org.springframework.stereotype.Component;
 
 /** Says of a refused request what is missing and whom to ask. */
 @Component
-class Refusal {
+public class Refusal {
 
     private final Words words;
 
@@ -21,7 +21,7 @@ class Refusal {
     }
 
     /** What is wrong, and what to do, as sentences. */
-    record Said(String reason, String remedy) {}
+    public record Said(String reason, String remedy) {}
 
     Said of(NotAllowed e) {
         Right right = e.right();

@@ -4,8 +4,6 @@ import dev.sunthread.access.NotAllowed;
 import dev.sunthread.access.signin.Asked;
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.Map;
-import java.util.Set;
-import java.util.TreeMap;
 import org.springframework.core.Ordered;
 import org.springframework.core.annotation.Order;
 import org.springframework.http.HttpHeaders;
@@ -23,8 +21,6 @@ import org.springframework.web.servlet.ModelAndView;
 @Order(Ordered.HIGHEST_PRECEDENCE)
 class RefusedAccess {
 
-    private static final Set<String> SECRETS = Set.of("secret", "password", "old", "again", "pin", "badge");
-
     private final Refusal refusal;
 
     RefusedAccess(Refusal refusal) {
@@ -33,37 +29,33 @@ class RefusedAccess {
 
     @ExceptionHandler
     Object notAllowed(NotAllowed e, HttpServletRequest request) {
-        return answer(refusal.of(e), HttpStatus.FORBIDDEN, request, Map.of());
+        return answer(refusal.of(e), HttpStatus.FORBIDDEN, request);
     }
 
     @ExceptionHandler
     Object notSignedIn(AuthenticationException e, HttpServletRequest request) {
-        return answer(refusal.said("token"), HttpStatus.UNAUTHORIZED, request, Map.of());
+        return answer(refusal.said("token"), HttpStatus.UNAUTHORIZED, request);
     }
 
-    /** A form that was open for longer than the session: what was typed is shown, so that it is not lost. */
     @ExceptionHandler
-    Object stale(CsrfException e, HttpServletRequest request) {
-        Map<String, String> typed = new TreeMap<>();
-        request.getParameterMap().forEach((name, values) -> {
-            if (!name.startsWith("_") && !SECRETS.contains(name)) {
-                typed.put(name, String.join("\n", values));
-            }
-        });
-        return answer(refusal.said("stale"), HttpStatus.FORBIDDEN, request, typed);
+    ProblemDetail withoutToken(CsrfException e) {
+        return problem(refusal.said("stale"), HttpStatus.FORBIDDEN);
     }
 
-    private static Object answer(
-            Refusal.Said said, HttpStatus status, HttpServletRequest request, Map<String, String> typed) {
+    private static Object answer(Refusal.Said said, HttpStatus status, HttpServletRequest request) {
         if (!Asked.byAProgram(request)) {
-            return new ModelAndView("access/refused", Map.of("said", said, "typed", typed), status);
+            return new ModelAndView("access/refused", Map.of("said", said), status);
         }
-        ProblemDetail problem = ProblemDetail.forStatusAndDetail(status, said.reason());
-        problem.setProperty("remedy", said.remedy());
         var answer = ResponseEntity.status(status);
         if (status == HttpStatus.UNAUTHORIZED) {
             answer.header(HttpHeaders.WWW_AUTHENTICATE, "Bearer");
         }
-        return answer.body(problem);
+        return answer.body(problem(said, status));
+    }
+
+    private static ProblemDetail problem(Refusal.Said said, HttpStatus status) {
+        ProblemDetail problem = ProblemDetail.forStatusAndDetail(status, said.reason());
+        problem.setProperty("remedy", said.remedy());
+        return problem;
     }
 }

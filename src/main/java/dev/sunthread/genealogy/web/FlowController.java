@@ -57,10 +57,10 @@ class FlowController {
         return Table.listed(
                 "flow",
                 picture::links,
-                column("From", link -> link.from().name()),
-                column("Class", link -> link.from().certainty()),
-                column("To", link -> link.to().name()),
-                column("Class there", link -> link.to().certainty()),
-                column("Things", FlowPicture.Link::count));
+                column("column.from", link -> link.from().name()),
+                column("column.class", link -> link.from().certainty()),
+                column("column.to-there", link -> link.to().name()),
+                column("column.class-there", link -> link.to().certainty()),
+                column("column.things", FlowPicture.Link::count));
     }
 }

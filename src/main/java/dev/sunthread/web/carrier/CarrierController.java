@@ -47,13 +47,13 @@ class CarrierController {
         return Table.listed(
                 "loads",
                 () -> pages.everyLoad(carrier, cutoff),
-                column("Item", CarrierPage.Load::item),
-                column("Serial", CarrierPage.Load::serial),
-                column("Issuer", CarrierPage.Load::issuer),
-                column("Carrier", CarrierPage.Load::carrier),
-                column("Position", CarrierPage.Load::position),
-                column("From", CarrierPage.Load::from),
-                column("To", CarrierPage.Load::until),
-                column("Entry", CarrierPage.Load::entry));
+                column("column.item", CarrierPage.Load::item),
+                column("column.serial", CarrierPage.Load::serial),
+                column("column.issuer", CarrierPage.Load::issuer),
+                column("column.carrier", CarrierPage.Load::carrier),
+                column("column.position", CarrierPage.Load::position),
+                column("column.from", CarrierPage.Load::from),
+                column("column.to", CarrierPage.Load::until),
+                column("column.entry", CarrierPage.Load::entry));
     }
 }

@@ -43,14 +43,14 @@ class AnswerCompareController {
                 List.of(Table.listed(
                         "difference",
                         () -> differences.lines(left, right, pair, 0, Integer.MAX_VALUE),
-                        column("Difference", Line::difference),
-                        column("Level", Line::level),
-                        column("Item", Line::item),
-                        column("Name", Line::name),
-                        column("Issuer", Line::issuer),
-                        column("Class left", Line::before),
-                        column("Class right", Line::after),
-                        column("Reason", Line::reason))));
+                        column("column.difference", Line::difference),
+                        column("column.level", Line::level),
+                        column("column.item", Line::item),
+                        column("column.name", Line::name),
+                        column("column.issuer", Line::issuer),
+                        column("column.class-left", Line::before),
+                        column("column.class-right", Line::after),
+                        column("column.reason", Line::reason))));
     }
 
     private KeptAnswer find(String name) {

@@ -63,21 +63,21 @@ class UnitCompareController {
         return Table.listed(
                 "positions",
                 comparison::positions,
-                column("Position", PositionRow::path),
-                column("Left", row -> words(row.left())),
-                column("Right", row -> words(row.right())),
-                column("Difference", row -> row.verdict().words()));
+                column("column.position", PositionRow::path),
+                column("column.left", row -> words(row.left())),
+                column("column.right", row -> words(row.right())),
+                column("column.difference", row -> row.verdict().words()));
     }
 
     private static Table<LotRow> lots(UnitComparison comparison) {
         return Table.listed(
                 "lots",
                 comparison::lots,
-                column("Item", LotRow::item),
-                column("Lot", LotRow::lot),
-                column("Units left", LotRow::left),
-                column("Units right", LotRow::right),
-                column("Difference", row -> row.verdict().words()));
+                column("column.item", LotRow::item),
+                column("column.lot", LotRow::lot),
+                column("column.units-left", LotRow::left),
+                column("column.units-right", LotRow::right),
+                column("column.difference", row -> row.verdict().words()));
     }
 
     private static @Nullable String words(@Nullable Part part) {

@@ -48,6 +48,6 @@ class ContainerController {
         var named = things.search(label);
         var offered = named.exact().isEmpty() ? named.near() : named.exact();
         return new ModelAndView(
-                "web/unknown", Map.of("name", "container " + label, "near", offered), HttpStatus.NOT_FOUND);
+                "web/unknown", Map.of("what", "container", "name", label, "near", offered), HttpStatus.NOT_FOUND);
     }
 }

@@ -41,14 +41,14 @@ class HoldController {
         return Table.listed(
                 "holds",
                 () -> lists.all(of, cutoff),
-                column("Lot", HeldThing::lot),
-                column("Container", HeldThing::container),
-                column("Item of unit", HeldThing::item),
-                column("Serial", HeldThing::serial),
-                column("Issuer", HeldThing::issuer),
-                column("Reason", HeldThing::reason),
-                column("Since", HeldThing::since),
-                column("Placed by entry", HeldThing::entry),
-                column("Number there", HeldThing::ordinal));
+                column("column.lot", HeldThing::lot),
+                column("column.container", HeldThing::container),
+                column("column.item-of-unit", HeldThing::item),
+                column("column.serial", HeldThing::serial),
+                column("column.issuer", HeldThing::issuer),
+                column("column.reason", HeldThing::reason),
+                column("column.since", HeldThing::since),
+                column("column.placed-by", HeldThing::entry),
+                column("column.number-there", HeldThing::ordinal));
     }
 }

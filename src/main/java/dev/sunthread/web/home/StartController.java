@@ -1,6 +1,7 @@
 package dev.sunthread.web.home;
 
 import dev.sunthread.ledger.Sealer;
+import dev.sunthread.station.Stops;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -11,8 +12,10 @@ class StartController {
 
     private final Sealer sealer;
     private final StartPages pages;
+    private final Stops stops;
 
-    StartController(Sealer sealer, StartPages pages) {
+    StartController(Sealer sealer, StartPages pages, Stops stops) {
+        this.stops = stops;
         this.sealer = sealer;
         this.pages = pages;
     }
@@ -22,6 +25,7 @@ class StartController {
         long cutoff = sealer.seal();
         model.addAttribute("cutoff", cutoff);
         model.addAttribute("page", pages.read(cutoff));
+        model.addAttribute("stops", stops.unconfirmed());
         return "web/start";
     }
 }

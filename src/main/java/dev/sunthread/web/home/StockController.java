@@ -41,14 +41,14 @@ class StockController {
                 List.of(Table.listed(
                         "expiring",
                         () -> all,
-                        column("Lot", ExpiringThing::lot),
-                        column("Container", ExpiringThing::container),
-                        column("Item", ExpiringThing::item),
-                        column("Expires", ExpiringThing::expiresAt),
-                        column("State", ExpiringThing::state),
-                        column("Opened", ExpiringThing::openedAt),
-                        column("On hand", ExpiringThing::onHand),
-                        column("Unit", ExpiringThing::unitOfMeasure))));
+                        column("column.lot", ExpiringThing::lot),
+                        column("column.container", ExpiringThing::container),
+                        column("column.item", ExpiringThing::item),
+                        column("column.expires", ExpiringThing::expiresAt),
+                        column("column.state", ExpiringThing::state),
+                        column("column.opened", ExpiringThing::openedAt),
+                        column("column.on-hand", ExpiringThing::onHand),
+                        column("column.unit-of-measure", ExpiringThing::unitOfMeasure))));
         return "web/expiring";
     }
 
@@ -62,13 +62,13 @@ class StockController {
                 List.of(Table.listed(
                         "waiting",
                         () -> waiting.all(cutoff),
-                        column("Lot", WaitingLot::lot),
-                        column("Item", WaitingLot::item),
-                        column("Received", WaitingLot::receivedAt),
-                        column("Quantity", WaitingLot::quantity),
-                        column("Unit", WaitingLot::unitOfMeasure),
-                        column("Supplier", WaitingLot::supplier),
-                        column("Supplier lots", WaitingLot::supplierLots))));
+                        column("column.lot", WaitingLot::lot),
+                        column("column.item", WaitingLot::item),
+                        column("column.received", WaitingLot::receivedAt),
+                        column("column.quantity", WaitingLot::quantity),
+                        column("column.unit-of-measure", WaitingLot::unitOfMeasure),
+                        column("column.supplier", WaitingLot::supplier),
+                        column("column.supplier-lots", WaitingLot::supplierLots))));
         return "web/waiting";
     }
 
@@ -87,10 +87,10 @@ class StockController {
                 List.of(Table.listed(
                         "in-process",
                         () -> units.all(level, cutoff),
-                        column("Level", UnitInProcess::level),
-                        column("Item", UnitInProcess::item),
-                        column("Serial", UnitInProcess::serial),
-                        column("Issuer", UnitInProcess::issuer))));
+                        column("column.level", UnitInProcess::level),
+                        column("column.item", UnitInProcess::item),
+                        column("column.serial", UnitInProcess::serial),
+                        column("column.issuer", UnitInProcess::issuer))));
         return "web/in-process";
     }
 }

@@ -50,7 +50,7 @@ class FindingController {
         if (!problems.hasErrors()) {
             try {
                 settlements.settle(form);
-                told.addFlashAttribute("done", "The finding is settled");
+                told.addFlashAttribute("done", new Done("findings.settled", null));
                 return "redirect:/findings";
             } catch (Refused e) {
                 model.addAttribute("refused", e);
@@ -78,16 +78,16 @@ class FindingController {
         return Table.listed(
                 "findings",
                 () -> pages.open(choice, cutoff, 0, Integer.MAX_VALUE),
-                column("Occurred", row -> row.finding().occurredAt()),
-                column("What is wrong", row -> row.finding().sentence()),
-                column("What to do", row -> row.finding().remedy()),
+                column("column.occurred", row -> row.finding().occurredAt()),
+                column("column.wrong", row -> row.finding().sentence()),
+                column("column.what-to-do", row -> row.finding().remedy()),
                 column(
-                        "Touches",
+                        "column.touches",
                         row -> row.subjects().stream()
                                 .map(FindingSubject::words)
                                 .toList()),
-                column("Raised by entry", row -> row.finding().entry()),
-                column("Number there", row -> row.finding().ordinal()),
-                column("From", row -> row.finding().source()));
+                column("column.raised-by-entry", row -> row.finding().entry()),
+                column("column.number-there", row -> row.finding().ordinal()),
+                column("column.from-source", row -> row.finding().source()));
     }
 }

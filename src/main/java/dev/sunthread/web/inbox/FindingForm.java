@@ -10,7 +10,7 @@ public record FindingForm(
         int finding,
         @NotBlank String id,
 
-        @NotBlank(message = "Say what was found out and done") @Size(max = 1000) @Nullable
+        @NotBlank(message = "{findings.say-why}") @Size(max = 1000, message = "{too-long}") @Nullable
         String why) {
 
     /** Whether it is about this finding of this entry. */

@@ -68,7 +68,7 @@ class InboxController {
             throws IOException {
         if (!problems.hasErrors()) {
             try {
-                told.addFlashAttribute("done", "The mended line is recorded as " + mending.mend(form));
+                told.addFlashAttribute("done", new Done("inbox.mended", mending.mend(form)));
                 return BACK;
             } catch (Refused e) {
                 model.addAttribute("refused", e);
@@ -92,13 +92,14 @@ class InboxController {
             return "web/line";
         }
         settlements.settleLine(form.line(), null, form.id(), form.reason());
-        told.addFlashAttribute("done", "The line is settled: it tells nothing");
+        told.addFlashAttribute("done", new Done("inbox.nothing-settled", null));
         return BACK;
     }
 
     private OpenLine show(String id, Model model) {
         long cutoff = sealer.seal();
-        OpenLine line = lines.open(id, cutoff);
+        // a form that says no line binds nothing to it
+        OpenLine line = lines.open(String.valueOf(id), cutoff);
         model.addAttribute("cutoff", cutoff);
         model.addAttribute("line", line);
         return line;

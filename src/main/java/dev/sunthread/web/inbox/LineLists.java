@@ -44,25 +44,25 @@ class LineLists {
         return Table.listed(
                 "inbox",
                 () -> answer == null ? lines.open(cutoff, 0, Integer.MAX_VALUE) : touching(answer, cutoff),
-                column("File", OpenLine::file),
-                column("Line", OpenLine::lineNumber),
-                column("Kept", OpenLine::keptAt),
-                column("Kept as entry", OpenLine::entry),
+                column("column.file", OpenLine::file),
+                column("column.line", OpenLine::lineNumber),
+                column("column.kept", OpenLine::keptAt),
+                column("column.kept-as", OpenLine::entry),
                 column(
-                        "Fields",
+                        "column.fields",
                         line -> line.problems().stream()
                                 .map(KeptLine.Problem::field)
                                 .toList()),
                 column(
-                        "What is wrong",
+                        "column.wrong",
                         line -> line.problems().stream()
                                 .map(KeptLine.Problem::reason)
                                 .toList()),
                 column(
-                        "What to do",
+                        "column.what-to-do",
                         line -> line.problems().stream()
                                 .map(KeptLine.Problem::remedy)
                                 .toList()),
-                column("Text", OpenLine::text));
+                column("column.text", OpenLine::text));
     }
 }

@@ -14,8 +14,7 @@ public record MendForm(
         @NotBlank String line,
         @NotBlank String id,
 
-        @NotBlank(message = "Give the line's text") @Nullable
-        String text,
+        @NotBlank(message = "{line.give-text}") @Nullable String text,
 
-        @NotBlank(message = "Say what was mended") @Size(max = 1000) @Nullable
+        @NotBlank(message = "{line.say-mended}") @Size(max = 1000, message = "{too-long}") @Nullable
         String why) {}

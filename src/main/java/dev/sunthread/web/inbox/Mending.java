@@ -6,6 +6,7 @@ import dev.sunthread.journal.Imports;
 import dev.sunthread.journal.LineOutcome;
 import dev.sunthread.journal.Sender;
 import dev.sunthread.kernel.Refused;
+import dev.sunthread.ledger.EnvelopeReader;
 import dev.sunthread.ledger.Sealer;
 import dev.sunthread.ledger.body.Unreadable;
 import java.io.IOException;
@@ -38,10 +39,10 @@ class Mending {
      */
     String mend(MendForm form) throws IOException {
         long before = sealer.seal();
-        lines.open(form.line(), before);
+        String text = String.valueOf(form.text());
+        boolean ownWords = !saysTheSamePerson(lines.open(form.line(), before).text(), text);
         LineOutcome outcome = imports.takeLine(
-                        String.valueOf(form.text()),
-                        new Sender(callers.signedIn().mark(), "inbox"))
+                        text, new Sender(callers.signedIn().mark(), "inbox", ownWords))
                 .orElseThrow(
                         () -> Unreadable.at("line", "says nothing to record", "Give one envelope as a JSON object"));
         String id = String.valueOf(outcome.id());
@@ -51,6 +52,20 @@ class Mending {
         }
         settlements.settleLine(form.line(), id, form.id(), form.why());
         return id;
+    }
+
+    /** Whoever mends a line can't put words into the mouth of somebody whom the kept line did not name. */
+    private static boolean saysTheSamePerson(String kept, String mended) {
+        String actor = actor(mended);
+        return !actor.isEmpty() && actor.equals(actor(kept));
+    }
+
+    private static String actor(String line) {
+        try {
+            return EnvelopeReader.parse(line).path("actor").asString("");
+        } catch (Unreadable e) {
+            return "";
+        }
     }
 
     /** An attempt that failed waits for nobody: the line it was to replace stays open. */

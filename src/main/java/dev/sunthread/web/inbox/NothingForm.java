@@ -9,5 +9,5 @@ public record NothingForm(
         @NotBlank String line,
         @NotBlank String id,
 
-        @NotBlank(message = "Say why the line tells nothing") @Size(max = 1000) @Nullable
+        @NotBlank(message = "{line.say-why-nothing}") @Size(max = 1000, message = "{too-long}") @Nullable
         String reason) {}

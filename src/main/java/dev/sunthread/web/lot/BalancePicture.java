@@ -76,7 +76,7 @@ public record BalancePicture(List<Part> in, List<Part> out) {
                     x,
                     width,
                     piece.pattern(),
-                    width >= (piece.words().length() + 2) * ROOM_FOR_A_LETTER));
+                    width >= (piece.words().length() + 2) * ROOM_FOR_A_LETTER * 4 / 3));
         }
         return parts;
     }

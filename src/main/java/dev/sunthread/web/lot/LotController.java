@@ -45,6 +45,7 @@ class LotController {
     private ModelAndView unknown(String number) {
         var named = things.search(number);
         var offered = named.exact().isEmpty() ? named.near() : named.exact();
-        return new ModelAndView("web/unknown", Map.of("name", "lot " + number, "near", offered), HttpStatus.NOT_FOUND);
+        return new ModelAndView(
+                "web/unknown", Map.of("what", "lot", "name", number, "near", offered), HttpStatus.NOT_FOUND);
     }
 }

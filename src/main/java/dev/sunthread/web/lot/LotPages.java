@@ -44,8 +44,8 @@ class LotPages {
 
     List<Table<?>> tables(long lot, long cutoff) {
         return List.of(
-                LotTables.usedIn("uses", "Operation", () -> reading.allUses(lot, cutoff)),
-                LotTables.usedIn("parts", "Into", () -> reading.allParts(lot, cutoff)),
+                LotTables.usedIn("uses", "column.operation", () -> reading.allUses(lot, cutoff)),
+                LotTables.usedIn("parts", "column.into", () -> reading.allParts(lot, cutoff)),
                 LotTables.containers(() -> stocks.containers(lot, cutoff)),
                 LotTables.charges(() -> reading.charges(lot, cutoff)));
     }

@@ -15,43 +15,43 @@ final class LotTables {
         return Table.listed(
                 name,
                 uses,
-                column("At", UsedIn::at),
-                column("Level", UsedIn::level),
-                column("Item", UsedIn::item),
-                column("Serial", UsedIn::serial),
-                column("Issuer", UsedIn::issuer),
+                column("column.at", UsedIn::at),
+                column("column.level", UsedIn::level),
+                column("column.item", UsedIn::item),
+                column("column.serial", UsedIn::serial),
+                column("column.issuer", UsedIn::issuer),
                 column(doing, UsedIn::doing),
-                column("Station", UsedIn::station),
-                column("Taken out", UsedIn::until));
+                column("column.station", UsedIn::station),
+                column("column.taken-out", UsedIn::until));
     }
 
     static Table<HeldContent> containers(Supplier<List<HeldContent>> containers) {
         return Table.listed(
                 "containers",
                 containers,
-                column("Container", content -> content.state().label()),
-                column("On hand", content -> content.balance().onHand()),
-                column("Unit", content -> content.balance().unitOfMeasure()),
-                column("Opened", content -> content.state().openedAt()),
-                column("Where it is", content -> content.state().place()),
-                column("Kept", content -> content.state().storage()),
+                column("column.container", content -> content.state().label()),
+                column("column.on-hand", content -> content.balance().onHand()),
+                column("column.unit-of-measure", content -> content.balance().unitOfMeasure()),
+                column("column.opened", content -> content.state().openedAt()),
+                column("column.where", content -> content.state().place()),
+                column("column.kept-at", content -> content.state().storage()),
                 column(
-                        "Out-time (min)",
+                        "column.out-time-minutes",
                         content -> content.state().storage() == null
                                 ? null
                                 : content.state().outTime().total().toMinutes()),
-                column("Ended", content -> content.state().endedAt()),
-                column("How it ended", content -> content.state().ending()));
+                column("column.ended", content -> content.state().endedAt()),
+                column("column.how-ended", content -> content.state().ending()));
     }
 
     static Table<Charged> charges(Supplier<List<Charged>> charges) {
         return Table.listed(
                 "charges",
                 charges,
-                column("Station", Charged::station),
-                column("Position", Charged::position),
-                column("From", Charged::from),
-                column("To", Charged::until),
-                column("Entry", Charged::entry));
+                column("column.station", Charged::station),
+                column("column.position", Charged::position),
+                column("column.from", Charged::from),
+                column("column.to", Charged::until),
+                column("column.entry", Charged::entry));
     }
 }

@@ -11,13 +11,28 @@ import org.jspecify.annotations.Nullable;
  * @param records what is recorded under its number; more than one is a finding
  * @param carriers the carriers that were in it
  * @param units the units that were in it, by themselves or on carriers
+ * @param judged what the raw data of each record say
  */
 public record CureRunPage(
-        String number, List<OpenFinding> findings, List<Recorded> records, List<Carrier> carriers, List<Member> units) {
+        String number,
+        List<OpenFinding> findings,
+        List<Recorded> records,
+        List<Carrier> carriers,
+        List<Member> units,
+        List<Judged> judged) {
 
     /** A run as one entry tells it. */
     public record Recorded(
-            String recipe, String equipment, OffsetDateTime from, OffsetDateTime until, String actor, String entry) {}
+            long number,
+            String recipe,
+            String equipment,
+            OffsetDateTime from,
+            OffsetDateTime until,
+            String actor,
+            String entry) {}
+
+    /** What the raw data of one entry say. */
+    public record Judged(String entry, List<RunVerdict> verdicts, CureProfile profile) {}
 
     /** A carrier in the load, with its position in the equipment. */
     public record Carrier(String code, @Nullable String position) {}

@@ -1,6 +1,7 @@
 package dev.sunthread.web.run;
 
 import dev.sunthread.cure.CureRuns;
+import dev.sunthread.cure.judging.CureVerdicts;
 import dev.sunthread.inbox.Findings;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
@@ -17,7 +18,7 @@ import org.springframework.stereotype.Repository;
 class CureRunPages {
 
     private static final String RECORDED = """
-            SELECT p.code AS recipe, q.code AS equipment, r.started_at AS "from", r.ended_at AS until, e.actor, e.id AS entry
+            SELECT r.entry AS number, p.code AS recipe, q.code AS equipment, r.started_at AS "from", r.ended_at AS until, e.actor, e.id AS entry
             FROM cure.run_record r JOIN ledger.entry e ON e.number = r.entry
             JOIN catalog.recipe p ON p.id = r.recipe JOIN catalog.equipment q ON q.id = r.equipment
             WHERE r.run = :run AND %s ORDER BY r.entry
@@ -46,11 +47,15 @@ class CureRunPages {
 
     private final CureRuns runs;
     private final Findings findings;
+    private final CureVerdicts verdicts;
+    private final CureProfiles profiles;
     private final JdbcClient jdbc;
 
-    CureRunPages(CureRuns runs, Findings findings, JdbcClient jdbc) {
+    CureRunPages(CureRuns runs, Findings findings, CureVerdicts verdicts, CureProfiles profiles, JdbcClient jdbc) {
         this.runs = runs;
         this.findings = findings;
+        this.verdicts = verdicts;
+        this.profiles = profiles;
         this.jdbc = jdbc;
     }
 
@@ -59,12 +64,23 @@ class CureRunPages {
     }
 
     private CureRunPage read(long run, String number, long cutoff) {
+        List<CureRunPage.Recorded> records = list(RECORDED, run, cutoff, CureRunPage.Recorded.class);
         return new CureRunPage(
                 number,
                 findings.touching(List.of(new TraceRef(TraceKind.CURE_RUN, run)), cutoff),
-                list(RECORDED, run, cutoff, CureRunPage.Recorded.class),
+                records,
                 list(CARRIERS, run, cutoff, CureRunPage.Carrier.class),
-                list(UNITS, run, cutoff, CureRunPage.Member.class));
+                list(UNITS, run, cutoff, CureRunPage.Member.class),
+                records.stream().map(record -> judged(record, cutoff)).toList());
+    }
+
+    private CureRunPage.Judged judged(CureRunPage.Recorded record, long cutoff) {
+        return new CureRunPage.Judged(
+                record.entry(),
+                verdicts.under(record.number(), cutoff).stream()
+                        .map(RunVerdict::of)
+                        .toList(),
+                profiles.of(record.number(), record.recipe()));
     }
 
     private <T> List<T> list(String sql, long run, long cutoff, Class<T> type) {

@@ -17,15 +17,29 @@ public record EquipmentPage(String code, List<Revision> revisions, List<Check> c
     public record Revision(
             String revision, String name, @Nullable String station, OffsetDateTime from) {}
 
-    /** A calibration or verification, in words, with the specification it was for. */
+    /**
+     * A calibration or verification, in words, with the specification it was for.
+     *
+     * @param errors by how much it was found to read wrong
+     * @param lost how many runs since the check before are accepted no more by it
+     */
     public record Check(
             OffsetDateTime at,
             String way,
             String verdict,
             @Nullable String specification,
             String evidence,
+            @Nullable String errors,
+            @Nullable String radiometer,
+            long lost,
             String entry) {}
 
-    /** A cure run or test run, in words, with its recipe or specification. */
-    public record Run(String what, String number, String under, OffsetDateTime from, OffsetDateTime until) {}
+    /** A cure run or test run, in words, with its recipe or specification, and the verdict that stands by its raw data. */
+    public record Run(
+            String what,
+            String number,
+            String under,
+            OffsetDateTime from,
+            OffsetDateTime until,
+            @Nullable String verdict) {}
 }

@@ -23,6 +23,15 @@ class EquipmentPages {
 
     private static final String CHECKS = """
             SELECT c.checked_at AS at, lower(c.way) AS way, lower(c.verdict) AS verdict, s.code AS specification, c.evidence,
+                   (SELECT string_agg(concat_ws(' ', f.sensor, lower(f.quantity), 'reads',
+                      CASE WHEN f.offset_by IS NULL THEN f.percent || ' %%' ELSE f.offset_by::text END, 'above the truth',
+                      CASE f.onset WHEN 'ALWAYS' THEN 'all along' END), '; ' ORDER BY f.ordinal)
+                    FROM catalog.check_error f WHERE f.entry = c.entry) AS errors,
+                   (SELECT concat_ws(', ', m.irradiance || ' mW/cm2', m.band, 'lamp at ' || m.lamp_hours || ' h')
+                    FROM catalog.check_radiometer m WHERE m.entry = c.entry) AS radiometer,
+                   (SELECT count(*) FROM cure.verdict v WHERE v.checked = c.entry AND v.measured AND v.outcome <> 'PASSED')
+                   + (SELECT count(*) FROM electrical.verdict v
+                      WHERE v.checked = c.entry AND v.measured AND v.outcome <> 'PASSED') AS lost,
                    e.id AS entry
             FROM catalog.equipment_check c JOIN ledger.entry e ON e.number = c.entry
             LEFT JOIN catalog.specification s ON s.id = c.specification
@@ -30,16 +39,21 @@ class EquipmentPages {
             """.formatted(Known.at("c.entry"));
 
     private static final String RUNS = """
-            SELECT * FROM (
-              (SELECT 'cure run' AS what, n.number, p.code AS under, r.started_at AS "from", r.ended_at AS until
+            SELECT what, number, under, "from", until,
+              lower(replace(coalesce(cs.outcome, ts.outcome), '_', ' ')) AS verdict
+            FROM (SELECT * FROM (
+              (SELECT 'cure run' AS what, r.entry, n.number, p.code AS under, r.started_at AS "from", r.ended_at AS until
                FROM cure.run_record r JOIN cure.run n ON n.id = r.run JOIN catalog.recipe p ON p.id = r.recipe
                WHERE r.equipment = :equipment AND %1$s ORDER BY r.started_at DESC LIMIT :upto)
               UNION ALL
-              (SELECT 'test run', n.number, s.code, r.started_at, r.ended_at
+              (SELECT 'test run', r.entry, n.number, s.code, r.started_at, r.ended_at
                FROM electrical.run_record r JOIN electrical.run n ON n.id = r.run
                JOIN catalog.specification s ON s.id = r.specification
                WHERE r.equipment = :equipment AND %1$s ORDER BY r.started_at DESC LIMIT :upto)) runs
-            ORDER BY "from" DESC, number LIMIT :most OFFSET :offset
+            ORDER BY "from" DESC, number LIMIT :most OFFSET :offset) shown
+            LEFT JOIN cure.standing cs ON what = 'cure run' AND cs.entry = shown.entry AND cs.measured
+            LEFT JOIN electrical.standing ts ON what = 'test run' AND ts.entry = shown.entry AND ts.measured
+            ORDER BY "from" DESC, number
             """.formatted(Known.at("r.entry"));
 
     private static final String COUNT = """

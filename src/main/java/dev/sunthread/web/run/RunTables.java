@@ -12,31 +12,63 @@ final class RunTables {
     private RunTables() {}
 
     static List<Table<?>> ofCureRun(CureRunPage page) {
-        return List.of(Table.listed(
+        return List.of(members(page), readings(page));
+    }
+
+    private static Table<?> readings(CureRunPage page) {
+        return Table.listed(
+                "profile",
+                () -> page.judged().stream()
+                        .flatMap(judged -> judged.profile().readings().stream())
+                        .toList(),
+                column("column.sensor", CureProfile.Reading::sensor),
+                column("column.seconds", CureProfile.Reading::second),
+                column("column.reading", CureProfile.Reading::value),
+                column("column.unit-of-measure", CureProfile.Reading::unit));
+    }
+
+    private static Table<?> members(CureRunPage page) {
+        return Table.listed(
                 "members",
                 page::units,
-                column("Level", CureRunPage.Member::level),
-                column("Item", CureRunPage.Member::item),
-                column("Serial", CureRunPage.Member::serial),
-                column("Issuer", CureRunPage.Member::issuer),
-                column("On carrier", CureRunPage.Member::carrier),
-                column("Position", CureRunPage.Member::position)));
+                column("column.level", CureRunPage.Member::level),
+                column("column.item", CureRunPage.Member::item),
+                column("column.serial", CureRunPage.Member::serial),
+                column("column.issuer", CureRunPage.Member::issuer),
+                column("column.on-carrier", CureRunPage.Member::carrier),
+                column("column.position", CureRunPage.Member::position));
     }
 
     static List<Table<?>> ofTestRun(TestRunPage page) {
-        return List.of(Table.listed(
+        return List.of(tests(page), points(page));
+    }
+
+    private static Table<?> points(TestRunPage page) {
+        return Table.listed(
+                "points",
+                () -> page.judged().stream()
+                        .flatMap(judged -> judged.curves().stream())
+                        .flatMap(curve -> curve.points().stream())
+                        .toList(),
+                column("column.volts", TestCurve.Point::volts),
+                column("column.amperes", TestCurve.Point::amperes),
+                column("column.watts", TestCurve.Point::watts));
+    }
+
+    private static Table<?> tests(TestRunPage page) {
+        return Table.listed(
                 "tests",
                 page::records,
-                column("Item", TestRunPage.Recorded::item),
-                column("Serial", TestRunPage.Recorded::serial),
-                column("Issuer", TestRunPage.Recorded::issuer),
-                column("Specification", TestRunPage.Recorded::specification),
-                column("Equipment", TestRunPage.Recorded::equipment),
-                column("From", TestRunPage.Recorded::from),
-                column("To", TestRunPage.Recorded::until),
-                column("Verdict", TestRunPage.Recorded::verdict),
-                column("By", TestRunPage.Recorded::actor),
-                column("Entry", TestRunPage.Recorded::entry)));
+                column("column.item", TestRunPage.Recorded::item),
+                column("column.serial", TestRunPage.Recorded::serial),
+                column("column.issuer", TestRunPage.Recorded::issuer),
+                column("column.specification", TestRunPage.Recorded::specification),
+                column("column.equipment", TestRunPage.Recorded::equipment),
+                column("column.from", TestRunPage.Recorded::from),
+                column("column.to", TestRunPage.Recorded::until),
+                column("column.verdict", TestRunPage.Recorded::verdict),
+                column("column.by", TestRunPage.Recorded::actor),
+                column("column.entry", TestRunPage.Recorded::entry));
     }
 
     static List<Table<?>> ofEquipment(EquipmentPage page, Supplier<List<EquipmentPage.Run>> everyRun) {
@@ -44,19 +76,23 @@ final class RunTables {
                 Table.listed(
                         "runs",
                         everyRun,
-                        column("From", EquipmentPage.Run::from),
-                        column("To", EquipmentPage.Run::until),
-                        column("Run", EquipmentPage.Run::what),
-                        column("Number", EquipmentPage.Run::number),
-                        column("Recipe or specification", EquipmentPage.Run::under)),
+                        column("column.from", EquipmentPage.Run::from),
+                        column("column.to", EquipmentPage.Run::until),
+                        column("column.run", EquipmentPage.Run::what),
+                        column("column.number", EquipmentPage.Run::number),
+                        column("column.recipe-or-specification", EquipmentPage.Run::under),
+                        column("column.verdict-by-raw", EquipmentPage.Run::verdict)),
                 Table.listed(
                         "checks",
                         page::checks,
-                        column("At", EquipmentPage.Check::at),
-                        column("Check", EquipmentPage.Check::way),
-                        column("Found", EquipmentPage.Check::verdict),
-                        column("Specification", EquipmentPage.Check::specification),
-                        column("Evidence", EquipmentPage.Check::evidence),
-                        column("Entry", EquipmentPage.Check::entry)));
+                        column("column.at", EquipmentPage.Check::at),
+                        column("column.check", EquipmentPage.Check::way),
+                        column("column.found", EquipmentPage.Check::verdict),
+                        column("column.specification", EquipmentPage.Check::specification),
+                        column("column.evidence", EquipmentPage.Check::evidence),
+                        column("column.errors", EquipmentPage.Check::errors),
+                        column("column.radiometer", EquipmentPage.Check::radiometer),
+                        column("column.accepted-no-more", EquipmentPage.Check::lost),
+                        column("column.entry", EquipmentPage.Check::entry)));
     }
 }

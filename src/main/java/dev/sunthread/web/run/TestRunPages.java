@@ -1,6 +1,7 @@
 package dev.sunthread.web.run;
 
 import dev.sunthread.electrical.TestRuns;
+import dev.sunthread.electrical.judging.TestVerdicts;
 import dev.sunthread.inbox.Findings;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
@@ -16,7 +17,7 @@ import org.springframework.stereotype.Repository;
 class TestRunPages {
 
     private static final String RECORDED = """
-            SELECT i.level, i.number AS item, u.serial, u.issuer, s.code AS specification, q.code AS equipment,
+            SELECT r.entry AS number, i.level, i.number AS item, u.serial, u.issuer, s.code AS specification, q.code AS equipment,
                    r.started_at AS "from", r.ended_at AS until, lower(r.verdict) AS verdict, e.actor, e.id AS entry
             FROM electrical.run_record r JOIN ledger.entry e ON e.number = r.entry
             JOIN production.unit u ON u.id = r.unit JOIN catalog.item i ON i.id = u.item
@@ -26,11 +27,15 @@ class TestRunPages {
 
     private final TestRuns runs;
     private final Findings findings;
+    private final TestVerdicts verdicts;
+    private final TestCurves curves;
     private final JdbcClient jdbc;
 
-    TestRunPages(TestRuns runs, Findings findings, JdbcClient jdbc) {
+    TestRunPages(TestRuns runs, Findings findings, TestVerdicts verdicts, TestCurves curves, JdbcClient jdbc) {
         this.runs = runs;
         this.findings = findings;
+        this.verdicts = verdicts;
+        this.curves = curves;
         this.jdbc = jdbc;
     }
 
@@ -45,6 +50,18 @@ class TestRunPages {
                 .query(DataClassRowMapper.newInstance(TestRunPage.Recorded.class))
                 .list();
         return new TestRunPage(
-                number, findings.touching(List.of(new TraceRef(TraceKind.TEST_RUN, run)), cutoff), records);
+                number,
+                findings.touching(List.of(new TraceRef(TraceKind.TEST_RUN, run)), cutoff),
+                records,
+                records.stream().map(record -> judged(record, cutoff)).toList());
+    }
+
+    private TestRunPage.Judged judged(TestRunPage.Recorded record, long cutoff) {
+        return new TestRunPage.Judged(
+                record.entry(),
+                verdicts.under(record.number(), cutoff).stream()
+                        .map(RunVerdict::of)
+                        .toList(),
+                curves.of(record.number()));
     }
 }

@@ -1,5 +1,7 @@
 package dev.sunthread.web.search;
 
+import dev.sunthread.scan.ScanChoice;
+
 /**
  * Something that a searched text may mean.
  *
@@ -7,5 +9,6 @@ package dev.sunthread.web.search;
  * @param name its name as recorded
  * @param address the page that shows it
  * @param why why it is offered
+ * @param taken the choice that takes a scanned text for it, its text left empty
  */
-public record Hit(String what, String name, String address, String why) {}
+public record Hit(String what, String name, String address, String why, ScanChoice taken) {}

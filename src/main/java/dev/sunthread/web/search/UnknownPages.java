@@ -20,7 +20,7 @@ public class UnknownPages {
         SearchPage named = things.search(name);
         return new ModelAndView(
                 "web/unknown",
-                Map.of("name", what + " " + name, "near", named.exact().isEmpty() ? named.near() : named.exact()),
+                Map.of("what", what, "name", name, "near", named.exact().isEmpty() ? named.near() : named.exact()),
                 HttpStatus.NOT_FOUND);
     }
 }

@@ -44,10 +44,10 @@ class StationController {
         Table<StationContact> table = Table.listed(
                 "stations",
                 () -> all,
-                column("Station", StationContact::station),
-                column("Name", StationContact::name),
-                column("Last recorded", StationContact::lastAt),
-                column("What", StationContact::lastTold));
+                column("column.station", StationContact::station),
+                column("column.name", StationContact::name),
+                column("column.last-recorded", StationContact::lastAt),
+                column("column.what", StationContact::lastTold));
         return new ModelAndView("web/stations", Map.of("cutoff", cutoff, "stations", all, "tables", List.of(table)));
     }
 
@@ -94,26 +94,26 @@ class StationController {
         return Table.listed(
                 "charges",
                 charges,
-                column("Lot", PositionPage.Charge::lot),
-                column("Container", PositionPage.Charge::container),
-                column("From", PositionPage.Charge::from),
-                column("To", PositionPage.Charge::until),
-                column("By", PositionPage.Charge::actor),
-                column("Entry", PositionPage.Charge::entry));
+                column("column.lot", PositionPage.Charge::lot),
+                column("column.container", PositionPage.Charge::container),
+                column("column.from", PositionPage.Charge::from),
+                column("column.to", PositionPage.Charge::until),
+                column("column.by", PositionPage.Charge::actor),
+                column("column.entry", PositionPage.Charge::entry));
     }
 
     private static Table<StationPage.Step> stepTable(Supplier<List<StationPage.Step>> steps) {
         return Table.listed(
                 "steps",
                 steps,
-                column("From", StationPage.Step::from),
-                column("To", StationPage.Step::until),
-                column("Operation", StationPage.Step::operation),
-                column("Units", StationPage.Step::units),
-                column("Item of first unit", StationPage.Step::item),
-                column("Serial of first unit", StationPage.Step::serial),
-                column("Scanned lot", StationPage.Step::lot),
-                column("By", StationPage.Step::actor),
-                column("Entry", StationPage.Step::entry));
+                column("column.from", StationPage.Step::from),
+                column("column.to", StationPage.Step::until),
+                column("column.operation", StationPage.Step::operation),
+                column("column.units", StationPage.Step::units),
+                column("column.item-of-first-unit", StationPage.Step::item),
+                column("column.serial-of-first-unit", StationPage.Step::serial),
+                column("column.lot-scanned", StationPage.Step::lot),
+                column("column.by", StationPage.Step::actor),
+                column("column.entry", StationPage.Step::entry));
     }
 }

@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.springframework.context.MessageSource;
 import org.springframework.stereotype.Component;
 
 /** Writes a table as CSV (RFC 4180). */
@@ -19,8 +20,8 @@ class CsvView extends TableView {
 
     private final Cells cells;
 
-    CsvView(Cells cells) {
-        super("csv", "text/csv;charset=UTF-8");
+    CsvView(Cells cells, MessageSource messages) {
+        super(messages, "csv", "text/csv;charset=UTF-8");
         this.cells = cells;
     }
 

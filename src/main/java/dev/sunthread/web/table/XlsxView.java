@@ -4,6 +4,7 @@ import dev.sunthread.kernel.Table;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import org.dhatim.fastexcel.Workbook;
+import org.springframework.context.MessageSource;
 import org.springframework.stereotype.Component;
 
 /** Writes a table as an Excel workbook; what one sheet can't hold goes on in the next. */
@@ -12,8 +13,8 @@ class XlsxView extends TableView {
 
     private final Cells cells;
 
-    XlsxView(Cells cells) {
-        super("xlsx", "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet");
+    XlsxView(Cells cells, MessageSource messages) {
+        super(messages, "xlsx", "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet");
         this.cells = cells;
     }
 

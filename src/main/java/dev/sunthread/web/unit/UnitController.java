@@ -52,6 +52,7 @@ class UnitController {
     private ModelAndView unknown(UnitId id) {
         var named = things.search(id.serial());
         var offered = named.exact().isEmpty() ? named.near() : named.exact();
-        return new ModelAndView("web/unknown", Map.of("name", "unit " + id, "near", offered), HttpStatus.NOT_FOUND);
+        return new ModelAndView(
+                "web/unknown", Map.of("what", "unit", "name", id, "near", offered), HttpStatus.NOT_FOUND);
     }
 }

@@ -17,49 +17,47 @@ public final class UnitTables {
         return Table.listed(
                 name,
                 told,
-                column("Occurred", Told::at),
-                column("What", Told::said),
-                column("Item", Told::item),
-                column("Serial", Told::serial),
-                column("Issuer", Told::issuer),
-                column("Lot", Told::lot),
-                column("Other", Told::name),
-                column("Station", Told::station),
-                column("By", Told::actor),
-                column("From", Told::source),
-                column("Entry", Told::entry),
-                column("Recorded", Told::recordedAt),
-                column("Voided by", Told::voidedBy),
-                column("Why voided", Told::voidedWhy));
+                column("column.occurred", Told::at),
+                column("column.what", Told::said),
+                column("column.item", Told::item),
+                column("column.serial", Told::serial),
+                column("column.issuer", Told::issuer),
+                column("column.lot", Told::lot),
+                column("column.other", Told::name),
+                column("column.station", Told::station),
+                column("column.by", Told::actor),
+                column("column.from-source", Told::source),
+                column("column.entry", Told::entry),
+                column("column.recorded", Told::recordedAt),
+                column("column.voided-by", Told::voidedBy),
+                column("column.voided-why", Told::voidedWhy));
     }
 
     static Table<UsedLot> uses(Supplier<List<UsedLot>> uses) {
         return Table.listed(
                 "material",
                 uses,
-                column("Step ended", UsedLot::at),
-                column("Operation", UsedLot::operation),
-                column("Station", UsedLot::station),
-                column("Item", UsedLot::item),
-                column("Lot scanned", UsedLot::lot),
-                column("Position", UsedLot::position),
-                column("Lots loaded there then", UsedLot::loaded),
-                column("Quantity", UsedLot::quantity),
-                column("Unit", UsedLot::unitOfMeasure));
+                column("column.step-ended", UsedLot::at),
+                column("column.operation", UsedLot::operation),
+                column("column.station", UsedLot::station),
+                column("column.item", UsedLot::item),
+                column("column.lot-scanned", UsedLot::lot),
+                column("column.position", UsedLot::position),
+                column("column.lots-loaded", UsedLot::loaded),
+                column("column.quantity", UsedLot::quantity),
+                column("column.unit-of-measure", UsedLot::unitOfMeasure));
     }
 
     static Table<Map.Entry<String, Inside>> built(Supplier<AsBuilt> built) {
         return Table.listed(
                 "built",
                 () -> AsBuiltViews.paths(built.get().parts()),
-                column("Position", Map.Entry::getKey),
-                column("Level", part -> part.getValue().level()),
-                column("Unit", part -> part.getValue().unit()),
-                column("Lot", part -> part.getValue().lot()),
-                column("From", part -> part.getValue().from()),
-                column("To", part -> part.getValue().until()),
-                column(
-                        "Expected where nothing is recorded",
-                        part -> part.getValue().expected()));
+                column("column.position", Map.Entry::getKey),
+                column("column.level", part -> part.getValue().level()),
+                column("column.unit", part -> part.getValue().unit()),
+                column("column.lot", part -> part.getValue().lot()),
+                column("column.from", part -> part.getValue().from()),
+                column("column.to", part -> part.getValue().until()),
+                column("column.expected", part -> part.getValue().expected()));
     }
 }

@@ -75,9 +75,9 @@ class JournalPageTests {
             throws Exception {
         MockMultipartFile file =
                 new MockMultipartFile("file", "shift.ndjson", null, journal.getBytes(StandardCharsets.UTF_8));
-        MvcResult sent = pages.perform(multipart(address).file(file).param("actor", "qe-1"))
+        MvcResult sent = pages.perform(multipart(address).file(file))
                 .andExpect(redirectedUrl("/journal"))
                 .andReturn();
-        return pages.perform(get("/journal").flashAttrs(sent.getFlashMap()));
+        return pages.perform(get("/journal").cookie(sent.getResponse().getCookies()));
     }
 }

@@ -1,0 +1,14 @@
+package dev.sunthread.catalog;
+
+import dev.sunthread.catalog.recipe.RecipeTerms;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+
+/** What released revisions of recipes state for computation. */
+@Component
+public class Recipes extends TermsHistory<RecipeTerms> {
+
+    Recipes(JdbcClient jdbc) {
+        super("recipe", RecipeTerms.class, jdbc);
+    }
+}

@@ -1,0 +1,14 @@
+package dev.sunthread.catalog;
+
+import dev.sunthread.catalog.specification.SpecificationTerms;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+
+/** What released revisions of specifications state for computation. */
+@Component
+public class Specifications extends TermsHistory<SpecificationTerms> {
+
+    Specifications(JdbcClient jdbc) {
+        super("specification", SpecificationTerms.class, jdbc);
+    }
+}

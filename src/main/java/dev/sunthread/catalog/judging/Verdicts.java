@@ -1,0 +1,192 @@
+package dev.sunthread.catalog.judging;
+
+import dev.sunthread.catalog.FoundError;
+import dev.sunthread.catalog.FoundErrors;
+import dev.sunthread.catalog.TermsHistory;
+import dev.sunthread.kernel.verdict.Outcome;
+import dev.sunthread.ledger.Known;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/** Keeps the verdicts of one module's runs up to date, and answers by them. */
+public abstract class Verdicts<T> {
+
+    private static final int AT_ONCE = 500;
+
+    private final Runs runs;
+    private final TermsHistory<T> history;
+    private final Judge<T> judge;
+    private final FoundErrors errors;
+    private final JdbcClient jdbc;
+    private final VerdictTable table;
+    private final Selection selection;
+
+    protected Verdicts(Runs runs, TermsHistory<T> history, Judge<T> judge, FoundErrors errors, JdbcClient jdbc) {
+        this.runs = runs;
+        this.history = history;
+        this.judge = judge;
+        this.errors = errors;
+        this.jdbc = jdbc;
+        this.table = new VerdictTable(runs, jdbc);
+        this.selection = new Selection(runs, history, jdbc);
+    }
+
+    /** Judges the run of an entry under the revision in force when it began; nothing if that says nothing to judge by. */
+    public Map<Long, Judged> judgeEntry(long entry) {
+        return keep(table.missingStanding("r.entry", entry));
+    }
+
+    /** Judges what was done with equipment wherever the verdict that stands is not known yet. */
+    public Map<Long, Judged> judgeEquipment(long equipment) {
+        return keep(table.missingStanding("r.equipment", equipment));
+    }
+
+    private Map<Long, Judged> keep(List<VerdictTable.Missing> missing) {
+        Map<Long, Judged> kept = new LinkedHashMap<>();
+        missing.stream()
+                .collect(Collectors.groupingBy(
+                        VerdictTable.Missing::revision,
+                        LinkedHashMap::new,
+                        Collectors.mapping(VerdictTable.Missing::run, Collectors.toList())))
+                .forEach((revision, cases) -> kept.putAll(keep(revision, history.terms(revision), cases)));
+        return kept;
+    }
+
+    private Map<Long, Judged> keep(long revision, T terms, List<Judge.Case> cases) {
+        Map<Long, Judged> kept = new HashMap<>();
+        for (int from = 0; from < cases.size(); from += AT_ONCE) {
+            List<Judge.Case> some = cases.subList(from, Math.min(cases.size(), from + AT_ONCE));
+            Map<Judge.Case, Judged> judged = judge(some, terms);
+            table.keep(revision, judged);
+            judged.forEach((run, verdict) -> kept.put(run.entry(), verdict));
+        }
+        return kept;
+    }
+
+    /** Judges runs by terms, each by the errors that its next check found. */
+    public Map<Judge.Case, Judged> judge(Collection<Judge.Case> cases, T terms) {
+        Map<Long, List<FoundError>> found = errors.of(cases.stream()
+                .map(Judge.Case::checked)
+                .filter(checked -> checked != 0)
+                .distinct()
+                .toList());
+        Map<Long, Judged> judged = judge.judge(cases, terms, run -> found.getOrDefault(run.checked(), List.of()));
+        Map<Judge.Case, Judged> verdicts = new LinkedHashMap<>();
+        cases.forEach(run -> {
+            Judged verdict = judged.get(run.entry());
+            if (verdict != null) {
+                List<FoundError> stated = found.get(run.checked());
+                boolean unknown = stated != null && stated.isEmpty();
+                verdicts.put(run, unknown ? verdict.withUnknownError() : verdict);
+            }
+        });
+        return verdicts;
+    }
+
+    /** Whose runs they are. */
+    Runs kind() {
+        return runs;
+    }
+
+    List<Selected> selected(Question question, long cutoff) {
+        return selection.of(question, cutoff);
+    }
+
+    /** What comes out for each entry: by stated errors if there are any, else by those that checks found. */
+    Map<Long, Judged> judgeSelected(Collection<Selected> selected, List<FoundError> stated) {
+        Map<Long, Judged> judged = new HashMap<>();
+        selected.stream()
+                .collect(Collectors.groupingBy(
+                        Selected::revision, Collectors.mapping(Selected::known, Collectors.toList())))
+                .forEach((revision, cases) -> judged.putAll(
+                        stated.isEmpty()
+                                ? kept(revision, cases)
+                                : judge.judge(cases, history.terms(revision), run -> stated)));
+        return judged;
+    }
+
+    private Map<Long, Judged> kept(long revision, List<Judge.Case> cases) {
+        Map<Judge.Case, Judged> judged = judge(cases, history.terms(revision));
+        table.keep(revision, judged);
+        Map<Long, Judged> byEntry = new HashMap<>();
+        judged.forEach((run, verdict) -> byEntry.put(run.entry(), verdict));
+        return byEntry;
+    }
+
+    /** The verdict that stands for each of these runs now, by raw data or as it was told. */
+    Map<Long, Stood> stood(Collection<Selected> selected) {
+        return table.stood(selected.stream().map(run -> run.known().entry()).toList());
+    }
+
+    /** A verdict that stands, in words. */
+    record Stood(String outcome, String sentence) {
+        static final Stood NOT_AT_ALL =
+                new Stood("not judged", "No revision in force then states what could be judged");
+    }
+
+    /**
+     * The entries of the runs that a question selects with one of the outcomes, as known at a cut-off, with the number
+     * behind each run. What was judged before is not judged again.
+     */
+    public Map<Long, Long> found(Question question, Collection<Outcome> outcomes, long cutoff) {
+        List<Selected> selected = selection.of(question, cutoff);
+        Map<Long, Outcome> known = new HashMap<>();
+        if (question.errors().isEmpty()) {
+            known.putAll(table.known(selected));
+        }
+        List<Selected> unknown = selected.stream()
+                .filter(run -> !known.containsKey(run.known().entry()))
+                .toList();
+        for (int from = 0; from < unknown.size(); from += AT_ONCE) {
+            judgeSelected(unknown.subList(from, Math.min(unknown.size(), from + AT_ONCE)), question.errors())
+                    .forEach((entry, judged) ->
+                            known.put(entry, judged.judgement().outcome()));
+        }
+        Map<Long, Long> found = new LinkedHashMap<>();
+        selected.stream()
+                .filter(run -> outcomes.contains(known.get(run.known().entry())))
+                .forEach(run -> found.put(run.known().entry(), run.run()));
+        return found;
+    }
+
+    /** What comes out for the run of an entry under every revision known at a cut-off, the last to be in force first. */
+    public List<Under> under(long entry, long cutoff) {
+        Judge.Case run = atCutoff(entry, cutoff);
+        return jdbc.sql("""
+                        SELECT p.entry, p.revision, p.entry = (
+                          SELECT q.entry FROM catalog.%1$s_revision q
+                          WHERE q.%1$s = r.%1$s AND q.effective_at <= r.started_at AND %2$s
+                          ORDER BY q.effective_at DESC, q.entry DESC LIMIT 1) AS in_force
+                        FROM %3$s.run_record r JOIN catalog.%1$s_revision p ON p.%1$s = r.%1$s
+                        JOIN catalog.%1$s_terms t ON t.entry = p.entry
+                        WHERE r.entry = :entry AND %4$s ORDER BY p.effective_at DESC, p.entry DESC
+                        """.formatted(runs.thing(), Known.at("q.entry"), runs.schema(), Known.at("p.entry")))
+                .param("entry", entry)
+                .param("cutoff", cutoff)
+                .query((row, number) ->
+                        new Under(row.getString(2), row.getBoolean(3), judged(run, history.terms(row.getLong(1)))))
+                .list();
+    }
+
+    private Judged judged(Judge.Case run, T terms) {
+        Judged judged = judge(List.of(run), terms).get(run);
+        if (judged == null) {
+            throw new IllegalStateException("nothing came out for entry " + run.entry());
+        }
+        return judged;
+    }
+
+    /** The run of an entry with the next check that says something of it, as known at a cut-off. */
+    public Judge.Case atCutoff(long entry, long cutoff) {
+        return jdbc.sql("SELECT k.checked FROM " + runs.withNextCheck(Known.at("c.entry")) + " WHERE r.entry = :entry")
+                .param("entry", entry)
+                .param("cutoff", cutoff)
+                .query((row, number) -> new Judge.Case(entry, row.getLong(1)))
+                .single();
+    }
+}

@@ -1,0 +1,24 @@
+package dev.sunthread.cure.judging;
+
+import dev.sunthread.catalog.judging.JudgingAgain;
+import dev.sunthread.catalog.recipe.RecipeTerms;
+import java.time.Clock;
+import org.springframework.beans.factory.annotation.Qualifier;
+import org.springframework.core.task.TaskExecutor;
+import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.stereotype.Component;
+import org.springframework.transaction.support.TransactionTemplate;
+
+/** Cure runs judged again. */
+@Component
+public class CuresAgain extends JudgingAgain<RecipeTerms> {
+
+    CuresAgain(
+            CureVerdicts verdicts,
+            JdbcClient jdbc,
+            @Qualifier("applicationTaskExecutor") TaskExecutor executor,
+            TransactionTemplate transaction,
+            Clock clock) {
+        super(verdicts, jdbc, executor, transaction, clock);
+    }
+}

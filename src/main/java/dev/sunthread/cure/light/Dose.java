@@ -1,0 +1,44 @@
+package dev.sunthread.cure.light;
+
+import dev.sunthread.cure.profile.Coverage;
+import dev.sunthread.cure.profile.Segment;
+import dev.sunthread.cure.profile.SensorReadings;
+import dev.sunthread.kernel.verdict.Span;
+import java.util.Collection;
+
+/** Irradiance times time, in mJ/cm2. */
+public final class Dose {
+
+    private Dose() {}
+
+    /** A constant irradiance in mW/cm2 for some seconds. */
+    public static double of(double irradiance, double seconds) {
+        return irradiance * seconds;
+    }
+
+    /** Between the readings of a radiometer before and after, whichever is the lower: a lamp ages, or is changed. */
+    public static Span between(RadiometerReading before, RadiometerReading after, double seconds) {
+        return Span.between(before.irradiance(), after.irradiance()).times(seconds);
+    }
+
+    /** What a sensor in mW/cm2 saw during a run; the light in gaps counts from none to the strongest that was read. */
+    public static Span along(SensorReadings sensor, double run, double longestGap) {
+        Coverage lowest = Coverage.of(sensor.lowest(), run, longestGap);
+        Coverage highest = Coverage.of(sensor.highest(), run, longestGap);
+        double inGaps = highest.unknown() * sensor.highest().most();
+        return Span.between(integral(lowest), integral(highest) + inGaps);
+    }
+
+    private static double integral(Coverage coverage) {
+        return coverage.told().stream().mapToDouble(Dose::area).sum();
+    }
+
+    private static double area(Segment line) {
+        return (line.first() + line.last()) / 2 * line.seconds();
+    }
+
+    /** The doses of several cures of one bond. */
+    public static Span sum(Collection<Span> doses) {
+        return doses.stream().reduce(Span.exactly(0), Span::plus);
+    }
+}

@@ -1,0 +1,40 @@
+package dev.sunthread.cure.profile;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * How much of a run its readings tell.
+ *
+ * @param told the lines between readings near enough to each other
+ * @param unknown seconds of the run that no line tells: gaps between readings, before the first, behind the last
+ */
+public record Coverage(List<Segment> told, double unknown) {
+
+    /**
+     * What readings tell of a run.
+     *
+     * @param run how long it took, in seconds
+     * @param longestGap up to what distance, in seconds, two readings tell what was between them
+     */
+    public static Coverage of(Readings readings, double run, double longestGap) {
+        List<Segment> told = new ArrayList<>();
+        double unknown = beyond(readings.start(), longestGap) + beyond(run - readings.end(), longestGap);
+        for (Segment segment : readings.segments()) {
+            if (segment.seconds() > longestGap) {
+                unknown += segment.seconds();
+            } else {
+                told.add(segment);
+            }
+        }
+        return new Coverage(told, unknown);
+    }
+
+    private static double beyond(double distance, double longestGap) {
+        return distance > longestGap ? distance : 0;
+    }
+
+    public boolean isWhole() {
+        return unknown == 0;
+    }
+}

@@ -1,0 +1,25 @@
+package dev.sunthread.cure.profile;
+
+import dev.sunthread.kernel.verdict.Criterion;
+import dev.sunthread.kernel.verdict.Digit;
+import java.util.Optional;
+
+/**
+ * What a record must be like to be believed.
+ *
+ * @param longestGap up to what distance, in seconds, two readings tell what was between them
+ * @param fastestChange the fastest that the truth can change, per second; a faster change is a fault of the sensor
+ */
+public record RecordingRule(double longestGap, double fastestChange) {
+
+    /** Says so if a sensor jumps: nothing can be accepted on its readings then. */
+    public Optional<Criterion> jumps(SensorReadings sensor) {
+        return sensor.readings().segments().stream()
+                .filter(segment -> Math.abs(segment.last() - segment.first()) > fastestChange * segment.seconds())
+                .findFirst()
+                .map(segment -> Criterion.flaw(
+                        "Sensor " + sensor.sensor() + " jumps",
+                        "from " + Digit.plain(segment.first()) + " to " + Digit.plain(segment.last()) + " within "
+                                + Digit.plain(segment.seconds()) + " s, faster than anything there can change"));
+    }
+}

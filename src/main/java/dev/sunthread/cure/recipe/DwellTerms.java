@@ -1,0 +1,76 @@
+package dev.sunthread.cure.recipe;
+
+import dev.sunthread.cure.profile.RecordingRule;
+import dev.sunthread.cure.profile.SensorReadings;
+import dev.sunthread.kernel.verdict.Criterion;
+import dev.sunthread.kernel.verdict.Judgement;
+import dev.sunthread.kernel.verdict.Limits;
+import dev.sunthread.kernel.verdict.Span;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A dwell in a climate: silicone that takes up moisture over all of it, or epoxy at room temperature. Only time with the
+ * climate inside its limits counts.
+ *
+ * @param hours how long
+ * @param temperature from what to what, in degrees Celsius
+ * @param humidity from what to what, in percent; absent for materials that need no moisture
+ */
+public record DwellTerms(
+        Limits hours, Span temperature, @Nullable Span humidity, RecordingRule recording) implements Terms {
+
+    private static final double AN_HOUR = 3600;
+
+    @Override
+    public Judgement judge(Measured run) {
+        List<Criterion> criteria = new ArrayList<>();
+        run.temperatures().forEach(sensor -> recording.jumps(sensor).ifPresent(criteria::add));
+        run.humidities().forEach(sensor -> recording.jumps(sensor).ifPresent(criteria::add));
+        criteria.add(seconds(run)
+                .map(known -> Criterion.of(name(), known.times(1 / AN_HOUR), "h", hours))
+                .orElseGet(() -> Criterion.missing(name(), "h", hours, missing(run))));
+        return Judgement.of(criteria, List.of());
+    }
+
+    private String name() {
+        String air = humidity == null ? "" : " and " + humidity + " %RH";
+        return "Dwell at " + temperature + " degC" + air;
+    }
+
+    private static String missing(Measured run) {
+        return run.temperatures().isEmpty()
+                ? "no temperature was recorded over the dwell"
+                : "no humidity was recorded over the dwell";
+    }
+
+    /** By the worst sensor of each quantity. */
+    private Optional<Span> seconds(Measured run) {
+        if (run.temperatures().isEmpty() || humidity != null && run.humidities().isEmpty()) {
+            return Optional.empty();
+        }
+        return run.temperatures().stream()
+                .map(sensor -> seconds(sensor, run))
+                .reduce((one, other) -> one.low() <= other.low() ? one : other);
+    }
+
+    private Span seconds(SensorReadings sensor, Measured run) {
+        Climate.Band warm = new Climate.Band(sensor, temperature);
+        double gap = recording.longestGap();
+        return humidity == null
+                ? Climate.seconds(List.of(warm), run.seconds(), gap)
+                : run.humidities().stream()
+                        .map(moist ->
+                                Climate.seconds(List.of(warm, new Climate.Band(moist, humidity)), run.seconds(), gap))
+                        .reduce((one, other) -> one.low() <= other.low() ? one : other)
+                        .orElseThrow();
+    }
+
+    @Override
+    public Effect effect(Measured run) {
+        return Effect.ofMinutes(
+                seconds(run).map(known -> known.times(1.0 / 60)).orElse(new Span(0, Double.POSITIVE_INFINITY)));
+    }
+}

@@ -1,0 +1,125 @@
+package dev.sunthread.cure.recipe;
+
+import dev.sunthread.cure.light.Dose;
+import dev.sunthread.cure.light.Lamp;
+import dev.sunthread.cure.light.RadiometerReading;
+import dev.sunthread.cure.profile.RecordingRule;
+import dev.sunthread.cure.profile.SensorReadings;
+import dev.sunthread.kernel.verdict.Criterion;
+import dev.sunthread.kernel.verdict.Judgement;
+import dev.sunthread.kernel.verdict.Limits;
+import dev.sunthread.kernel.verdict.Span;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A cure by ultraviolet light. A dose alone says too little, so irradiance, band and the age of the lamp are judged too.
+ *
+ * @param dose in mJ/cm2
+ * @param irradiance in mW/cm2; absent if any will do
+ * @param band the band of light it is stated for; absent if any will do
+ * @param lampHours for how long a lamp may be used; absent if for any time
+ * @param radiometerHours within how many hours before and after a run a radiometer must have been read; absent if the
+ *     sensor of the run is enough
+ */
+public record LightTerms(
+        Limits dose,
+        @Nullable Limits irradiance,
+        @Nullable String band,
+        @Nullable Double lampHours,
+        @Nullable Double radiometerHours,
+        RecordingRule recording)
+        implements Terms {
+
+    @Override
+    public Judgement judge(Measured run) {
+        List<Criterion> criteria = new ArrayList<>();
+        run.irradiances().forEach(sensor -> recording.jumps(sensor).ifPresent(criteria::add));
+        criteria.add(ofDose(run));
+        if (irradiance != null) {
+            criteria.add(ofIrradiance(run, irradiance));
+        }
+        if (band != null) {
+            criteria.add(ofBand(band, run.lamp().band()));
+        }
+        if (lampHours != null) {
+            criteria.add(known("Hours of the lamp", run.lamp().hours(), "h", Limits.atMost(lampHours)));
+        }
+        if (radiometerHours != null) {
+            criteria.add(reading("before", run.lamp().before(), radiometerHours));
+            criteria.add(reading("after", run.lamp().after(), radiometerHours));
+        }
+        return Judgement.of(criteria, List.of());
+    }
+
+    private Criterion ofDose(Measured run) {
+        return dose(run)
+                .map(known -> Criterion.of("Dose", known, "mJ/cm2", dose))
+                .orElseGet(() -> Criterion.missing(
+                        "Dose", "mJ/cm2", dose, "no irradiance was recorded, nor read before and after the run"));
+    }
+
+    /** By the weakest sensor; without one, between the radiometer's readings before and after. */
+    private Optional<Span> dose(Measured run) {
+        Lamp lamp = run.lamp();
+        Optional<Span> sensed = run.irradiances().stream()
+                .map(sensor -> Dose.along(sensor, run.seconds(), recording.longestGap()))
+                .reduce((one, other) -> one.low() <= other.low() ? one : other);
+        return sensed.isPresent() || lamp.before() == null || lamp.after() == null
+                ? sensed
+                : Optional.of(Dose.between(lamp.before(), lamp.after(), run.seconds()));
+    }
+
+    private static Criterion ofIrradiance(Measured run, Limits limits) {
+        Lamp lamp = run.lamp();
+        Optional<Span> sensed =
+                run.irradiances().stream().map(LightTerms::strongest).reduce(Span::hull);
+        if (sensed.isEmpty() && lamp.before() != null && lamp.after() != null) {
+            sensed = Optional.of(
+                    Span.between(lamp.before().irradiance(), lamp.after().irradiance()));
+        }
+        return sensed.map(known -> Criterion.of("Irradiance", known, "mW/cm2", limits))
+                .orElseGet(() -> Criterion.missing("Irradiance", "mW/cm2", limits, "none was recorded"));
+    }
+
+    private static Span strongest(SensorReadings sensor) {
+        return new Span(sensor.lowest().most(), sensor.highest().most());
+    }
+
+    private static Criterion ofBand(String wanted, @Nullable String told) {
+        Limits any = new Limits(null, null, 0);
+        if (told == null) {
+            return Criterion.missing("Band", "", any, "no band is recorded and " + wanted + " is demanded");
+        }
+        boolean same = told.equals(wanted);
+        String sentence = "Band is " + told + (same ? ", as demanded" : ", but " + wanted + " is demanded");
+        return new Criterion(
+                "Band",
+                null,
+                "",
+                any,
+                same ? dev.sunthread.kernel.verdict.Outcome.PASSED : dev.sunthread.kernel.verdict.Outcome.FAILED,
+                sentence);
+    }
+
+    private static Criterion reading(String when, @Nullable RadiometerReading reading, double hours) {
+        return known(
+                "Distance of the radiometer reading " + when,
+                reading == null ? null : reading.hoursAway(),
+                "h",
+                Limits.atMost(hours));
+    }
+
+    private static Criterion known(String name, @Nullable Double value, String unit, Limits limits) {
+        return value == null
+                ? Criterion.missing(name, unit, limits, "none is recorded")
+                : Criterion.of(name, Span.exactly(value), unit, limits);
+    }
+
+    @Override
+    public Effect effect(Measured run) {
+        return Effect.ofDose(dose(run).orElse(new Span(0, Double.POSITIVE_INFINITY)));
+    }
+}

@@ -1,0 +1,27 @@
+package dev.sunthread.cure.recipe;
+
+import dev.sunthread.cure.light.Lamp;
+import dev.sunthread.cure.profile.SensorReadings;
+import java.util.List;
+
+/**
+ * What was measured of one run.
+ *
+ * @param seconds how long it took
+ * @param temperatures in degrees Celsius
+ * @param irradiances in mW/cm2
+ * @param humidities in percent of relative humidity
+ * @param lamp what is known of the lamp
+ */
+public record Measured(
+        double seconds,
+        List<SensorReadings> temperatures,
+        List<SensorReadings> irradiances,
+        List<SensorReadings> humidities,
+        Lamp lamp) {
+
+    /** A run of which only temperatures were measured. */
+    public static Measured ofTemperatures(double seconds, List<SensorReadings> temperatures) {
+        return new Measured(seconds, temperatures, List.of(), List.of(), Lamp.UNKNOWN);
+    }
+}

@@ -1,0 +1,117 @@
+package dev.sunthread.cure.recipe;
+
+import dev.sunthread.cure.kinetics.DegreeOfCure;
+import dev.sunthread.cure.kinetics.EquivalentTime;
+import dev.sunthread.cure.kinetics.Kinetics;
+import dev.sunthread.kernel.verdict.Digit;
+import dev.sunthread.kernel.verdict.Limits;
+import dev.sunthread.kernel.verdict.Span;
+
+/** One value of a temperature profile with the limits that a recipe gives it. */
+public sealed interface ThermalValue {
+
+    Limits limits();
+
+    String unit();
+
+    /** What it is, as a sentence begins. */
+    String named();
+
+    /** Between which values it lies at one sensor. */
+    Span of(TemperatureOfRun sensor);
+
+    /** Time within a window of temperatures, in minutes. */
+    record Soak(Span window, Limits limits) implements ThermalValue {
+
+        @Override
+        public String unit() {
+            return "min";
+        }
+
+        @Override
+        public String named() {
+            return "Time from " + window + " degC";
+        }
+
+        @Override
+        public Span of(TemperatureOfRun sensor) {
+            return sensor.minutesWithin(window);
+        }
+    }
+
+    /** The highest temperature, in degrees Celsius. */
+    record Peak(Limits limits) implements ThermalValue {
+
+        @Override
+        public String unit() {
+            return "degC";
+        }
+
+        @Override
+        public String named() {
+            return "Peak";
+        }
+
+        @Override
+        public Span of(TemperatureOfRun sensor) {
+            return sensor.peak();
+        }
+    }
+
+    /** The fastest heating, or cooling, over some seconds, in kelvin per minute. */
+    record Ramp(boolean cooling, double over, Limits limits) implements ThermalValue {
+
+        @Override
+        public String unit() {
+            return "K/min";
+        }
+
+        @Override
+        public String named() {
+            return "Fastest " + (cooling ? "cooling" : "heating") + " over " + Digit.plain(over) + " s";
+        }
+
+        @Override
+        public Span of(TemperatureOfRun sensor) {
+            return sensor.fastest(cooling ? -1 : 1, over);
+        }
+    }
+
+    /** Equivalent time at a reference temperature, in minutes. */
+    record Equivalent(EquivalentTime time, Limits limits) implements ThermalValue {
+
+        @Override
+        public String unit() {
+            return "min";
+        }
+
+        @Override
+        public String named() {
+            return "Equivalent time at " + Digit.plain(time.reference()) + " degC";
+        }
+
+        @Override
+        public Span of(TemperatureOfRun sensor) {
+            return sensor.effect(time::seconds).times(1.0 / 60);
+        }
+    }
+
+    /** Degree of cure from 0 to 1, with the degree it starts from. */
+    record Degree(Kinetics kinetics, double start, Limits limits) implements ThermalValue {
+
+        @Override
+        public String unit() {
+            return "of 1";
+        }
+
+        @Override
+        public String named() {
+            return "Degree of cure";
+        }
+
+        @Override
+        public Span of(TemperatureOfRun sensor) {
+            return sensor.effect(lines -> DegreeOfCure.after(kinetics, start, lines));
+        }
+    }
+}

@@ -1,0 +1,40 @@
+package dev.sunthread.electrical.curve;
+
+import dev.sunthread.kernel.Refused;
+import java.util.stream.IntStream;
+
+/**
+ * What a curve without light says: forward current counts as positive.
+ *
+ * @param shunt the resistance of the slope through the points around no voltage, in ohms
+ * @param forward the voltage at a stated current, in volts
+ * @param series the resistance of the slope at the highest currents, in ohms; the diode has a part in it
+ */
+public record DarkCurve(double shunt, double forward, double series) {
+
+    /**
+     * Reads a dark curve.
+     *
+     * @param at the current at which the forward voltage is wanted, in amperes
+     * @param points how many points make a slope
+     * @throws Refused if the sweep does not reach that current
+     */
+    public static DarkCurve of(Curve curve, double at, int points) {
+        int size = curve.size();
+        Line flat = Line.through(curve, IntStream.range(0, Math.min(points, size)));
+        Line steep = Line.through(curve, IntStream.range(Math.max(0, size - points), size));
+        return new DarkCurve(-flat.ohms(), forward(curve, at), -steep.ohms());
+    }
+
+    private static double forward(Curve curve, double at) {
+        for (int i = 1; i < curve.size(); i++) {
+            double before = curve.amperes(i - 1);
+            double behind = curve.amperes(i);
+            if (before < at && behind >= at) {
+                return curve.volts(i - 1) + (at - before) / (behind - before) * (curve.volts(i) - curve.volts(i - 1));
+            }
+        }
+        throw new Refused(
+                "The dark curve never reaches " + at + " A", "Sweep to a higher voltage, or ask at a lower current");
+    }
+}

@@ -1,0 +1,113 @@
+package dev.sunthread.electrical.terms;
+
+import dev.sunthread.electrical.curve.Curve;
+import dev.sunthread.electrical.curve.CurveMethod;
+import dev.sunthread.electrical.curve.CurveNumbers;
+import dev.sunthread.electrical.translate.Translation;
+import dev.sunthread.kernel.Refused;
+import dev.sunthread.kernel.verdict.Criterion;
+import dev.sunthread.kernel.verdict.Limits;
+import dev.sunthread.kernel.verdict.Span;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * What a curve under light must show.
+ *
+ * @param sweep the name of the sweep
+ * @param translation to the conditions that the limits are stated for; absent if as measured
+ * @param limits each quantity with its limits
+ */
+public record CurveTerms(
+        String sweep, CurveMethod method, @Nullable Translation translation, List<Limited> limits) {
+
+    /** A quantity with its limits. */
+    public record Limited(CurveQuantity quantity, Limits limits) {}
+
+    private static final double OUT_OF_SCALE = 100;
+
+    List<Criterion> judge(Tested test, List<String> remarks) {
+        Optional<Swept> swept =
+                test.sweeps().stream().filter(one -> one.name().equals(sweep)).findFirst();
+        if (swept.isEmpty()) {
+            return missing("no sweep \"" + sweep + "\" is recorded");
+        }
+        try {
+            return judge(swept.get(), test.error(), remarks);
+        } catch (Refused unusable) {
+            return missing("sweep \"" + sweep + "\" can't be used: " + unusable.reason());
+        }
+    }
+
+    private List<Criterion> judge(Swept swept, RigError error, List<String> remarks) {
+        List<Seen> seen = new ArrayList<>();
+        for (Curve corrected : error.corrected(Curve.of(swept.volts(), swept.amperes()))) {
+            seen.add(seen(corrected, swept));
+        }
+        remarks.addAll(seen.get(0).numbers().remarks());
+        List<Criterion> criteria = new ArrayList<>();
+        limits.forEach(limited -> criteria.add(criterion(limited, seen)));
+        scale(seen.get(0)).ifPresent(criteria::add);
+        return criteria;
+    }
+
+    /** A curve under the conditions that limits are stated for, with what it says. */
+    public record Seen(Curve curve, CurveNumbers numbers) {}
+
+    /** @throws Refused if nothing can be made of it, or it can't be translated */
+    public Seen seen(Swept swept) {
+        return seen(Curve.of(swept.volts(), swept.amperes()), swept);
+    }
+
+    private Seen seen(Curve measured, Swept swept) {
+        CurveNumbers raw = CurveNumbers.of(measured, method);
+        if (translation == null) {
+            return new Seen(measured, raw);
+        }
+        if (swept.conditions() == null) {
+            throw new Refused(
+                    "its irradiance and cell temperature are not recorded, so it can't be translated",
+                    "Record both with the sweep");
+        }
+        Translation.Measured under =
+                new Translation.Measured(swept.conditions(), raw.shortCircuit(), raw.openCircuit());
+        Curve moved = measured.moved(point -> translation.translate(point, under));
+        return new Seen(moved, CurveNumbers.of(moved, method));
+    }
+
+    private static Criterion criterion(Limited limited, List<Seen> seen) {
+        Span value = seen.stream()
+                .map(one -> Span.exactly(limited.quantity().of(one)))
+                .reduce(Span::hull)
+                .orElseThrow();
+        return Criterion.of(
+                limited.quantity().named(), value, limited.quantity().unit(), limited.limits());
+    }
+
+    /** Says so if the current is so far from its limits that it must be in another unit. */
+    private Optional<Criterion> scale(Seen seen) {
+        double current = seen.numbers().shortCircuit();
+        return limits.stream()
+                .filter(limited -> limited.quantity() == CurveQuantity.SHORT_CIRCUIT_CURRENT)
+                .map(Limited::limits)
+                .filter(limit -> isOff(limit.least(), current) || isOff(limit.most(), current))
+                .findFirst()
+                .map(limit -> Criterion.flaw(
+                        "Currents look like another unit",
+                        "the short-circuit current is " + (current > 1 ? "far above" : "far below")
+                                + " its limits, as if milliamperes were told as amperes or the other way round"));
+    }
+
+    private static boolean isOff(@Nullable Double limit, double current) {
+        return limit != null && limit > 0 && (current > OUT_OF_SCALE * limit || current * OUT_OF_SCALE < limit);
+    }
+
+    private List<Criterion> missing(String why) {
+        return limits.stream()
+                .map(limited -> Criterion.missing(
+                        limited.quantity().named(), limited.quantity().unit(), limited.limits(), why))
+                .toList();
+    }
+}

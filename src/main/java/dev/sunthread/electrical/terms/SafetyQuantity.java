@@ -1,0 +1,47 @@
+package dev.sunthread.electrical.terms;
+
+import java.util.function.ToDoubleFunction;
+
+/** What can be limited of a test of insulation or of the path to ground. */
+public enum SafetyQuantity {
+    INSULATION_RESISTANCE(false, "Insulation resistance", "Mohm", reading -> reading.ohms() / 1e6),
+    LEAKAGE(false, "Leakage current", "uA", reading -> Math.abs(reading.amperes()) * 1e6),
+    GROUND_RESISTANCE(true, "Resistance to ground", "ohm", SafetyReading::ohms);
+
+    private final boolean ground;
+    private final String named;
+    private final String unit;
+    private final ToDoubleFunction<SafetyReading> value;
+
+    SafetyQuantity(boolean ground, String named, String unit, ToDoubleFunction<SafetyReading> value) {
+        this.ground = ground;
+        this.named = named;
+        this.unit = unit;
+        this.value = value;
+    }
+
+    public String named() {
+        return named;
+    }
+
+    public String unit() {
+        return unit;
+    }
+
+    boolean isReadBy(SafetyReading reading) {
+        return reading.ground() == ground;
+    }
+
+    public double of(SafetyReading reading) {
+        return value.applyAsDouble(reading);
+    }
+
+    /** What drives the test: volts over insulation, amperes through the path to ground. */
+    double applied(SafetyReading reading) {
+        return Math.abs(ground ? reading.amperes() : reading.volts());
+    }
+
+    String appliedUnit() {
+        return ground ? "A" : "V";
+    }
+}

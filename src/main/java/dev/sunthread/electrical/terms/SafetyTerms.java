@@ -1,0 +1,47 @@
+package dev.sunthread.electrical.terms;
+
+import dev.sunthread.kernel.verdict.Criterion;
+import dev.sunthread.kernel.verdict.Digit;
+import dev.sunthread.kernel.verdict.Limits;
+import dev.sunthread.kernel.verdict.Span;
+import java.util.List;
+
+/**
+ * What a test of insulation or of the path to ground must show.
+ *
+ * @param applied from what voltage, or current through the ground path, on it counts
+ * @param seconds for how long that must have been held
+ */
+public record SafetyTerms(SafetyQuantity quantity, Limits limits, double applied, double seconds) {
+
+    /** The worst of the readings that were taken as demanded counts. */
+    Criterion judge(List<SafetyReading> readings) {
+        List<SafetyReading> taken = readings.stream().filter(quantity::isReadBy).toList();
+        if (taken.isEmpty()) {
+            return Criterion.missing(quantity.named(), quantity.unit(), limits, "it was not measured");
+        }
+        return taken.stream()
+                .filter(reading -> quantity.applied(reading) >= applied && reading.seconds() >= seconds)
+                .map(reading -> Span.exactly(quantity.of(reading)))
+                .map(value -> Criterion.of(quantity.named(), value, quantity.unit(), limits))
+                .max((one, other) -> one.outcome().compareTo(other.outcome()))
+                .orElseGet(() -> Criterion.missing(quantity.named(), quantity.unit(), limits, weak()));
+    }
+
+    private String weak() {
+        return "no reading was taken at " + Digit.plain(applied) + " " + quantity.appliedUnit() + " held for "
+                + Digit.plain(seconds) + " s";
+    }
+
+    /**
+     * The insulation resistance demanded of an area: a fixed one for small areas, else one that shrinks with the area.
+     *
+     * @param area in m2
+     * @param small up to what area the fixed one holds
+     * @param least the fixed one in Mohm
+     * @param timesArea what resistance times area must reach, in Mohm m2
+     */
+    public static Limits insulation(double area, double small, double least, double timesArea) {
+        return Limits.atLeast(area <= small ? least : timesArea / area);
+    }
+}

@@ -1,0 +1,22 @@
+package dev.sunthread.electrical.terms;
+
+import dev.sunthread.kernel.verdict.Criterion;
+import dev.sunthread.kernel.verdict.Judgement;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Everything that a revision of a specification demands. */
+public record SpecificationTerms(List<CurveTerms> curves, List<SafetyTerms> safety) {
+
+    /** Judges a test; one without raw data proves nothing. */
+    public Judgement judge(Tested test) {
+        if (test.sweeps().isEmpty() && test.readings().isEmpty()) {
+            return Judgement.notProven("No raw data of the test is recorded");
+        }
+        List<Criterion> criteria = new ArrayList<>();
+        List<String> remarks = new ArrayList<>();
+        curves.forEach(terms -> criteria.addAll(terms.judge(test, remarks)));
+        safety.forEach(terms -> criteria.add(terms.judge(test.readings())));
+        return Judgement.of(criteria, remarks);
+    }
+}

@@ -1,0 +1,11 @@
+package dev.sunthread.electrical.terms;
+
+import dev.sunthread.electrical.translate.Conditions;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The raw points of one sweep.
+ *
+ * @param conditions under what it was measured; absent if that is not recorded, or in the dark
+ */
+public record Swept(String name, @Nullable Conditions conditions, double[] volts, double[] amperes) {}

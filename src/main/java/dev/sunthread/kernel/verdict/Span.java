@@ -1,0 +1,48 @@
+package dev.sunthread.kernel.verdict;
+
+/**
+ * Between which values something lies, both included: a single value where it is known exactly, infinite where nothing
+ * bounds it.
+ */
+public record Span(double low, double high) {
+
+    /** @throws IllegalArgumentException if an end is no number, or the low end lies above the high one */
+    public Span {
+        if (Double.isNaN(low) || Double.isNaN(high) || low > high) {
+            throw new IllegalArgumentException("no value lies from " + low + " to " + high);
+        }
+    }
+
+    public static Span exactly(double value) {
+        return new Span(value, value);
+    }
+
+    /** The span between two values, whichever is the lower. */
+    public static Span between(double one, double other) {
+        return new Span(Math.min(one, other), Math.max(one, other));
+    }
+
+    public boolean isExact() {
+        return low == high;
+    }
+
+    public Span plus(Span other) {
+        return new Span(low + other.low, high + other.high);
+    }
+
+    /** The values scaled by a factor that is not negative. */
+    public Span times(double factor) {
+        return new Span(low * factor, high * factor);
+    }
+
+    /** The least span with the values of both. */
+    public Span hull(Span other) {
+        return new Span(Math.min(low, other.low), Math.max(high, other.high));
+    }
+
+    /** In plain digits, such as "12.5" or "12 to 13.5". */
+    @Override
+    public String toString() {
+        return isExact() ? Digit.plain(low) : Digit.plain(low) + " to " + Digit.plain(high);
+    }
+}

@@ -1,0 +1,55 @@
+package dev.sunthread.scan.label;
+
+import dev.sunthread.kernel.UnitId;
+
+/**
+ * What the codes on the plant's own labels hold: a message of ISO/IEC 15434 with format 06, whose data identifier says
+ * what kind of thing the label names, so that no two kinds are taken for each other whatever their names are.
+ */
+public final class LabelCode {
+
+    private static final String HEADER = "[)>\u001e06\u001d";
+    private static final String END = "\u001e\u0004";
+    private static final String NEXT = "\u001d";
+
+    private LabelCode() {}
+
+    /** Item and serial, and the issuer if it is another than this plant. */
+    public static String unit(UnitId id) {
+        String own = "P" + id.item() + NEXT + "S" + id.serial();
+        return message(id.issuer().equals(UnitId.THIS_PLANT) ? own : own + NEXT + "V" + id.issuer());
+    }
+
+    public static String lot(String number) {
+        return message("T" + number);
+    }
+
+    public static String container(String label) {
+        return message("3S" + label);
+    }
+
+    public static String carrier(String code) {
+        return message("1B" + code);
+    }
+
+    public static String station(String code) {
+        return message("20L" + code);
+    }
+
+    public static String position(String station, String code) {
+        return message("20L" + station + NEXT + "21L" + code);
+    }
+
+    public static String badge(String mark) {
+        return message("1H" + mark);
+    }
+
+    /** A command to the station page, such as {@code undo}. */
+    public static String command(String word) {
+        return message("Z" + word);
+    }
+
+    private static String message(String fields) {
+        return HEADER + fields + END;
+    }
+}

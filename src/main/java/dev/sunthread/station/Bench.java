@@ -1,0 +1,149 @@
+package dev.sunthread.station;
+
+import dev.sunthread.kernel.Refused;
+import dev.sunthread.ledger.Door;
+import dev.sunthread.ledger.RaisedFinding;
+import dev.sunthread.station.label.Command;
+import dev.sunthread.station.label.Label;
+import dev.sunthread.station.label.ScannedLabels;
+import dev.sunthread.station.work.Recording;
+import dev.sunthread.station.work.Turn;
+import dev.sunthread.station.work.Turns;
+import dev.sunthread.station.work.Undoing;
+import dev.sunthread.station.work.Work;
+import dev.sunthread.station.work.Works;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.springframework.stereotype.Service;
+import org.springframework.transaction.PlatformTransactionManager;
+import org.springframework.transaction.support.TransactionTemplate;
+
+/** Takes scans at stations, one transaction each, and says of each what came of it. */
+@Service
+public class Bench {
+
+    private final TakenScans scans;
+    private final Works works;
+    private final ScannedLabels labels;
+    private final Turns turns;
+    private final Door door;
+    private final TransactionTemplate transaction;
+
+    Bench(
+            TakenScans scans,
+            Works works,
+            ScannedLabels labels,
+            Turns turns,
+            Door door,
+            PlatformTransactionManager transactions) {
+        this.scans = scans;
+        this.works = works;
+        this.labels = labels;
+        this.turns = turns;
+        this.door = door;
+        this.transaction = new TransactionTemplate(transactions);
+    }
+
+    /**
+     * Takes one scan of a person at a station. The same id again does nothing and gets the same word.
+     *
+     * @param behind how many scans the page still keeps behind this one
+     */
+    public Verdict scan(String station, String person, Scan scan, int behind) {
+        try {
+            return Objects.requireNonNull(transaction.execute(status -> take(station, person, scan, behind)));
+        } catch (Refused refused) {
+            return Objects.requireNonNull(
+                    transaction.execute(status -> refused(station, person, scan, behind, refused)));
+        }
+    }
+
+    private Verdict take(String station, String person, Scan scan, int behind) {
+        Work work = works.locked(station, person);
+        Optional<Verdict> earlier = scans.verdict(scan.id());
+        if (earlier.isPresent()) {
+            return earlier.get();
+        }
+        List<Label> read = labels.read(meant(station, person, scan.text()), station);
+        Recording recording = new Recording(door, station, person, scan);
+        Turn turn = turn(work, works.before(station, person), read, recording);
+        Verdict said = turn.verdict();
+        if (scan.kept() && isNotDone(said)) {
+            said = inbox(recording, scan, work, read, said);
+        } else if (isUndo(read)) {
+            // only the last scan can be taken back, and not the taking back
+            works.keep(station, person, turn.work(), turn.work());
+        } else if (!isNotDone(said)) {
+            works.keep(station, person, turn.work().recorded(recording.entries()), work);
+        }
+        return word(station, person, scan, behind, withFindings(said, recording.findings()));
+    }
+
+    /** A point and a digit stand for what the last scan may have meant, by its number in the list of choices. */
+    private String meant(String station, String person, String text) {
+        String typed = text.strip();
+        if (!typed.matches("\\.[1-9]")) {
+            return text;
+        }
+        int choice = typed.charAt(1) - '1';
+        List<Verdict.Choice> choices =
+                scans.last(station, person).map(Verdict::choices).orElse(List.of());
+        return choice < choices.size() ? choices.get(choice).text() : text;
+    }
+
+    private Turn turn(Work work, Work before, List<Label> read, Recording recording) {
+        if (read.size() > 1) {
+            return new Turn(work, Choices.among(read));
+        }
+        return isUndo(read) ? Undoing.of(work, before, recording) : turns.of(work, read.get(0), recording);
+    }
+
+    private static boolean isUndo(List<Label> read) {
+        return read.get(0) instanceof Label.OfCommand command && command.command() == Command.UNDO;
+    }
+
+    private static boolean isNotDone(Verdict said) {
+        return said.outcome() == Verdict.Outcome.REFUSED || said.outcome() == Verdict.Outcome.ASKED;
+    }
+
+    private static Verdict inbox(Recording recording, Scan scan, Work work, List<Label> read, Verdict said) {
+        KeptScan.record(
+                recording,
+                scan,
+                work,
+                read,
+                "A scan that was kept while the server was away could not be understood in its place ("
+                        + said.said().key() + ")",
+                "Find out what was done and record it, then settle this line");
+        return Verdict.noted(Say.of("kept.in-inbox", scan.text()), Say.of("kept.in-inbox.remedy"));
+    }
+
+    private static Verdict withFindings(Verdict said, List<RaisedFinding> findings) {
+        return findings.isEmpty() || said.outcome() != Verdict.Outcome.ACCEPTED
+                ? said
+                : Verdict.noted(said.said(), Say.of("noted", findings.get(0).sentence()));
+    }
+
+    /** Nothing is recorded of what a rule forbids; of a kept scan all that is known goes to the inbox. */
+    private Verdict refused(String station, String person, Scan scan, int behind, Refused why) {
+        Work work = works.locked(station, person);
+        Optional<Verdict> earlier = scans.verdict(scan.id());
+        if (earlier.isPresent()) {
+            return earlier.get();
+        }
+        Verdict said = Verdict.refused(Say.words(why.reason()), Say.words(why.remedy()));
+        if (scan.kept()) {
+            Recording recording = new Recording(door, station, person, scan);
+            KeptScan.record(recording, scan, work, labels.read(scan.text(), station), why.reason(), why.remedy());
+            said = Verdict.noted(Say.of("kept.in-inbox", scan.text()), Say.of("kept.in-inbox.remedy"));
+        }
+        return word(station, person, scan, behind, said);
+    }
+
+    private Verdict word(String station, String person, Scan scan, int behind, Verdict said) {
+        scans.keep(station, person, scan, said);
+        scans.stillKept(station, person, behind);
+        return said;
+    }
+}

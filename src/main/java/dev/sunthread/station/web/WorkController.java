@@ -1,0 +1,56 @@
+package dev.sunthread.station.web;
+
+import dev.sunthread.access.Caller;
+import dev.sunthread.access.Callers;
+import dev.sunthread.access.Needs;
+import dev.sunthread.access.Right;
+import dev.sunthread.station.AtWorks;
+import dev.sunthread.station.Bench;
+import java.time.Clock;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestHeader;
+
+/** The page at a station: one field, what came of the last scan, and what to scan next. */
+@Controller
+@Needs(Right.WORK)
+class WorkController {
+
+    private final Bench bench;
+    private final AtWorks atWork;
+    private final Callers callers;
+    private final Clock clock;
+
+    WorkController(Bench bench, AtWorks atWork, Callers callers, Clock clock) {
+        this.bench = bench;
+        this.atWork = atWork;
+        this.callers = callers;
+        this.clock = clock;
+    }
+
+    @GetMapping("/work")
+    String page(Model model) {
+        Caller caller = callers.signedIn();
+        if (caller.station() == null) {
+            return "station/no-station";
+        }
+        model.addAttribute("work", atWork.at(caller.station(), caller.mark()));
+        return "station/work";
+    }
+
+    /** Takes one scan; the script of the page asks for the changed part alone. */
+    @PostMapping("/work")
+    String scan(ScanForm form, @RequestHeader(name = "X-Part", required = false) String part, Model model) {
+        Caller caller = callers.signedIn();
+        if (caller.station() == null) {
+            return "station/no-station";
+        }
+        if (form.isSomething()) {
+            bench.scan(caller.station(), caller.mark(), form.scan(clock), form.behind());
+        }
+        model.addAttribute("work", atWork.at(caller.station(), caller.mark()));
+        return part == null ? "redirect:/work" : "station/bench :: bench";
+    }
+}

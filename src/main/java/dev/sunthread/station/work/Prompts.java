@@ -1,0 +1,136 @@
+package dev.sunthread.station.work;
+
+import dev.sunthread.catalog.Caution;
+import dev.sunthread.catalog.Item;
+import dev.sunthread.station.Say;
+import dev.sunthread.station.label.Command;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.springframework.stereotype.Component;
+
+/** Says what is in hand, and what to scan next. */
+@Component
+public class Prompts {
+
+    private final Wants wants;
+
+    Prompts(Wants wants) {
+        this.wants = wants;
+    }
+
+    /** What is in hand and what comes next, with the cautions of the operation. */
+    public record Prompt(
+            Say inHand, List<Say> next, List<Command> commands, List<Caution> cautions, boolean onlineOnly) {}
+
+    public Prompt of(Work work, String station, OffsetDateTime at) {
+        return switch (work.task()) {
+            case NOTHING ->
+                prompt(
+                        Say.of("hand.nothing"),
+                        List.of(Say.of("next.anything")),
+                        Command.SEVERAL,
+                        Command.SHIP,
+                        Command.UNDO);
+            case UNITS -> onUnits(work, station, at);
+            case SEVERAL ->
+                prompt(
+                        Say.of("hand.several", work.units().size()),
+                        List.of(Say.of("next.unit-or-done")),
+                        Command.DONE,
+                        Command.UNDO,
+                        Command.CANCEL);
+            case MATERIAL ->
+                prompt(
+                        Say.of("hand.material", work.taken().get(0).lot()),
+                        List.of(Say.of("next.position")),
+                        Command.CANCEL);
+            case POSITION ->
+                prompt(
+                        Say.of("hand.position", work.position()),
+                        List.of(Say.of("next.material")),
+                        Command.OFF,
+                        Command.CLEAN,
+                        Command.CANCEL);
+            case CARRIER ->
+                prompt(
+                        Say.of("hand.carrier", work.name()),
+                        List.of(Say.of("next.unit-on-carrier")),
+                        Command.DONE,
+                        Command.OFF,
+                        Command.UNDO);
+            case RUN -> onRun(work);
+            case SHIPMENT -> onShipment(work);
+        };
+    }
+
+    private Prompt onUnits(Work work, String station, OffsetDateTime at) {
+        Optional<Want> want = wants.of(work, station, at);
+        String units = work.units().size() == 1
+                ? work.units().get(0).serial()
+                : String.valueOf(work.units().size());
+        List<Say> next = want.map(Prompts::wanted).orElse(List.of());
+        return new Prompt(
+                Say.of(
+                        work.units().size() == 1 ? "hand.unit" : "hand.units",
+                        units,
+                        want.map(one -> one.step().name()).orElse("")),
+                next,
+                List.of(Command.UNDO, Command.CANCEL),
+                want.map(one -> List.copyOf(one.step().cautions())).orElse(List.of()),
+                want.map(one -> one.step().onlineOnly()).orElse(false));
+    }
+
+    private static List<Say> wanted(Want want) {
+        List<Say> wanted = new ArrayList<>();
+        want.open().stream()
+                .limit(1)
+                .forEach(place -> wanted.add(Say.of(
+                        "next.part",
+                        place.position(),
+                        numbers(place.items().stream()),
+                        want.open().size())));
+        want.missing().forEach(consumed -> wanted.add(Say.of("next.use", numbers(consumed.choices()))));
+        return wanted;
+    }
+
+    private static String numbers(Stream<Item> items) {
+        return items.map(Item::number).collect(Collectors.joining(" / "));
+    }
+
+    private static Prompt onRun(Work work) {
+        return work.since() == null
+                ? prompt(
+                        Say.of(
+                                "hand.load",
+                                work.name(),
+                                work.carriers().size() + work.units().size()),
+                        List.of(Say.of("next.load", work.name())),
+                        Command.START,
+                        Command.UNDO,
+                        Command.CANCEL)
+                : prompt(
+                        Say.of("hand.run", work.name(), work.operation()),
+                        List.of(Say.of("next.run-end", work.name())),
+                        Command.END,
+                        Command.UNDO);
+    }
+
+    private static Prompt onShipment(Work work) {
+        return work.name() == null
+                ? prompt(Say.of("hand.shipment"), List.of(Say.of("next.consignee")), Command.CANCEL)
+                : prompt(
+                        Say.of("hand.shipment-to", work.name(), work.units().size()),
+                        List.of(Say.of("next.unit-or-done")),
+                        Command.DONE,
+                        Command.UNDO,
+                        Command.CANCEL);
+    }
+
+    private static Prompt prompt(Say inHand, List<Say> next, Command... commands) {
+        return new Prompt(inHand, next, Stream.of(commands).toList(), List.of(), false);
+    }
+}

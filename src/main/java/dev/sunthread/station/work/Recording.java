@@ -1,0 +1,65 @@
+package dev.sunthread.station.work;
+
+import dev.sunthread.ledger.Acceptance;
+import dev.sunthread.ledger.Door;
+import dev.sunthread.ledger.Envelope;
+import dev.sunthread.ledger.EnvelopeHead;
+import dev.sunthread.ledger.Manner;
+import dev.sunthread.ledger.RaisedFinding;
+import dev.sunthread.station.Scan;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Hands to the door what one scan records, as said by the person at the station; one transaction holds it all. */
+public final class Recording {
+
+    private final Door door;
+    private final String station;
+    private final String person;
+    private final Scan scan;
+    private final List<String> entries = new ArrayList<>();
+    private final List<RaisedFinding> findings = new ArrayList<>();
+
+    public Recording(Door door, String station, String person, Scan scan) {
+        this.door = door;
+        this.station = station;
+        this.person = person;
+        this.scan = scan;
+    }
+
+    /**
+     * Records one happening at the moment of the scan.
+     *
+     * @throws dev.sunthread.kernel.Refused if the scan asks for it and a rule forbids it
+     */
+    public void record(String kind, ObjectNode body) {
+        String id = entries.isEmpty() ? scan.id() : scan.id() + "." + (entries.size() + 1);
+        Envelope envelope = Envelope.of(new EnvelopeHead(id, kind, 1, scan.at(), person, station), body);
+        Acceptance accepted = door.accept(envelope, scan.kept() ? Manner.TOLD : Manner.DO);
+        entries.add(id);
+        findings.addAll(accepted.findings());
+    }
+
+    public String station() {
+        return station;
+    }
+
+    public OffsetDateTime at() {
+        return scan.at();
+    }
+
+    public String scanId() {
+        return scan.id();
+    }
+
+    /** The ids of what was recorded. */
+    public List<String> entries() {
+        return List.copyOf(entries);
+    }
+
+    public List<RaisedFinding> findings() {
+        return List.copyOf(findings);
+    }
+}

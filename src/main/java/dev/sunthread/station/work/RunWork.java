@@ -1,0 +1,93 @@
+package dev.sunthread.station.work;
+
+import dev.sunthread.production.UnitName;
+import dev.sunthread.station.Say;
+import dev.sunthread.station.label.Label;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.Objects;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.springframework.stereotype.Component;
+
+/** A load of an oven, a lamp or a room: what goes in, when it begins, when it is over. */
+@Component
+class RunWork {
+
+    private static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss");
+
+    private final Routes routes;
+
+    RunWork(Routes routes) {
+        this.routes = routes;
+    }
+
+    Turn begin(Label.OfEquipment equipment) {
+        return Turn.accepted(Work.on(Work.Task.RUN).named(equipment.code()), "run.load", equipment.code());
+    }
+
+    Turn put(Work work, Label.OfCarrier carrier) {
+        if (work.since() != null || work.carriers().contains(carrier.code())) {
+            return noMore(work, carrier);
+        }
+        Work more = work.withCarrier(carrier.code());
+        return Turn.accepted(
+                more,
+                "run.loaded",
+                carrier.code(),
+                routes.on(carrier.code()).size(),
+                more.carriers().size() + more.units().size());
+    }
+
+    Turn put(Work work, Label.OfUnit unit) {
+        if (work.since() != null || work.units().contains(unit.name())) {
+            return noMore(work, unit);
+        }
+        Work more = work.with(unit.name());
+        return Turn.accepted(
+                more,
+                "run.loaded",
+                unit.called(),
+                1,
+                more.carriers().size() + more.units().size());
+    }
+
+    private static Turn noMore(Work work, Label label) {
+        return work.since() == null
+                ? Turn.refused(work, Say.of("unit.twice", label.called()), Say.of("unit.twice.remedy"))
+                : Turn.refused(work, Say.of("run.closed", work.name()), Say.of("run.closed.remedy"));
+    }
+
+    /** The load is complete and the run begins. */
+    Turn start(Work work, Recording recording) {
+        if (work.carriers().isEmpty() && work.units().isEmpty()) {
+            return Turn.refused(work, Say.of("run.empty", work.name()), Say.of("run.empty.remedy"));
+        }
+        Set<String> recipes = recipes(work, recording.at());
+        if (recipes.size() != 1) {
+            return Turn.refused(
+                    work,
+                    Say.of("run.recipes", work.name(), recipes.isEmpty() ? "-" : String.join(", ", recipes)),
+                    Say.of("run.recipes.remedy"));
+        }
+        String recipe = recipes.iterator().next();
+        return Turn.accepted(work.doing(recipe, recording.at()), "run.begun", work.name(), recipe);
+    }
+
+    /** The run is over, and recorded. */
+    Turn end(Work work, Recording recording) {
+        if (work.since() == null) {
+            return Turn.refused(work, Say.of("run.not-begun", work.name()), Say.of("run.not-begun.remedy"));
+        }
+        String run = work.name() + "-" + STAMP.format(work.since());
+        recording.record("cure-run", Bodies.cureRun(work, run, Objects.requireNonNull(work.operation()), work.since()));
+        return Turn.accepted(work.over(), "run.over", run);
+    }
+
+    private Set<String> recipes(Work work, OffsetDateTime at) {
+        Set<String> items = work.units().stream().map(UnitName::item).collect(Collectors.toCollection(TreeSet::new));
+        work.carriers().forEach(carrier -> routes.on(carrier).forEach(unit -> items.add(unit.item())));
+        return routes.recipes(items, at);
+    }
+}

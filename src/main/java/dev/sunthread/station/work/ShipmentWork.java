@@ -1,0 +1,35 @@
+package dev.sunthread.station.work;
+
+import dev.sunthread.station.Say;
+import dev.sunthread.station.label.Label;
+import org.springframework.stereotype.Component;
+
+/** A shipment: first who it goes to, then its units. */
+@Component
+class ShipmentWork {
+
+    Turn begin() {
+        return Turn.accepted(Work.on(Work.Task.SHIPMENT), "ship.to-whom");
+    }
+
+    Turn to(Work work, String consignee) {
+        return Turn.accepted(work.named(consignee), "ship.to", consignee);
+    }
+
+    Turn put(Work work, Label.OfUnit unit) {
+        if (work.units().contains(unit.name())) {
+            return Turn.refused(work, Say.of("unit.twice", unit.called()), Say.of("unit.twice.remedy"));
+        }
+        Work more = work.with(unit.name());
+        return Turn.accepted(more, "ship.put", unit.called(), more.units().size());
+    }
+
+    Turn done(Work work, Recording recording) {
+        if (work.units().isEmpty()) {
+            return Turn.refused(work, Say.of("several.none"), Say.of("several.none.remedy"));
+        }
+        String number = "SH-" + recording.scanId();
+        recording.record("shipment", Bodies.shipment(number, work.name(), work.units()));
+        return Turn.accepted(work.over(), "ship.done", number, work.units().size(), work.name());
+    }
+}

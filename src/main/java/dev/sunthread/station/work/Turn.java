@@ -1,0 +1,17 @@
+package dev.sunthread.station.work;
+
+import dev.sunthread.station.Say;
+import dev.sunthread.station.Verdict;
+
+/** What one scan came to: what is in hand after it, and what is said of it. */
+public record Turn(Work work, Verdict verdict) {
+
+    static Turn accepted(Work work, String key, Object... with) {
+        return new Turn(work, Verdict.accepted(Say.of(key, with)));
+    }
+
+    /** Nothing changes; the sentence says why and the other what to do. */
+    static Turn refused(Work work, Say why, Say remedy) {
+        return new Turn(work, Verdict.refused(why, remedy));
+    }
+}

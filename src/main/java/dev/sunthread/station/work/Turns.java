@@ -1,0 +1,144 @@
+package dev.sunthread.station.work;
+
+import dev.sunthread.station.Say;
+import dev.sunthread.station.label.Command;
+import dev.sunthread.station.label.Label;
+import org.springframework.stereotype.Component;
+
+/** What a scan does, by what is in hand and what was scanned. */
+@Component
+public class Turns {
+
+    private final UnitWork units;
+    private final MaterialWork material;
+    private final CarrierWork carriers;
+    private final RunWork runs;
+    private final ShipmentWork shipments;
+
+    Turns(UnitWork units, MaterialWork material, CarrierWork carriers, RunWork runs, ShipmentWork shipments) {
+        this.units = units;
+        this.material = material;
+        this.carriers = carriers;
+        this.runs = runs;
+        this.shipments = shipments;
+    }
+
+    /** @throws dev.sunthread.kernel.Refused if a rule forbids what the scan asks for */
+    public Turn of(Work work, Label label, Recording recording) {
+        if (label instanceof Label.OfCommand command) {
+            return told(work, command.command(), recording);
+        }
+        return switch (work.task()) {
+            case NOTHING -> begin(work, label, recording);
+            case UNITS -> onUnits(work, label, recording);
+            case SEVERAL ->
+                label instanceof Label.OfUnit unit ? units.collect(work, unit, recording) : notNow(work, label);
+            case MATERIAL ->
+                label instanceof Label.OfPosition position
+                        ? material.loadAt(work, position, recording)
+                        : notNow(work, label);
+            case POSITION ->
+                label instanceof Label.OfMaterial put ? material.put(work, put, recording) : notNow(work, label);
+            case CARRIER -> onCarrier(work, label, recording);
+            case RUN -> onRun(work, label, recording);
+            case SHIPMENT -> onShipment(work, label);
+        };
+    }
+
+    private Turn begin(Work work, Label label, Recording recording) {
+        if (label instanceof Label.OfUnit unit) {
+            return units.begin(work, unit, recording);
+        }
+        if (label instanceof Label.OfMaterial put) {
+            return material.begin(work, put, recording);
+        }
+        if (label instanceof Label.OfPosition position) {
+            return material.at(work, position, recording);
+        }
+        if (label instanceof Label.OfCarrier carrier) {
+            return carriers.begin(carrier, recording);
+        }
+        return label instanceof Label.OfEquipment equipment ? runs.begin(equipment) : notNow(work, label);
+    }
+
+    private Turn onUnits(Work work, Label label, Recording recording) {
+        if (label instanceof Label.OfUnit child) {
+            return units.putIn(work, child, recording);
+        }
+        return label instanceof Label.OfMaterial taken ? units.take(work, taken, recording) : notNow(work, label);
+    }
+
+    private Turn onCarrier(Work work, Label label, Recording recording) {
+        if (label instanceof Label.OfUnit unit) {
+            return carriers.put(work, unit, recording);
+        }
+        return label instanceof Label.OfCarrier inner ? carriers.put(work, inner, recording) : notNow(work, label);
+    }
+
+    private Turn onRun(Work work, Label label, Recording recording) {
+        if (label instanceof Label.OfCarrier carrier) {
+            return runs.put(work, carrier);
+        }
+        if (label instanceof Label.OfEquipment equipment && equipment.code().equals(work.name())) {
+            return work.since() == null ? runs.start(work, recording) : runs.end(work, recording);
+        }
+        return label instanceof Label.OfUnit unit ? runs.put(work, unit) : notNow(work, label);
+    }
+
+    private Turn onShipment(Work work, Label label) {
+        if (work.name() == null && !(label instanceof Label.OfUnit)) {
+            return shipments.to(work, label.called());
+        }
+        return work.name() != null && label instanceof Label.OfUnit unit
+                ? shipments.put(work, unit)
+                : notNow(work, label);
+    }
+
+    private Turn told(Work work, Command command, Recording recording) {
+        return switch (command) {
+            case CANCEL -> Turn.accepted(work.over(), "cancelled");
+            case SEVERAL ->
+                work.task() == Work.Task.NOTHING
+                        ? Turn.accepted(Work.on(Work.Task.SEVERAL), "several.begin")
+                        : notNow(work, new Label.OfCommand(command));
+            case SHIP ->
+                work.task() == Work.Task.NOTHING ? shipments.begin() : notNow(work, new Label.OfCommand(command));
+            case START ->
+                work.task() == Work.Task.RUN && work.since() == null
+                        ? runs.start(work, recording)
+                        : notNow(work, new Label.OfCommand(command));
+            case END ->
+                work.task() == Work.Task.RUN ? runs.end(work, recording) : notNow(work, new Label.OfCommand(command));
+            case OFF -> off(work, recording);
+            case CLEAN ->
+                work.task() == Work.Task.POSITION
+                        ? material.clean(work, recording)
+                        : notNow(work, new Label.OfCommand(command));
+            case DONE -> done(work, recording);
+            case UNDO -> notNow(work, new Label.OfCommand(command));
+        };
+    }
+
+    private Turn off(Work work, Recording recording) {
+        return switch (work.task()) {
+            case POSITION -> material.off(work, recording);
+            case CARRIER -> carriers.clear(work, recording);
+            default -> notNow(work, new Label.OfCommand(Command.OFF));
+        };
+    }
+
+    private Turn done(Work work, Recording recording) {
+        return switch (work.task()) {
+            case SEVERAL -> units.collected(work, recording);
+            case SHIPMENT -> shipments.done(work, recording);
+            case CARRIER, POSITION -> Turn.accepted(work.over(), "put-aside");
+            default -> notNow(work, new Label.OfCommand(Command.DONE));
+        };
+    }
+
+    private static Turn notNow(Work work, Label label) {
+        return label instanceof Label.Unknown
+                ? Turn.refused(work, Say.of("unknown", label.called()), Say.of("unknown.remedy"))
+                : Turn.refused(work, Say.of("not-now", label.called()), Say.of("not-now.remedy"));
+    }
+}

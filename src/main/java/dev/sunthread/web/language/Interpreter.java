@@ -1,0 +1,77 @@
+package dev.sunthread.web.language;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.springframework.context.MessageSource;
+import org.springframework.context.i18n.LocaleContextHolder;
+import org.springframework.core.io.ClassPathResource;
+import org.springframework.stereotype.Component;
+
+/**
+ * Puts a sentence that the application composed of records into the reader's language. Such sentences are kept in English
+ * with an answer, whose hash they are part of; what has none of the known forms stays as it is. A person's own words are
+ * not touched.
+ */
+@Component("interpreter")
+public class Interpreter {
+
+    private static final String FORMS = "messages/sentences.properties";
+
+    private final MessageSource messages;
+    private final List<Saying> sayings;
+
+    Interpreter(MessageSource messages) {
+        this.messages = messages;
+        this.sayings = sayings();
+    }
+
+    /** The forms in the order of their file, of which the first that fits is taken. */
+    static List<Saying> sayings() {
+        try (var file = new BufferedReader(
+                new InputStreamReader(new ClassPathResource(FORMS).getInputStream(), StandardCharsets.UTF_8))) {
+            List<Saying> sayings = new ArrayList<>();
+            file.lines()
+                    .filter(line -> !line.startsWith("#") && line.contains("="))
+                    .map(line -> line.split("=", 2))
+                    .forEach(form -> sayings.add(Saying.of(form[0], form[1])));
+            return sayings;
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    /** The sentence in the language of the page that is being written. */
+    public String say(@Nullable Object sentence) {
+        Locale reader = LocaleContextHolder.getLocale();
+        String text = sentence == null ? "" : sentence.toString();
+        return reader.getLanguage().equals(Locale.ENGLISH.getLanguage()) ? text : say(text, reader);
+    }
+
+    String say(String text, Locale reader) {
+        for (Saying saying : sayings) {
+            Optional<List<String>> places = saying.read(text);
+            if (places.isPresent()) {
+                Object[] said = places.get().stream()
+                        .map(place -> saying.quotes() ? place : say(place, reader))
+                        .toArray();
+                return asBegun(text, messages.getMessage(saying.key(), said, text, reader));
+            }
+        }
+        return text;
+    }
+
+    private static String asBegun(String text, @Nullable String said) {
+        if (said == null || said.isEmpty()) {
+            return text;
+        }
+        return Character.isUpperCase(text.charAt(0)) ? Character.toUpperCase(said.charAt(0)) + said.substring(1) : said;
+    }
+}

@@ -1,0 +1,43 @@
+package dev.sunthread.web.run;
+
+import dev.sunthread.cure.judging.RawRun;
+import dev.sunthread.kernel.verdict.Digit;
+import dev.sunthread.web.chart.Chart;
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The raw profile of a run: charts, one for each quantity, with the table beside them.
+ *
+ * @param readings every reading, for the file
+ */
+public record CureProfile(List<Chart> charts, List<Sensor> sensors, List<Reading> readings) {
+
+    /** A sensor with what it read at least and at most. */
+    public record Sensor(
+            String sensor,
+            @Nullable String position,
+            String quantity,
+            String unit,
+            int readings,
+            String least,
+            String most,
+            String last) {}
+
+    /** One reading of a sensor, in seconds after the run began. */
+    public record Reading(String sensor, double second, double value, String unit) {}
+
+    static Sensor sensor(RawRun.RawSeries series) {
+        double[] values = series.values();
+        return new Sensor(
+                series.sensor(),
+                series.position(),
+                series.quantity().name().toLowerCase(java.util.Locale.ROOT),
+                series.unitOfMeasure(),
+                values.length,
+                Digit.plain(Arrays.stream(values).min().orElse(0)),
+                Digit.plain(Arrays.stream(values).max().orElse(0)),
+                Digit.plain(values[values.length - 1]));
+    }
+}

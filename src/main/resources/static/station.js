@@ -1,0 +1,155 @@
+// The page at a station. Every scan is kept in the browser before it is sent, so that none is lost; it is called accepted
+// only when the server said so. While the server is away scans wait here in their order.
+(() => {
+  const form = document.getElementById("scan");
+  const field = document.getElementById("text");
+  const bench = document.getElementById("bench");
+  const away = document.getElementById("away");
+  const queueName = "sunthread-" + document.getElementById("main").dataset.queue;
+  const header = document.querySelector("meta[name=_csrf_header]")?.content;
+  const token = document.querySelector("meta[name=_csrf]")?.content;
+  let sending = false;
+
+  const opened = new Promise((resolve, reject) => {
+    const request = indexedDB.open(queueName, 1);
+    request.onupgradeneeded = () => request.result.createObjectStore("scans", { keyPath: "order", autoIncrement: true });
+    request.onsuccess = () => resolve(request.result);
+    request.onerror = () => reject(request.error);
+  });
+  const store = async (mode, ask) => {
+    const database = await opened;
+    return new Promise((resolve, reject) => {
+      const transaction = database.transaction("scans", mode);
+      const request = ask(transaction.objectStore("scans"));
+      transaction.oncomplete = () => resolve(request.result);
+      transaction.onerror = () => reject(transaction.error);
+    });
+  };
+  const all = () => store("readonly", scans => scans.getAll());
+
+  const tone = (frequency, start, length) => {
+    try {
+      tone.context = tone.context || new AudioContext();
+      const oscillator = tone.context.createOscillator();
+      const gain = tone.context.createGain();
+      oscillator.frequency.value = frequency;
+      gain.gain.value = 0.2;
+      oscillator.connect(gain).connect(tone.context.destination);
+      oscillator.start(tone.context.currentTime + start);
+      oscillator.stop(tone.context.currentTime + start + length);
+    } catch { /* a page without sound still shows its word */ }
+  };
+  const sounds = {
+    ACCEPTED: () => tone(1320, 0, 0.09),
+    NOTED: () => { tone(1320, 0, 0.09); tone(880, 0.12, 0.12); },
+    ASKED: () => { tone(660, 0, 0.1); tone(880, 0.14, 0.1); },
+    REFUSED: () => { tone(220, 0, 0.25); tone(196, 0.3, 0.35); },
+    KEPT: () => tone(440, 0, 0.2)
+  };
+
+  const focus = () => { if (document.activeElement !== field) field.focus({ preventScroll: true }); };
+  const isOnlineOnly = () => bench.querySelector("[data-online-only=true]") !== null;
+
+  const showKept = (scans, isAway) => {
+    away.hidden = !isAway;
+    document.body.classList.toggle("is-away", isAway);
+    document.getElementById("kept-count").textContent = scans.length;
+    document.getElementById("kept-list").replaceChildren(...scans.slice(-5).map(scan => {
+      const line = document.createElement("li");
+      line.textContent = scan.text;
+      return line;
+    }));
+  };
+
+  const show = html => {
+    bench.innerHTML = html;
+    sounds[bench.querySelector("[data-outcome]")?.dataset.outcome]?.();
+    countDown();
+  };
+
+  // the page's clock need not be right: the server is told how long ago it was
+  const send = async (scan, behind) => {
+    const body = new URLSearchParams({
+      id: scan.id, text: scan.text, age: Math.max(0, Date.now() - scan.at), kept: scan.kept, behind
+    });
+    const response = await fetch(form.action, {
+      method: "POST", body, redirect: "manual",
+      headers: Object.assign({ "X-Part": "bench" }, header && token ? { [header]: token } : {})
+    });
+    if (response.status >= 500) throw new Error("the server is away");
+    return response;
+  };
+
+  const flush = async () => {
+    if (sending) return;
+    sending = true;
+    try {
+      for (let scans = await all(); scans.length > 0; scans = await all()) {
+        const scan = scans[0];
+        try {
+          const response = await send(scan, scans.length - 1);
+          // signed out meanwhile: scans stay here until somebody signs in at this device again
+          if (!response.ok) { location.reload(); return; }
+          show(await response.text());
+          await store("readwrite", kept => kept.delete(scan.order));
+          const left = await all();
+          showKept(left, left.length > 0 && !away.hidden);
+        } catch {
+          for (const late of scans.filter(one => !one.kept)) {
+            late.kept = true;
+            await store("readwrite", kept => kept.put(late));
+          }
+          showKept(await all(), true);
+          sounds.KEPT();
+          setTimeout(flush, 3000);
+          return;
+        }
+      }
+    } finally {
+      sending = false;
+    }
+  };
+
+  const scan = async text => {
+    if (text.trim() === "") return;
+    const isAway = !away.hidden;
+    const refused = isAway && isOnlineOnly();
+    document.getElementById("not-kept").hidden = !refused;
+    if (refused) { sounds.REFUSED(); return; }
+    const id = crypto.randomUUID ? crypto.randomUUID() : Array.from(crypto.getRandomValues(new Uint8Array(16)), one => one.toString(16).padStart(2, "0")).join("");
+    await store("readwrite", scans => scans.add({ id, text, at: Date.now(), kept: isAway }));
+    if (isAway) { showKept(await all(), true); sounds.KEPT(); }
+    flush();
+  };
+
+  document.addEventListener("submit", event => {
+    if (event.target !== form && !event.target.matches("[data-scans]")) return;
+    event.preventDefault();
+    const text = event.target === form ? field.value : event.submitter?.value || "";
+    field.value = "";
+    focus();
+    scan(text);
+  });
+
+  const countDown = () => {
+    for (const cell of document.querySelectorAll("[data-until]")) {
+      const minutes = Math.floor((Date.parse(cell.dataset.until) - Date.now()) / 60000);
+      const left = cell.querySelector(".left");
+      if (!left || Number.isNaN(minutes)) continue;
+      left.textContent = minutes < 0 ? "✕" : minutes < 2880 ? Math.floor(minutes / 60) + " h " + (minutes % 60) + " min" : Math.floor(minutes / 1440) + " d";
+      cell.classList.toggle("bad", minutes < 0);
+    }
+  };
+
+  document.addEventListener("click", event => { if (!event.target.closest("a, button, input")) focus(); });
+  document.addEventListener("visibilitychange", focus);
+  window.addEventListener("focus", focus);
+  // a key that goes nowhere is the scanner's: let it land in the field
+  document.addEventListener("keydown", event => {
+    if (event.target === document.body && event.key.length === 1 && !event.ctrlKey && !event.altKey && !event.metaKey) focus();
+  });
+  setInterval(countDown, 30000);
+  countDown();
+  focus();
+  all().then(scans => { if (scans.length > 0) flush(); });
+})();

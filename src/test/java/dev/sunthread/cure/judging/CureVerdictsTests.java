@@ -1,0 +1,149 @@
+package dev.sunthread.cure.judging;
+
+import static dev.sunthread.testing.Workshop.rules;
+import static dev.sunthread.testing.Workshop.sentences;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.sunthread.ledger.Acceptance;
+import dev.sunthread.ledger.Door;
+import dev.sunthread.testing.RawData;
+import dev.sunthread.testing.SunthreadTest;
+import dev.sunthread.testing.Workshop;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+/** Cure runs judged from their raw profiles. */
+@SunthreadTest
+class CureVerdictsTests {
+
+    @Autowired
+    Door door;
+
+    @Autowired
+    JdbcClient jdbc;
+
+    private Workshop workshop;
+
+    @BeforeEach
+    void released() {
+        workshop = Workshop.released(door);
+        workshop.plant().say("recipe", "2 00:00", RawData.bakeRevision("B", "20"));
+    }
+
+    @Test
+    void bakeThatKeptItsRecipePasses() {
+        assertThat(bake("10", "C1", "TC-1", "150").findings()).isEmpty();
+        assertThat(standing()).containsExactly("PASSED");
+    }
+
+    @Test
+    void bakeThatBrokeItsRecipeIsAFinding() {
+        assertThat(sentences(bake("10", "C1", "TC-1", "141")))
+                .containsExactly(
+                        "Cure run C1 broke recipe BAKE: Time from 145 to 155 degC of sensor TC-1 is 0 min, but at"
+                                + " least 20 min demanded");
+    }
+
+    @Test
+    void runWithoutProfileIsNotProvenAndDemandsStayAsTheyWere() {
+        workshop.demandingRoute();
+        workshop.bake("10", "C1", "RCV R1");
+        assertThat(standing()).containsExactly("NOT_PROVEN");
+        workshop.pull("10:30", "T1", "RCV R1", "pass");
+        assertThat(workshop.step("11:00", "coat", "RCV R1").findings()).isEmpty();
+    }
+
+    @Test
+    void demandIsNotMetByABakeThatBrokeItsRecipe() {
+        workshop.demandingRoute();
+        bake("10", "C1", "TC-1", "141");
+        workshop.pull("10:30", "T1", "RCV R1", "pass");
+        assertThat(rules(workshop.step("11:00", "coat", "RCV R1")))
+                .containsExactly("demanded-cure-is-done-before-the-next-operation");
+        bake("12", "C2", "TC-1", "150");
+        assertThat(workshop.step("13:00", "coat", "RCV R1").findings()).isEmpty();
+    }
+
+    @Test
+    void sensorFoundToReadHighIsCorrectedSinceTheLastGoodCheck() {
+        bake("10", "C1", "TC-3", "150");
+        check("10:30", null, true);
+        bake("12", "C2", "TC-3", "150");
+        bake("14", "C3", "TC-1", "150");
+        Map<String, Object> reads9High = Map.of("sensor", "TC-3", "quantity", "temperature", "offset", "9");
+        assertThat(sentences(check("16:00", reads9High, false)))
+                .containsExactly(
+                        "1 cure runs in OVEN since its last good check kept their recipe with too little margin"
+                                + " for the error that was found");
+        assertThat(standing()).containsExactly("PASSED", "NOT_PROVEN", "PASSED");
+    }
+
+    @Test
+    void sensorThatAlwaysReadHighShowsTheBakeWasTooCold() {
+        bake("10", "C1", "TC-3", "150");
+        check("16:00", Map.of("sensor", "TC-3", "quantity", "temperature", "offset", "9", "onset", "always"), false);
+        assertThat(standing()).containsExactly("FAILED");
+    }
+
+    @Test
+    void unknownUnitOfASensorIsNotProven() {
+        Map<String, Object> body = RawData.bake("10", "C1", "TC-1", "150", "RCV R1");
+        @SuppressWarnings("unchecked")
+        Map<String, Object> series = (Map<String, Object>) ((List<?>) body.get("profile")).get(0);
+        Map<String, Object> inFahrenheit = new java.util.TreeMap<>(series);
+        inFahrenheit.put("unitOfMeasure", "degF");
+        body.put("profile", List.of(inFahrenheit));
+        workshop.plant().say("cure-run", "10:00", body);
+        assertThat(jdbc.sql("SELECT sentence FROM cure.standing")
+                        .query(String.class)
+                        .list())
+                .containsExactly("The profile can't be used: Sensor TC-1 reads in \"degF\", which is not known");
+    }
+
+    /** Light of 110 and 90 mW/cm2 before and after, for half an hour: 162 to 198 J/cm2. */
+    @Test
+    void doseIsBracketedByTheRadiometer() {
+        Map<String, Object> light = Map.of(
+                "recording",
+                Map.of("longestGap", "10", "fastestChange", "1000"),
+                "dose",
+                Map.of("least", "160000"),
+                "radiometerHours",
+                "24");
+        workshop.plant()
+                .say(
+                        "recipe",
+                        "2 01:00",
+                        Map.of("recipe", "BAKE", "revision", "L", "name", "Light", "terms", Map.of("light", light)));
+        radiometer("09:00", "110");
+        workshop.bake("10", "C1", "RCV R1");
+        assertThat(standing()).containsExactly("NOT_PROVEN");
+        radiometer("11:00", "90");
+        assertThat(standing()).containsExactly("PASSED");
+    }
+
+    private void radiometer(String time, String irradiance) {
+        Map<String, Object> body = new java.util.TreeMap<>(RawData.check("OVEN", null, true));
+        body.put("radiometer", Map.of("irradiance", irradiance, "band", "365 nm", "lampHours", "120"));
+        workshop.plant().say("verification", time, body);
+    }
+
+    private Acceptance bake(String hour, String run, String sensor, String celsius) {
+        return workshop.plant().say("cure-run", hour + ":00", RawData.bake(hour, run, sensor, celsius, "RCV R1"));
+    }
+
+    private Acceptance check(String time, @Nullable Map<String, Object> error, boolean good) {
+        return workshop.plant().say("verification", time, RawData.check("OVEN", error, good));
+    }
+
+    private List<String> standing() {
+        return jdbc.sql("SELECT outcome FROM cure.standing ORDER BY entry")
+                .query(String.class)
+                .list();
+    }
+}

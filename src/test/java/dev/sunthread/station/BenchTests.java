@@ -1,0 +1,214 @@
+package dev.sunthread.station;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import dev.sunthread.ledger.Door;
+import dev.sunthread.scan.label.LabelCode;
+import dev.sunthread.station.Verdict.Outcome;
+import dev.sunthread.testing.Plant;
+import dev.sunthread.testing.SunthreadTest;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.jdbc.core.simple.JdbcClient;
+
+@SunthreadTest
+class BenchTests {
+
+    private static final String OPERATOR = "op-01";
+
+    @Autowired
+    Door door;
+
+    @Autowired
+    Bench bench;
+
+    @Autowired
+    AtWorks atWork;
+
+    @Autowired
+    JdbcClient jdbc;
+
+    private ShopFloor floor;
+    private int scans;
+
+    @BeforeEach
+    void release() {
+        floor = ShopFloor.released(door);
+    }
+
+    private Verdict scan(String station, String text) {
+        return scan(station, text, false);
+    }
+
+    private Verdict scan(String station, String text, boolean kept) {
+        scans++;
+        Scan scan = new Scan("scan-" + scans, text, Plant.at("%02d:%02d".formatted(9 + scans / 60, scans % 60)), kept);
+        return bench.scan(station, OPERATOR, scan, 0);
+    }
+
+    private void scanAll(String station, String... texts) {
+        for (String text : texts) {
+            assertThat(scan(station, text)).extracting(Verdict::outcome).isEqualTo(Outcome.ACCEPTED);
+        }
+    }
+
+    private List<String> kinds() {
+        return jdbc.sql("SELECT kind FROM ledger.entry WHERE source <> 'test' AND id LIKE 'scan-%' ORDER BY number")
+                .query(String.class)
+                .list();
+    }
+
+    private void bonded(String... serials) {
+        scanAll("GLUE", "A-1", "V1");
+        for (String serial : serials) {
+            scanAll("GLUE", serial, "C-1");
+        }
+    }
+
+    @Test
+    void aNewReceiverGetsItsSerialAndIsBondedOnceItsMaterialIsThere() {
+        scanAll("GLUE", "A-1", "V1", "R0001");
+        assertThat(atWork.at("GLUE", OPERATOR).next()).extracting(Say::key).containsExactly("next.use");
+        assertThat(scan("GLUE", "C-1").said()).isEqualTo(Say.of("unit.done", "bond", "R0001"));
+        assertThat(kinds()).containsExactly("charge", "birth", "step");
+        assertThat(jdbc.sql("SELECT count(*) FROM production.step_use WHERE position IS NOT NULL AND lot IS NULL")
+                        .query(Integer.class)
+                        .single())
+                .isEqualTo(1);
+    }
+
+    @Test
+    void aWallAsksForEachOfItsReceiversAndIsFastenedWithTheLast() {
+        bonded("R0001", "R0002");
+        floor.plant().birth("08:00", "WAL", "W0001");
+        bake("R0001", "R0002");
+        scanAll("FLOOR", "W0001", "N-1", "R0001");
+        assertThat(atWork.at("FLOOR", OPERATOR).next().get(0).with()).startsWith("P2", "REC");
+        assertThat(scan("FLOOR", "R0002").said()).isEqualTo(Say.of("unit.done", "fasten", "W0001"));
+        assertThat(kinds()).endsWith("installation", "installation", "step");
+    }
+
+    private void bake(String... units) {
+        scanAll("HEAT", "OVEN-7");
+        scanAll("HEAT", units);
+        scanAll("HEAT", "OVEN-7", ".end");
+    }
+
+    @Test
+    void aReceiverThatWasNotBakedIsRefusedWithTheReasonAndNothingIsRecorded() {
+        bonded("R0001");
+        floor.plant().birth("08:00", "WAL", "W0001");
+        scanAll("FLOOR", "W0001", "N-1");
+        int before = kinds().size();
+        Verdict refused = scan("FLOOR", "R0001");
+        assertThat(refused.outcome()).isEqualTo(Outcome.REFUSED);
+        assertThat(refused.said().with().get(0)).contains("BAKE");
+        assertThat(kinds()).hasSize(before);
+    }
+
+    @Test
+    void aLotOnHoldIsRefusedAndTheUnitStaysInHand() {
+        scanAll("GLUE", "A-1", "V1", "R0001");
+        floor.hold("08:30", "C-1");
+        Verdict refused = scan("GLUE", "C-1");
+        assertThat(refused.outcome()).isEqualTo(Outcome.REFUSED);
+        assertThat(refused.said().with().get(0)).contains("C-1 is on hold: Supplier's notice");
+        assertThat(kinds()).containsExactly("charge", "birth");
+        assertThat(atWork.at("GLUE", OPERATOR).units()).containsExactly("R0001");
+    }
+
+    @Test
+    void theSameScanSentTwiceDoesNothingAndGetsTheSameWord() {
+        Scan scan = new Scan("once", "A-1", Plant.at("09:00"), false);
+        scanAll("COATER", "K-1");
+        Verdict first = bench.scan("GLUE", OPERATOR, scan, 0);
+        assertThat(bench.scan("GLUE", OPERATOR, scan, 0)).isEqualTo(first);
+        assertThat(jdbc.sql("SELECT count(*) FROM station.scan WHERE id = 'once'")
+                        .query(Integer.class)
+                        .single())
+                .isEqualTo(1);
+    }
+
+    @Test
+    void undoVoidsWhatTheLastScanRecordedAndPutsTheUnitBackInHand() {
+        bonded("R0001");
+        assertThat(scan("GLUE", ".undo").said().key()).isEqualTo("undo.done");
+        assertThat(kinds()).endsWith("step", "void");
+        assertThat(atWork.at("GLUE", OPERATOR).units()).containsExactly("R0001");
+        assertThat(scan("GLUE", ".undo").said().key()).isEqualTo("undo.nothing");
+    }
+
+    @Test
+    void anotherContainerReplacesWhatIsLoaded() {
+        scanAll("GLUE", "A-1", "V1", "A-2");
+        assertThat(scan("GLUE", "V1").said()).isEqualTo(Say.of("material.replaced", "A-2", "V1", "A-1"));
+        assertThat(kinds()).containsExactly("charge", "discharge", "charge");
+    }
+
+    @Test
+    void whatIsLoadedAndComesUnderHoldStopsTheStationUntilItIsScannedOff() {
+        scanAll("GLUE", "A-1", "V1");
+        floor.hold("08:30", "A-1");
+        assertThat(atWork.at("GLUE", OPERATOR).stops())
+                .extracting(Remaining::position)
+                .containsExactly("V1");
+        assertThat(scan("GLUE", "V1").said().key()).isEqualTo("material.off-to-hold");
+        assertThat(atWork.at("GLUE", OPERATOR).stops()).isEmpty();
+    }
+
+    @Test
+    void aKeptScanIsRecordedWithAFindingWhateverRuleItBreaks() {
+        scanAll("GLUE", "A-1", "V1", "R0001");
+        floor.hold("08:30", "C-1");
+        Verdict noted = scan("GLUE", "C-1", true);
+        assertThat(noted.outcome()).isEqualTo(Outcome.NOTED);
+        assertThat(kinds()).endsWith("step");
+    }
+
+    @Test
+    void aKeptScanThatCannotBeUnderstoodWaitsInTheInboxUnderAllItMayName() {
+        scanAll("GLUE", "A-1", "V1", "R0001");
+        assertThat(scan("GLUE", "C-l", true).said().key()).isEqualTo("kept.in-inbox");
+        assertThat(jdbc.sql("SELECT name FROM inbox.line_name ORDER BY ordinal")
+                        .query(String.class)
+                        .list())
+                .contains("C-l", "R0001");
+    }
+
+    @Test
+    void aNameOfTwoThingsIsAskedAboutAndAPointAndADigitChoose() {
+        floor.plant().receipt("07:00", "R0009", "CELL");
+        floor.plant().birth("08:00", "REC", "R0009");
+        Verdict asked = scan("GLUE", "R0009");
+        assertThat(asked.outcome()).isEqualTo(Outcome.ASKED);
+        assertThat(asked.choices())
+                .extracting(choice -> choice.said().key())
+                .containsExactly("which.unit", "which.lot");
+        assertThat(scan("GLUE", ".1").said().key()).isEqualTo("unit.in-hand");
+    }
+
+    @Test
+    void aTrayIsLoadedUnitByUnitAndBakedAsOne() {
+        bonded("R0001", "R0002");
+        scanAll("GLUE", LabelCode.carrier("TRAY-1"), "R0001", "R0002", ".done");
+        scanAll("HEAT", "OVEN-7", "TRAY-1", "OVEN-7", "OVEN-7");
+        assertThat(kinds()).endsWith("carrier-load", "carrier-load", "cure-run");
+    }
+
+    @Test
+    void unitsAreShippedToWhomeverIsNamed() {
+        floor.plant().birth("08:00", "WAL", "W0001");
+        scanAll("PACKER", ".ship", "Thornfield Array", "W0001");
+        Verdict done = scan("PACKER", ".done");
+        assertThat(done.said().key()).isIn("ship.done", "said");
+    }
+
+    @Test
+    void whatIsUnknownIsRefusedAndTheWorkStays() {
+        scanAll("GLUE", "A-1", "V1", "R0001");
+        assertThat(scan("GLUE", "???").said().key()).isEqualTo("unknown");
+        assertThat(atWork.at("GLUE", OPERATOR).units()).containsExactly("R0001");
+    }
+}

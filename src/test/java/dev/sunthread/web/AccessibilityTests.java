@@ -1,0 +1,76 @@
+package dev.sunthread.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.results.Rule;
+import com.deque.html.axecore.selenium.AxeBuilder;
+import dev.sunthread.ledger.Door;
+import dev.sunthread.testing.Browser;
+import dev.sunthread.testing.SunthreadTest;
+import java.net.URI;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.openqa.selenium.By;
+import org.openqa.selenium.WebDriver;
+import org.openqa.selenium.support.ui.WebDriverWait;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
+import org.springframework.boot.test.web.server.LocalServerPort;
+
+/** Every kind of page under the rules of WCAG 2.2, A and AA, as axe-core checks them. */
+@Tag("browser")
+@SunthreadTest(webEnvironment = WebEnvironment.RANDOM_PORT)
+class AccessibilityTests {
+
+    private static final Duration LONGEST = Duration.ofSeconds(20);
+    private static final Set<String> GRAVE = Set.of("serious", "critical");
+
+    @LocalServerPort
+    int port;
+
+    @Autowired
+    Door door;
+
+    @ParameterizedTest
+    @CsvSource({"1280, light", "1280, dark", "800, light", "800, dark"})
+    void noPageShutsAnyoneOut(int width, String scheme) throws Exception {
+        SmallPlant.withRuns(StockedPlant.built(door)).bondWithLot("12:00", "R0002", "A-99");
+        List<String> found = new ArrayList<>();
+        try (var browser = Browser.open(width, 900).preferring(scheme)) {
+            for (String address : EveryPage.OF_THE_SMALL_PLANT) {
+                WebDriver page = browser.go(URI.create("http://127.0.0.1:" + port + address));
+                assertThat(page.findElements(By.tagName("main"))).as(address).hasSize(1);
+                new WebDriverWait(page, LONGEST)
+                        .until(any -> page.findElements(By.cssSelector("[data-flow]:not([data-drawn])"))
+                                .isEmpty());
+                found.addAll(barriers(address, page));
+            }
+        }
+        assertThat(found).isEmpty();
+    }
+
+    private static List<String> barriers(String address, WebDriver page) {
+        return new AxeBuilder()
+                        .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa", "best-practice"))
+                        .analyze(page)
+                        .getViolations()
+                        .stream()
+                        .filter(rule -> GRAVE.contains(rule.getImpact()))
+                        .map(rule -> address + " " + words(rule))
+                        .toList();
+    }
+
+    private static String words(Rule rule) {
+        return rule.getId() + ": " + rule.getHelp() + " "
+                + rule.getNodes().stream()
+                        .map(node -> node.getHtml())
+                        .distinct()
+                        .limit(3)
+                        .toList();
+    }
+}

@@ -1,0 +1,41 @@
+package dev.sunthread.web;
+
+import java.util.List;
+
+/** An address of every kind of page of the small plant with stock and runs. */
+final class EveryPage {
+
+    static final List<String> OF_THE_SMALL_PLANT = List.of(
+            "/",
+            "/search?q=R0",
+            "/unit?item=RCV&serial=R0001",
+            "/unit?item=WALL&serial=W/1&built=ever",
+            "/unit?item=RCV&serial=R0009",
+            "/lot?number=A-17",
+            "/container?label=C/1",
+            "/trace",
+            "/trace?way=forward&lot=A-17",
+            "/trace?way=backward&item=WALL&serial=W/1",
+            "/trace?lot=none",
+            "/trace/flow?way=forward&lot=A-17",
+            "/trace/window?station=BOND&position=V1",
+            "/compare/units?leftItem=RCV&leftSerial=R0001&rightItem=RCV&rightSerial=R0002",
+            "/compare/answers",
+            "/stations",
+            "/station?code=BOND",
+            "/position?station=BOND&code=V1",
+            "/cure-run?name=C/1",
+            "/test-run?name=T-1",
+            "/equipment?name=OVEN",
+            "/carrier?name=TRAY%201",
+            "/journal",
+            "/inbox",
+            "/findings",
+            "/holds",
+            "/waiting",
+            "/expiring",
+            "/in-process",
+            "/no-such-page");
+
+    private EveryPage() {}
+}

@@ -1,0 +1,80 @@
+package dev.sunthread.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+
+import dev.sunthread.ledger.Door;
+import dev.sunthread.testing.RawData;
+import dev.sunthread.testing.SunthreadTest;
+import dev.sunthread.testing.Workshop;
+import java.net.URI;
+import java.util.Map;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.test.web.servlet.MockMvc;
+
+/** What pages of runs tell of their raw data. */
+@SunthreadTest
+class RunVerdictPageTests {
+
+    @Autowired
+    Door door;
+
+    @Autowired
+    MockMvc pages;
+
+    private Workshop workshop;
+
+    @BeforeEach
+    void released() {
+        workshop = Workshop.released(door);
+    }
+
+    @Test
+    void aCureRunShowsItsProfileAgainstItsWindowAndItsVerdict() throws Exception {
+        workshop.plant().say("recipe", "2 00:00", RawData.bakeRevision("B", "20"));
+        workshop.plant().say("cure-run", "10:00", RawData.bake("10", "C-7", "TC-1", "150", "RCV R1"));
+        workshop.plant().say("recipe", "20 00:00", RawData.bakeRevision("C", "25"));
+        assertThat(text("/cure-run?name=C-7"))
+                .contains("Revision C for comparison failed", "Revision B in force when it began passed")
+                .contains("Time from 145 to 155 degC of sensor TC-1 20.", "5 readings")
+                .contains("TC-1 temperature 5 25 150 60 degC")
+                .contains("window of the recipe");
+        assertThat(html("/cure-run?name=C-7")).contains("<polyline", "table=profile");
+        assertThat(html("/cure-run?name=C-7&table=profile&format=csv")).contains("TC-1,1800.0,60.0,degC");
+    }
+
+    @Test
+    void aTestRunShowsItsCurvesNumbersAndVerdict() throws Exception {
+        workshop.plant().say("specification", "2 00:00", RawData.powerRevision("B", "0.5"));
+        workshop.plant().say("test-run", "10:00", RawData.swept("T-7", "RCV R1", "pass", RawData.Points.of(1)));
+        assertThat(text("/test-run?name=T-7"))
+                .contains("Revision B in force when it began passed", "Maximum power is 0.5958 W", "at least 0.5 W")
+                .contains("Short-circuit current 1 A", "Fill factor", "parabola through three points", "10 points")
+                .contains("one diode by implicit residual");
+        workshop.plant()
+                .say(
+                        "verification",
+                        "12:00",
+                        RawData.check("RIG", Map.of("quantity", "current", "percent", "30"), false));
+        assertThat(text("/equipment?name=RIG"))
+                .contains("current reads 30 % above the truth", "test run T-7 PULL not proven");
+    }
+
+    @Test
+    void aSweepThatCannotBeUsedSaysWhy() throws Exception {
+        Map<String, Object> body = RawData.swept(
+                "T-8", "RCV R1", "pass", new RawData.Points(java.util.List.of("0", "1"), java.util.List.of("1", "0")));
+        workshop.plant().say("test-run", "10:00", body);
+        assertThat(text("/test-run?name=T-8")).contains("A sweep of 2 voltages and 2 currents is too short");
+    }
+
+    private String text(String address) throws Exception {
+        return html(address).replaceAll("<[^>]*>", " ").replaceAll("\\s+", " ");
+    }
+
+    private String html(String address) throws Exception {
+        return pages.perform(get(URI.create(address))).andReturn().getResponse().getContentAsString();
+    }
+}
