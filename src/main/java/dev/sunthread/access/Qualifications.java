@@ -52,6 +52,15 @@ public class Qualifications {
                 .single();
     }
 
+    /** Whether the mark is of a person known here who was not qualified for an operation at a moment. */
+    public boolean lacks(String mark, String operation, OffsetDateTime at) {
+        boolean known = jdbc.sql("SELECT EXISTS (SELECT FROM access.person WHERE mark = ?)")
+                .param(mark)
+                .query(Boolean.class)
+                .single();
+        return known && !covers(mark, operation, at);
+    }
+
     /** All that a person was ever given, the latest first. */
     public List<Qualification> of(String mark) {
         return jdbc.sql("""

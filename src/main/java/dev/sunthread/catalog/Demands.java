@@ -47,6 +47,25 @@ public class Demands {
         return demanded(item, null, at);
     }
 
+    /** What the last operation demands. */
+    public List<Demand> ofLast(long item, OffsetDateTime at) {
+        return revisions
+                .inForce("route_revision", item, at)
+                .map(revision -> remembered
+                        .<Long, List<Demand>>of("demands of the last operation")
+                        .computeIfAbsent(revision, asked -> ofLast(ofAll(item, at), asked)))
+                .orElse(List.of());
+    }
+
+    private List<Demand> ofLast(List<Demand> all, long revision) {
+        String last = jdbc.sql(
+                        "SELECT operation FROM catalog.route_operation WHERE entry = ? ORDER BY sequence DESC LIMIT 1")
+                .param(revision)
+                .query(String.class)
+                .single();
+        return all.stream().filter(demand -> demand.operation().equals(last)).toList();
+    }
+
     private List<Demand> demanded(long item, @Nullable String operation, OffsetDateTime at) {
         return revisions
                 .inForce("route_revision", item, at)

@@ -6,6 +6,7 @@ import dev.sunthread.production.Assemblies;
 import dev.sunthread.production.Prerequisite;
 import java.time.OffsetDateTime;
 import java.util.Collection;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -18,6 +19,15 @@ import org.springframework.stereotype.Component;
 @Component
 class DemandedCures implements Prerequisite {
 
+    private static final String RUN = "r.recipe = :recipe AND r.ended_at <= :at AND " + Known.now("r.entry")
+            + " AND NOT EXISTS (SELECT FROM cure.standing v WHERE v.entry = r.entry"
+            + " AND v.measured AND v.outcome <> 'PASSED')";
+
+    /** Most are named by the run itself; only the rest is looked for in assemblies and on carriers. */
+    private static final String NAMED = """
+            SELECT m.unit FROM cure.run_unit m JOIN cure.run_record r USING (entry) WHERE m.unit = ANY (:units) AND %s
+            """.formatted(RUN);
+
     // OFFSET 0 as in Assemblies
     private static final String CURED = Assemblies.WITH_AROUND_AND_CARRIED
             + """
@@ -28,11 +38,7 @@ class DemandedCures implements Prerequisite {
             SELECT x.unit FROM carried x
             CROSS JOIN LATERAL (SELECT m.entry FROM cure.run_carrier m WHERE m.carrier = x.carrier OFFSET 0) m
             CROSS JOIN LATERAL (SELECT r.* FROM cure.run_record r WHERE r.entry = m.entry OFFSET 0) r WHERE %1$s
-            """.formatted(
-                            "r.recipe = :recipe AND r.ended_at <= :at AND x.during && tstzrange(r.started_at, r.ended_at, '[]')"
-                                    + " AND " + Known.now("r.entry")
-                                    + " AND NOT EXISTS (SELECT FROM cure.standing v WHERE v.entry = r.entry"
-                                    + " AND v.measured AND v.outcome <> 'PASSED')");
+            """.formatted(RUN + " AND x.during && tstzrange(r.started_at, r.ended_at, '[]')");
 
     private final JdbcClient jdbc;
 
@@ -47,8 +53,17 @@ class DemandedCures implements Prerequisite {
 
     @Override
     public Set<Long> met(Demand demand, Collection<Long> units, OffsetDateTime at) {
+        Set<Long> met = read(NAMED, demand, units, at);
+        List<Long> left = units.stream().filter(unit -> !met.contains(unit)).toList();
+        if (!left.isEmpty()) {
+            met.addAll(read(CURED, demand, left, at));
+        }
+        return met;
+    }
+
+    private Set<Long> read(String sql, Demand demand, Collection<Long> units, OffsetDateTime at) {
         return jdbc
-                .sql(CURED)
+                .sql(sql)
                 .param("units", units.toArray(Long[]::new))
                 .param("recipe", demand.definition())
                 .param("at", at)

@@ -19,6 +19,12 @@ import org.springframework.stereotype.Repository;
 @Repository
 public class Holds {
 
+    /**
+     * What a transaction that records alone keeps of things that open holds touch, for whoever computes it; each hold and
+     * release clears it.
+     */
+    public static final String TOUCHED = "touched by holds";
+
     private static final String HOLDS = "holds";
 
     private final SoleWriter sole;
@@ -89,6 +95,7 @@ public class Holds {
 
     void changed() {
         sole.known(HOLDS).clear();
+        sole.known(TOUCHED).clear();
     }
 
     /** Every open hold, the newest first, at most so many. */

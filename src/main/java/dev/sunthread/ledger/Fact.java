@@ -1,6 +1,6 @@
 package dev.sunthread.ledger;
 
-import dev.sunthread.kernel.Refused;
+import dev.sunthread.kernel.RuleBroken;
 import dev.sunthread.kernel.TraceRef;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -68,16 +68,21 @@ public final class Fact<B> {
         return body;
     }
 
+    /** Whether the envelope asks for something to be done, so that a broken rule still can stop it. */
+    public boolean isAsked() {
+        return manner == Manner.DO;
+    }
+
     /**
      * Says that a rule is broken: refuses what is asked to be done, or notes a finding beside what was done.
      *
-     * @throws Refused if the envelope asks for something to be done
+     * @throws RuleBroken if the envelope asks for something to be done
      */
     public void breaks(String rule, String sentence, String remedy, TraceRef... about) {
         if (manner == Manner.DO) {
-            throw new Refused(sentence, remedy);
+            throw new RuleBroken(rule, sentence, remedy, List.of(about));
         }
-        findings.add(new RaisedFinding(rule, sentence, remedy, List.of(about)));
+        shows(rule, sentence, remedy, about);
     }
 
     /** Says that what is recorded shows a breach that a person must settle; it is recorded however it was asked for. */

@@ -3,6 +3,7 @@ package dev.sunthread.materials;
 import dev.sunthread.catalog.Position;
 import dev.sunthread.catalog.Stations;
 import dev.sunthread.kernel.TraceRef;
+import dev.sunthread.ledger.EarlierEntries;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Kind;
 import dev.sunthread.ledger.body.Field;
@@ -26,13 +27,24 @@ class ChargeKind implements Kind<ChargeKind.Body> {
     private final LotRules rules;
     private final Containers containers;
     private final Loading loading;
+    private final LoadRules loadRules;
+    private final EarlierEntries earlier;
     private final JdbcClient jdbc;
 
-    ChargeKind(Stations stations, LotRules rules, Containers containers, Loading loading, JdbcClient jdbc) {
+    ChargeKind(
+            Stations stations,
+            LotRules rules,
+            Containers containers,
+            Loading loading,
+            LoadRules loadRules,
+            EarlierEntries earlier,
+            JdbcClient jdbc) {
         this.stations = stations;
         this.rules = rules;
         this.containers = containers;
         this.loading = loading;
+        this.loadRules = loadRules;
+        this.earlier = earlier;
         this.jdbc = jdbc;
     }
 
@@ -58,12 +70,14 @@ class ChargeKind implements Kind<ChargeKind.Body> {
         loading.lock(position.id());
         long lot = rules.taken(fact, body.lot());
         positionIsDischargedBeforeTheNextCharge(fact, position, lot);
+        Long container = containers.ofLot(fact, body.container(), body.lot(), lot);
         jdbc.sql("INSERT INTO materials.charge (entry, position, lot, container, charged_at) VALUES (?, ?, ?, ?, ?)")
                 .params(fact.entry(), position.id(), lot)
-                .param(containers.ofLot(fact, body.container(), body.lot(), lot))
+                .param(container)
                 .param(fact.occurredAt())
                 .update();
         loading.follow(position.id());
+        loadRules.chargedMayBeUsed(fact, body.lot(), lot, container);
     }
 
     private void positionIsDischargedBeforeTheNextCharge(Fact<Body> fact, Position position, long lot) {
@@ -71,9 +85,10 @@ class ChargeKind implements Kind<ChargeKind.Body> {
                 .ifPresent(before -> fact.breaks(
                         "position-is-discharged-before-the-next-charge",
                         "Position " + position.code() + " of " + position.stationCode()
-                                + " was charged while another charge was still loaded",
+                                + " was charged while another charge was still loaded, recorded "
+                                + earlier.words(before.charge(), fact.occurredAt()),
                         "Record the discharge of what was there before",
-                        TraceRef.lot(before),
+                        TraceRef.lot(before.lot()),
                         TraceRef.lot(lot)));
     }
 

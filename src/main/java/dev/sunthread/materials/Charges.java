@@ -33,8 +33,8 @@ public class Charges {
         this.jdbc = jdbc;
     }
 
-    /** The lot loaded at a position at a time, as state has it. */
-    public Optional<Long> lotAt(long position, OffsetDateTime at) {
+    /** What is loaded at a position at a time, as state has it. */
+    public Optional<Loaded> at(long position, OffsetDateTime at) {
         return loading.loadedAt(position, at);
     }
 

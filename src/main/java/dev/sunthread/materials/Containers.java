@@ -45,6 +45,19 @@ public class Containers {
                 .optional();
     }
 
+    /** The label of a container. */
+    public String label(long container) {
+        return jdbc.sql("SELECT label FROM materials.container WHERE id = ?")
+                .param(container)
+                .query(String.class)
+                .single();
+    }
+
+    /** The lot that was last filled into a container; empty if none is recorded. */
+    public Optional<Long> lotIn(long container) {
+        return held(container).stream().findFirst();
+    }
+
     /** The internal number of a container that something of a lot came from or went to; absent if none is named. */
     public @Nullable Long ofLot(Fact<?> fact, @Nullable String label, String number, long lot) {
         if (label == null) {

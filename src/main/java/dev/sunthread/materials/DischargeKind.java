@@ -77,7 +77,7 @@ class DischargeKind implements Kind<DischargeKind.Body> {
         if (into == null) {
             return null;
         }
-        Optional<Long> content = Optional.ofNullable(lot).or(() -> loading.loadedAt(position.id(), fact.occurredAt()));
+        Optional<Long> content = Optional.ofNullable(lot).or(() -> lotAt(fact, position));
         long made = making.made(
                 fact,
                 NewLot.of(
@@ -88,8 +88,12 @@ class DischargeKind implements Kind<DischargeKind.Body> {
         return made;
     }
 
+    private Optional<Long> lotAt(Fact<Body> fact, Position position) {
+        return loading.loadedAt(position.id(), fact.occurredAt()).map(Loaded::lot);
+    }
+
     private void lotTakenOffIsTheOneLoaded(Fact<Body> fact, Position position, @Nullable Long lot) {
-        Long loaded = loading.loadedAt(position.id(), fact.occurredAt()).orElse(null);
+        Long loaded = lotAt(fact, position).orElse(null);
         if (loaded == null) {
             fact.breaks(
                     "only-what-is-loaded-is-taken-off",

@@ -1,6 +1,7 @@
 package dev.sunthread.materials;
 
 import dev.sunthread.ledger.Known;
+import dev.sunthread.ledger.SoleWriter;
 import java.time.OffsetDateTime;
 import java.util.Optional;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -22,14 +23,20 @@ public class Expiry {
             HAVING min(o.expires_at) IS NOT NULL
             """;
 
+    private final SoleWriter sole;
     private final JdbcClient jdbc;
 
-    Expiry(JdbcClient jdbc) {
+    Expiry(SoleWriter sole, JdbcClient jdbc) {
+        this.sole = sole;
         this.jdbc = jdbc;
     }
 
     /** By all that is recorded and not withdrawn. */
     Optional<OffsetDateTime> now(long lot) {
+        return sole.<Long, Optional<OffsetDateTime>>known(Lots.EXPIRIES).computeIfAbsent(lot, this::ask);
+    }
+
+    private Optional<OffsetDateTime> ask(long lot) {
         return read(EARLIEST.formatted(Known.now("c.entry"), Known.now("o.entry")), lot, 0);
     }
 

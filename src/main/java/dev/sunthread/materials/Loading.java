@@ -1,7 +1,10 @@
 package dev.sunthread.materials;
 
+import dev.sunthread.ledger.SoleWriter;
 import java.time.OffsetDateTime;
+import java.util.Map;
 import java.util.Optional;
+import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -9,9 +12,13 @@ import org.springframework.stereotype.Repository;
 @Repository
 class Loading {
 
+    private static final String LOADED = "loaded";
+
+    private final SoleWriter sole;
     private final JdbcClient jdbc;
 
-    Loading(JdbcClient jdbc) {
+    Loading(SoleWriter sole, JdbcClient jdbc) {
+        this.sole = sole;
         this.jdbc = jdbc;
     }
 
@@ -23,16 +30,28 @@ class Loading {
                 .listOfRows();
     }
 
-    /** The lot loaded at a position at a time. */
-    Optional<Long> loadedAt(long position, OffsetDateTime at) {
-        return jdbc.sql("SELECT lot FROM materials.loaded WHERE position = ? AND during @> ?")
+    /** What is loaded at a position at a time. */
+    Optional<Loaded> loadedAt(long position, OffsetDateTime at) {
+        Map<Long, Loaded> known = sole.known(LOADED);
+        Loaded last = known.get(position);
+        if (last != null && last.covers(at)) {
+            return Optional.of(last);
+        }
+        Optional<Loaded> loaded = jdbc.sql("""
+                        SELECT l.entry AS charge, l.lot, c.container, lower(l.during) AS since, upper(l.during) AS until
+                        FROM materials.loaded l JOIN materials.charge c USING (entry)
+                        WHERE l.position = ? AND l.during @> ?
+                        """)
                 .params(position, at)
-                .query(Long.class)
+                .query(DataClassRowMapper.newInstance(Loaded.class))
                 .optional();
+        loaded.ifPresent(found -> known.put(position, found));
+        return loaded;
     }
 
     /** Brings the state of a position in line with its history. */
     void follow(long position) {
+        sole.known(LOADED).remove(position);
         jdbc.sql("""
                         DELETE FROM materials.loaded l WHERE l.position = :position AND NOT EXISTS (
                           SELECT FROM materials.loading h

@@ -34,6 +34,7 @@ public class LotMaking {
             lotIsNotMadeOfItself(fact, made.number(), lot);
         }
         insert(fact, lot, made);
+        lots.originChanged(lot);
         for (int i = 0; i < parts.size(); i++) {
             insert(fact.entry(), lot, i + 1, parts.get(i));
         }

@@ -1,11 +1,14 @@
 package dev.sunthread.materials;
 
 import dev.sunthread.holds.Holds;
+import dev.sunthread.holds.Passes;
+import dev.sunthread.holds.SoftRule;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Known;
 import dev.sunthread.ledger.SoleWriter;
 import java.time.OffsetDateTime;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -19,14 +22,16 @@ public class LotRules {
     private final Lots lots;
     private final Holds holds;
     private final Expiry expiry;
+    private final Passes passes;
     private final SoleWriter sole;
     private final JdbcClient jdbc;
 
-    LotRules(Lots lots, Holds holds, Expiry expiry, SoleWriter sole, JdbcClient jdbc) {
+    LotRules(Lots lots, Holds holds, Expiry expiry, Passes passes, SoleWriter sole, JdbcClient jdbc) {
         this.sole = sole;
         this.lots = lots;
         this.holds = holds;
         this.expiry = expiry;
+        this.passes = passes;
         this.jdbc = jdbc;
     }
 
@@ -48,8 +53,16 @@ public class LotRules {
     /** The internal number of a lot that another is made of, with what is wrong noted or refused. */
     public long madeInto(Fact<?> fact, String number) {
         long lot = taken(fact, number);
-        lotIsNotExpired(fact, number, lot);
+        lotIsNotExpired(fact, number, lot, null);
         return lot;
+    }
+
+    /** What is wrong with a lot that something is taken in of because it is recorded as loaded, noted or refused. */
+    public void loadedLotMayBeUsed(Fact<?> fact, long lot, String operation) {
+        String number = lots.number(lot);
+        lotIsNotOnHold(fact, number, lot);
+        lotIsNotEnded(fact, number, lot);
+        lotIsNotExpired(fact, number, lot, operation);
     }
 
     /** Notes or refuses a quantity that is in another unit than the lot's item has, if both are known. */
@@ -114,14 +127,20 @@ public class LotRules {
         sole.known(ENDINGS).clear();
     }
 
-    private void lotIsNotExpired(Fact<?> fact, String number, long lot) {
+    /**
+     * Notes or refuses a lot that had expired.
+     *
+     * @param operation the operation that takes it in; absent if it is none
+     */
+    public void lotIsNotExpired(Fact<?> fact, String number, long lot, @Nullable String operation) {
         OffsetDateTime expiresAt = expiry.now(lot).orElse(OffsetDateTime.MAX);
         if (!fact.occurredAt().isBefore(expiresAt)) {
-            fact.breaks(
-                    "lot-is-not-expired",
-                    "Lot " + number + " had expired",
-                    "Set it aside and ask quality",
-                    TraceRef.lot(lot));
+            passes.breaks(
+                    fact,
+                    SoftRule.LOT_IS_NOT_EXPIRED,
+                    operation,
+                    new Passes.Words("Lot " + number + " had expired", "Set it aside and ask quality"),
+                    List.of(TraceRef.lot(lot)));
         }
     }
 }

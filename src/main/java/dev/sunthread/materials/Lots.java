@@ -12,6 +12,10 @@ import org.springframework.stereotype.Repository;
 @Repository
 public class Lots {
 
+    static final String EXPIRIES = "expiries";
+
+    private static final String ITEMS = "items of lots";
+
     private final Remembered remembered;
     private final SoleWriter sole;
     private final JdbcClient jdbc;
@@ -47,10 +51,20 @@ public class Lots {
 
     /** The number on the label of a lot. */
     public String number(long lot) {
+        return remembered.<Long, String>of("lot numbers").computeIfAbsent(lot, this::askNumber);
+    }
+
+    private String askNumber(long lot) {
         return jdbc.sql("SELECT number FROM materials.lot WHERE id = ?")
                 .param(lot)
                 .query(String.class)
                 .single();
+    }
+
+    /** Says that the origin of a lot is being recorded. */
+    void originChanged(long lot) {
+        sole.known(ITEMS).remove(lot);
+        sole.known(EXPIRIES).clear();
     }
 
     /** Whether a receipt, or the record of its making, says where the lot comes from. */
@@ -72,6 +86,10 @@ public class Lots {
 
     /** The internal number of the item that a lot is of, as last recorded; empty if nothing tells it. */
     public Optional<Long> itemOf(long lot) {
+        return sole.<Long, Optional<Long>>known(ITEMS).computeIfAbsent(lot, this::askItemOf);
+    }
+
+    private Optional<Long> askItemOf(long lot) {
         return about(lot, """
                         SELECT o.item FROM materials.lot_origin o
                         WHERE o.lot = ? AND o.item IS NOT NULL AND %s ORDER BY o.entry DESC LIMIT 1

@@ -76,6 +76,7 @@ class ReceiptKind implements Kind<ReceiptKind.Body> {
                 .param(body.supplier())
                 .param(body.expiresAt())
                 .update();
+        lots.originChanged(lot);
         for (String supplierLot : new HashSet<>(body.supplierLots())) {
             jdbc.sql("INSERT INTO materials.receipt_supplier_lot (entry, supplier_lot) VALUES (?, ?)")
                     .params(fact.entry(), supplierLot)

@@ -2,6 +2,7 @@ package dev.sunthread.production;
 
 import dev.sunthread.catalog.Stations;
 import dev.sunthread.kernel.TraceRef;
+import dev.sunthread.ledger.EarlierEntries;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Kind;
 import dev.sunthread.ledger.body.Field;
@@ -24,11 +25,13 @@ class BirthKind implements Kind<BirthKind.Body> {
 
     private final Units units;
     private final Stations stations;
+    private final EarlierEntries earlier;
     private final JdbcClient jdbc;
 
-    BirthKind(Units units, Stations stations, JdbcClient jdbc) {
+    BirthKind(Units units, Stations stations, EarlierEntries earlier, JdbcClient jdbc) {
         this.units = units;
         this.stations = stations;
+        this.earlier = earlier;
         this.jdbc = jdbc;
     }
 
@@ -67,7 +70,8 @@ class BirthKind implements Kind<BirthKind.Body> {
             if (before.contains(unit)) {
                 fact.breaks(
                         "serial-is-given-once",
-                        "Serial " + name + " was given before",
+                        "Serial " + name + " was given before, recorded "
+                                + earlier.words(units.birthOf(unit), fact.occurredAt()),
                         "Find out which body carries it; relabel the other",
                         TraceRef.unit(unit));
             }

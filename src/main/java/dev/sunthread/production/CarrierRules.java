@@ -1,6 +1,7 @@
 package dev.sunthread.production;
 
 import dev.sunthread.kernel.TraceRef;
+import dev.sunthread.ledger.EarlierEntries;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Known;
 import java.util.List;
@@ -17,7 +18,7 @@ class CarrierRules {
 
     /** The loads that overlap the new ones in time and share something with them: only the nearest in time can be new. */
     private static final String NEAREST = """
-            SELECT n.ordinal, oc.code AS carrier, n.unit, o.unit AS other_unit
+            SELECT n.ordinal, oc.code AS carrier, o.entry, n.unit, o.unit AS other_unit
             FROM production.carrying n
             CROSS JOIN LATERAL (
               (SELECT l.entry, l.ordinal FROM production.carrier_load l
@@ -52,6 +53,7 @@ class CarrierRules {
     private record Conflict(
             int ordinal,
             String carrier,
+            long entry,
             @Nullable Long unit,
             @Nullable Long otherUnit) {
 
@@ -65,10 +67,12 @@ class CarrierRules {
     }
 
     private final UnitRules unitRules;
+    private final EarlierEntries earlier;
     private final JdbcClient jdbc;
 
-    CarrierRules(UnitRules unitRules, JdbcClient jdbc) {
+    CarrierRules(UnitRules unitRules, EarlierEntries earlier, JdbcClient jdbc) {
         this.unitRules = unitRules;
+        this.earlier = earlier;
         this.jdbc = jdbc;
     }
 
@@ -99,21 +103,24 @@ class CarrierRules {
                 .list();
     }
 
-    private static void nothingIsOnTwoCarriers(Fact<CarrierLoadKind.Body> fact, Conflict conflict) {
+    private void nothingIsOnTwoCarriers(Fact<CarrierLoadKind.Body> fact, Conflict conflict) {
         fact.breaks(
                 "nothing-is-on-two-carriers",
                 what(fact, conflict.ordinal()) + " was put on carrier "
-                        + fact.body().carrier() + " while recorded as being on carrier " + conflict.carrier(),
+                        + fact.body().carrier() + " while recorded as being on carrier " + conflict.carrier()
+                        + ", put there "
+                        + earlier.words(conflict.entry(), fact.occurredAt()),
                 "Record the unload that was missed, or correct the carrier",
                 conflict.about());
     }
 
-    private static void carrierPositionHoldsOneThing(Fact<CarrierLoadKind.Body> fact, Conflict conflict) {
+    private void carrierPositionHoldsOneThing(Fact<CarrierLoadKind.Body> fact, Conflict conflict) {
         fact.breaks(
                 "carrier-position-holds-one-thing",
                 what(fact, conflict.ordinal()) + " was put into position "
                         + fact.body().loads().get(conflict.ordinal() - 1).position() + " of carrier "
-                        + fact.body().carrier() + ", which is recorded as occupied then",
+                        + fact.body().carrier() + ", which is recorded as occupied then, filled "
+                        + earlier.words(conflict.entry(), fact.occurredAt()),
                 "Record the unload that was missed, or correct the position",
                 conflict.about());
     }

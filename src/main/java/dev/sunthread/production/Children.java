@@ -71,7 +71,8 @@ class Children {
     /** What must hold of a part of a lot before it is put into a parent. */
     void partMayBeTaken(Fact<?> fact, ChildName name) {
         if (name.lot() != null) {
-            lotRules.taken(fact, name.lot());
+            long lot = lotRules.taken(fact, name.lot());
+            lotRules.lotIsNotExpired(fact, name.lot(), lot, null);
         }
     }
 

@@ -1,7 +1,6 @@
 package dev.sunthread.production;
 
 import dev.sunthread.catalog.Structures;
-import dev.sunthread.holds.Holds;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Fact;
 import java.util.Map;
@@ -15,22 +14,22 @@ class InstallationRules {
     private final Children children;
     private final Structures structures;
     private final Stays stays;
-    private final Holds holds;
-    private final Prerequisites prerequisites;
+    private final JoinRules joinRules;
+    private final TakenPlaces takenPlaces;
 
     InstallationRules(
             UnitRules unitRules,
             Children children,
             Structures structures,
             Stays stays,
-            Holds holds,
-            Prerequisites prerequisites) {
-        this.prerequisites = prerequisites;
+            JoinRules joinRules,
+            TakenPlaces takenPlaces) {
         this.unitRules = unitRules;
         this.children = children;
         this.structures = structures;
         this.stays = stays;
-        this.holds = holds;
+        this.joinRules = joinRules;
+        this.takenPlaces = takenPlaces;
     }
 
     /** What must hold before; gives the parent's position. */
@@ -39,18 +38,11 @@ class InstallationRules {
         unitRules.unitsMayMoveOn(fact, Map.of(parent, body.parent()));
         children.partMayBeTaken(fact, body.child());
         if (body.child().unit() != null && child.unit() != null) {
-            heldChildHoldsItsParent(fact, body.child().unit(), child.unit(), parent);
-            prerequisites.leavingUnitsHaveWhatIsDemanded(
-                    fact, Map.of(child.unit(), body.child().unit()));
+            unitRules.heldChildHoldsItsParent(fact, body.child().unit(), child.unit(), parent);
         }
         positionTakesTheItem(fact, child, parent);
+        joinRules.mayBeJoined(fact, child, parent);
         return stays.position(parent, body.position());
-    }
-
-    private void heldChildHoldsItsParent(Fact<InstallationKind.Body> fact, UnitName name, long child, long parent) {
-        if (unitRules.unitsMayMoveOn(fact, Map.of(child, name)).contains(child)) {
-            holds.place(fact, TraceRef.unit(parent), "Unit " + name + " was put into it while on hold");
-        }
     }
 
     private void positionTakesTheItem(Fact<InstallationKind.Body> fact, Children.Child child, long parent) {
@@ -73,13 +65,7 @@ class InstallationRules {
     /** What must hold once it is in history: nothing is in two places, and no position holds two things. */
     void after(Fact<InstallationKind.Body> fact, Children.Child child, long parent, boolean applied) {
         if (!applied) {
-            fact.breaks(
-                    "nothing-is-in-two-places",
-                    "It is recorded as being elsewhere at that time, or position "
-                            + fact.body().position() + " of " + fact.body().parent() + " as occupied",
-                    "Record the removal that was missed, or void the installation that is wrong",
-                    child.ref(),
-                    TraceRef.unit(parent));
+            takenPlaces.isTaken(fact, child, parent);
         }
     }
 }

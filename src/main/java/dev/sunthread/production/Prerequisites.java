@@ -42,8 +42,21 @@ class Prerequisites {
         unitsHaveWhatIsDemanded(fact, named, item -> demands.before(item, operation, fact.occurredAt()));
     }
 
-    /** What all operations demand is done before a unit is shipped or put into another. */
-    void leavingUnitsHaveWhatIsDemanded(Fact<?> fact, Map<Long, UnitName> named) {
+    /**
+     * What all operations demand is done before a unit goes into another. Told that it did, only what the last operation
+     * demands is asked: the rest was, when the next operation was told.
+     */
+    void joinedUnitHasWhatIsDemanded(Fact<?> fact, long unit, UnitName name) {
+        unitsHaveWhatIsDemanded(
+                fact,
+                Map.of(unit, name),
+                item -> fact.isAsked()
+                        ? demands.ofAll(item, fact.occurredAt())
+                        : demands.ofLast(item, fact.occurredAt()));
+    }
+
+    /** What all operations demand is done before a unit is shipped. */
+    void shippedUnitsHaveWhatIsDemanded(Fact<?> fact, Map<Long, UnitName> named) {
         unitsHaveWhatIsDemanded(fact, named, item -> demands.ofAll(item, fact.occurredAt()));
     }
 
@@ -65,7 +78,9 @@ class Prerequisites {
         Prerequisite prerequisite = Objects.requireNonNull(byWay.get(demand.way()));
         Set<Long> missing = new HashSet<>(units);
         missing.removeAll(prerequisite.met(demand, units, fact.occurredAt()));
-        waivers.forEach(waiver -> missing.removeAll(waiver.waived(demand, missing)));
+        if (!missing.isEmpty()) {
+            waivers.forEach(waiver -> missing.removeAll(waiver.waived(demand, missing)));
+        }
         return units.stream().filter(missing::contains).toList();
     }
 

@@ -1,12 +1,10 @@
 package dev.sunthread.production;
 
-import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Kind;
 import dev.sunthread.ledger.body.Field;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
@@ -22,16 +20,12 @@ class ShipmentKind implements Kind<ShipmentKind.Body> {
             List<UnitName> units) {}
 
     private final Units units;
-    private final UnitRules rules;
-    private final Stays stays;
-    private final Prerequisites prerequisites;
+    private final ShipmentRules rules;
     private final JdbcClient jdbc;
 
-    ShipmentKind(Units units, UnitRules rules, Stays stays, Prerequisites prerequisites, JdbcClient jdbc) {
+    ShipmentKind(Units units, ShipmentRules rules, JdbcClient jdbc) {
         this.units = units;
         this.rules = rules;
-        this.stays = stays;
-        this.prerequisites = prerequisites;
         this.jdbc = jdbc;
     }
 
@@ -58,24 +52,9 @@ class ShipmentKind implements Kind<ShipmentKind.Body> {
                 .update();
         Map<Long, UnitName> shipped = units.knownOnce(body.units(), "body.units");
         units.lock(shipped.keySet());
-        rules.unitsMayMoveOn(fact, shipped);
-        prerequisites.leavingUnitsHaveWhatIsDemanded(fact, shipped);
-        onlyOutermostUnitsAreShipped(fact, shipped);
+        rules.unitsMayBeShipped(fact, shipped);
         jdbc.sql("INSERT INTO production.shipment_unit (entry, unit) SELECT ?, unnest(?)")
                 .params(fact.entry(), shipped.keySet().toArray(Long[]::new))
                 .update();
-    }
-
-    private void onlyOutermostUnitsAreShipped(Fact<Body> fact, Map<Long, UnitName> shipped) {
-        Set<Long> inside = stays.insideAny(shipped.keySet(), fact.occurredAt());
-        shipped.forEach((unit, name) -> {
-            if (inside.contains(unit)) {
-                fact.breaks(
-                        "only-outermost-units-are-shipped",
-                        "Unit " + name + " was shipped while recorded as being inside another",
-                        "Ship the outermost unit, or record the removal that was missed",
-                        TraceRef.unit(unit));
-            }
-        });
     }
 }

@@ -93,8 +93,9 @@ class StepKind implements Kind<StepKind.Body> {
                 .param("units", worked.keySet().toArray(Long[]::new))
                 .update();
         rules.unitsMayBeWorkedOn(fact, worked);
-        uses.record(fact);
+        List<TakenInRules.Taken> taken = uses.record(fact);
         recordValues(fact.entry(), body.values());
+        rules.operationMayBeDone(fact, worked, taken, start);
     }
 
     private static OffsetDateTime startOf(Fact<Body> fact) {

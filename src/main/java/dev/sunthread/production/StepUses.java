@@ -28,16 +28,10 @@ class StepUses {
         this.jdbc = jdbc;
     }
 
-    /** A use by internal numbers. */
-    private record Known(
-            long item,
-            @Nullable Long lot,
-            @Nullable Long container,
-            @Nullable Long position) {}
-
-    void record(Fact<StepKind.Body> fact) {
+    /** Writes them, and gives each as the database knows it. */
+    List<TakenInRules.Taken> record(Fact<StepKind.Body> fact) {
         List<StepUse> uses = fact.body().uses();
-        List<Known> known = new ArrayList<>();
+        List<TakenInRules.Taken> known = new ArrayList<>();
         for (int i = 0; i < uses.size(); i++) {
             known.add(known(fact, "body.uses[" + i + "]", uses.get(i)));
         }
@@ -45,19 +39,20 @@ class StepUses {
             insert(fact.entry(), uses, known);
             unscanned.follow(fact.entry());
         }
+        return known;
     }
 
-    private Known known(Fact<StepKind.Body> fact, String path, StepUse use) {
+    private TakenInRules.Taken known(Fact<StepKind.Body> fact, String path, StepUse use) {
         Item item = items.named(use.item(), path + ".item");
         Long position = use.position() == null
                 ? null
                 : stations.position(fact.body().station(), use.position(), path + ".position")
                         .id();
         Long lot = use.lot() == null ? null : rules.scanned(fact, use.lot(), position);
-        return new Known(item.id(), lot, rules.container(use.container()), position);
+        return new TakenInRules.Taken(item, lot, rules.container(use.container()), position);
     }
 
-    private void insert(long entry, List<StepUse> uses, List<Known> known) {
+    private void insert(long entry, List<StepUse> uses, List<TakenInRules.Taken> known) {
         jdbc.sql("""
                         INSERT INTO production.step_use
                           (entry, ordinal, item, lot, container, position, quantity, unit_of_measure)
@@ -67,10 +62,10 @@ class StepUses {
                           WITH ORDINALITY AS u (item, lot, container, position, quantity, unit_of_measure, ordinal)
                         """)
                 .param(entry)
-                .param(known.stream().map(Known::item).toArray(Long[]::new))
-                .param(known.stream().map(Known::lot).toArray(Long[]::new))
-                .param(known.stream().map(Known::container).toArray(Long[]::new))
-                .param(known.stream().map(Known::position).toArray(Long[]::new))
+                .param(known.stream().map(use -> use.item().id()).toArray(Long[]::new))
+                .param(known.stream().map(TakenInRules.Taken::lot).toArray(Long[]::new))
+                .param(known.stream().map(TakenInRules.Taken::container).toArray(Long[]::new))
+                .param(known.stream().map(TakenInRules.Taken::position).toArray(Long[]::new))
                 .param(uses.stream().map(StepUses::quantity).toArray(String[]::new))
                 .param(uses.stream().map(StepUse::unitOfMeasure).toArray(String[]::new))
                 .update();

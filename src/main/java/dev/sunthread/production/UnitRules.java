@@ -35,6 +35,12 @@ public class UnitRules {
         return open.keySet();
     }
 
+    void heldChildHoldsItsParent(Fact<?> fact, UnitName name, long child, long parent) {
+        if (unitsMayMoveOn(fact, Map.of(child, name)).contains(child)) {
+            holds.place(fact, TraceRef.unit(parent), "Unit " + name + " was put into it while on hold");
+        }
+    }
+
     void unitsAreBorn(Fact<?> fact, Map<Long, UnitName> named) {
         Set<Long> born = units.born(named.keySet());
         named.forEach((unit, name) -> unitIsBorn(fact, name, unit, born));

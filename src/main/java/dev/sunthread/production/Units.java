@@ -109,6 +109,14 @@ public class Units {
         return born;
     }
 
+    /** The entry that first told the birth of a unit that is born. */
+    long birthOf(long unit) {
+        return jdbc.sql("SELECT min(b.entry) FROM production.birth b WHERE b.unit = ? AND " + Known.now("b.entry"))
+                .param(unit)
+                .query(Long.class)
+                .single();
+    }
+
     /** Which of these were scrapped by a time. */
     Set<Long> scrapped(Collection<Long> units, OffsetDateTime at) {
         Map<Long, OffsetDateTime> first = Remembered.each(sole.known(SCRAPPINGS), units, this::askFirstScrapped);

@@ -4,6 +4,7 @@ import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.materials.Charges;
 import dev.sunthread.materials.Containers;
+import dev.sunthread.materials.Loaded;
 import dev.sunthread.materials.LotRules;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -38,7 +39,8 @@ class UseRules {
     }
 
     private void scannedLotIsTheOneLoaded(Fact<?> fact, String number, long lot, long position) {
-        charges.lotAt(position, fact.occurredAt())
+        charges.at(position, fact.occurredAt())
+                .map(Loaded::lot)
                 .filter(loaded -> loaded != lot)
                 .ifPresent(loaded -> fact.breaks(
                         "scanned-lot-is-the-one-loaded",

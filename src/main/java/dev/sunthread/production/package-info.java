@@ -3,6 +3,7 @@
 @ApplicationModule(
         allowedDependencies = {
             "kernel",
+            "access",
             "ledger",
             "ledger::body",
             "catalog",

@@ -28,7 +28,10 @@ class DeviationKind implements Kind<DeviationKind.Body> {
 
             @Field("The lot, if it is about one") @Nullable String lot,
 
-            @Field("The operation that was done without it, if it is about one") @Nullable
+            @Field(
+                    "The operation that was done without it, if it is about one; alone, it was not done at all, and what it"
+                            + " takes in and demands is looked for until each is signed")
+            @Nullable
             String operation,
 
             @Field("The position that stays empty, if it is about one") @Nullable
@@ -49,12 +52,22 @@ class DeviationKind implements Kind<DeviationKind.Body> {
             if ((unit == null) == (lot == null)) {
                 throw new Contradiction("unit", "must be given, or lot, and not both", "Name a unit or a lot");
             }
-            if (Stream.of(item, recipe, specification).filter(Objects::nonNull).count() != 1) {
+            long things = Stream.of(item, recipe, specification)
+                    .filter(Objects::nonNull)
+                    .count();
+            boolean isOfAnOperation = unit != null && operation != null && position == null;
+            if (things > 1 || things == 0 && !isOfAnOperation) {
                 throw new Contradiction(
                         "item",
                         "must be given, or recipe, or specification, and only one of them",
-                        "Say which one thing was not done, in an envelope for each");
+                        "Say which one thing was not done, in an envelope for each; for a whole operation only unit and"
+                                + " operation");
             }
+        }
+
+        /** Whether it is about an operation that was not done at all. */
+        boolean isOfAnOperation() {
+            return item == null && recipe == null && specification == null;
         }
     }
 
@@ -91,6 +104,10 @@ class DeviationKind implements Kind<DeviationKind.Body> {
     @Override
     public void record(Fact<Body> fact) {
         Body body = fact.body();
+        if (body.isOfAnOperation()) {
+            recordOperation(fact);
+            return;
+        }
         String item = body.item();
         String recipe = body.recipe();
         String specification = body.specification();
@@ -108,6 +125,14 @@ class DeviationKind implements Kind<DeviationKind.Body> {
                 .param(recipe == null ? null : codes.recipe(recipe, "body.recipe"))
                 .param(specification == null ? null : codes.specification(specification, "body.specification"))
                 .param(body.why())
+                .update();
+    }
+
+    private void recordOperation(Fact<Body> fact) {
+        Body body = fact.body();
+        jdbc.sql("INSERT INTO quality.operation_not_done (entry, unit, operation, why) VALUES (?, ?, ?, ?)")
+                .params(fact.entry(), units.known(Objects.requireNonNull(body.unit()), "body.unit"))
+                .params(Objects.requireNonNull(body.operation()), body.why())
                 .update();
     }
 }

@@ -4,6 +4,9 @@ import dev.sunthread.catalog.Demand;
 import dev.sunthread.ledger.Known;
 import dev.sunthread.production.Waiver;
 import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -22,6 +25,19 @@ class SignedDeviations implements Waiver {
 
     SignedDeviations(JdbcClient jdbc) {
         this.jdbc = jdbc;
+    }
+
+    @Override
+    public Map<Long, Set<String>> operationsNotDone(Collection<Long> units) {
+        Map<Long, Set<String>> signed = new HashMap<>();
+        jdbc.sql("SELECT d.unit, d.operation FROM quality.operation_not_done d WHERE d.unit = ANY (?) AND "
+                        + Known.now("d.entry"))
+                .param(units.toArray(Long[]::new))
+                .query(row -> {
+                    signed.computeIfAbsent(row.getLong(1), any -> new HashSet<>())
+                            .add(row.getString(2));
+                });
+        return signed;
     }
 
     @Override

@@ -1,6 +1,7 @@
 package dev.sunthread.web;
 
 import dev.sunthread.kernel.Refused;
+import dev.sunthread.kernel.RuleBroken;
 import dev.sunthread.ledger.body.Unreadable;
 import org.springframework.core.annotation.Order;
 import org.springframework.http.HttpStatus;
@@ -18,6 +19,13 @@ class RefusalAdvice {
     ProblemDetail unreadable(Unreadable e) {
         ProblemDetail problem = problem(HttpStatus.UNPROCESSABLE_CONTENT, e);
         problem.setProperty("problems", e.problems());
+        return problem;
+    }
+
+    @ExceptionHandler
+    ProblemDetail broken(RuleBroken e) {
+        ProblemDetail problem = problem(HttpStatus.CONFLICT, e);
+        problem.setProperty("rule", e.rule());
         return problem;
     }
 

@@ -54,6 +54,7 @@ class DemoPlantRestoreTests {
                 .containsExactlyInAnyOrderEntriesOf(Map.of(
                         "unit-is-not-on-hold", 1L,
                         "demanded-cure-is-done-before-the-next-operation", 20L,
+                        "earlier-operations-are-done-before-the-next", 7L,
                         "position-is-discharged-before-the-next-charge", 1L,
                         "scanned-lot-is-the-one-loaded", 1L));
         assertThat(lines.count(sealer.last())).isOne();

@@ -183,7 +183,7 @@ class HardCaseTests {
         var late = plant.install("09:05", "RCV r2", "WALL w1", "1");
         assertThat(late.findings())
                 .extracting(finding -> finding.rule())
-                .containsExactlyInAnyOrder("unit-is-not-on-hold", "nothing-is-in-two-places");
+                .containsExactlyInAnyOrder("unit-is-not-on-hold", "position-holds-one-thing");
         assertThat(asked.lot("B").ever()).isEqualTo(Map.of("r2", CERTAIN, "w1", POSSIBLE));
         assertThat(asked.lot("A").ever()).isEqualTo(Map.of("r1", CERTAIN, "w1", POSSIBLE));
         assertThat(asked.lot("B").line("w1").holds()).containsExactly("Unit RCV r2 was put into it while on hold");

@@ -63,7 +63,9 @@ class CarrierKindTests {
     void findsAUnitOnTwoCarriersInWhicheverOrderItIsTold() {
         workshop.load("09:00", "TRAY", "RCV R1");
         assertThat(sentences(workshop.load("09:30", "OTHER", "RCV R1")))
-                .containsExactly("Unit RCV R1 was put on carrier OTHER while recorded as being on carrier TRAY");
+                .containsExactly(
+                        "Unit RCV R1 was put on carrier OTHER while recorded as being on carrier TRAY, put there by op-1"
+                                + " at test on 2026-03-10 at 09:00:00");
         workshop.load("09:30", "TRAY", "RCV R2");
         assertThat(rules(workshop.load("09:00", "OTHER", "RCV R2"))).containsExactly("nothing-is-on-two-carriers");
     }
@@ -80,7 +82,8 @@ class CarrierKindTests {
         assertThat(workshop.loadAt("09:10", "TRAY", "A2", "RCV R2").findings()).isEmpty();
         assertThat(sentences(workshop.loadAt("09:20", "TRAY", "A1", "RCV R3")))
                 .containsExactly(
-                        "Unit RCV R3 was put into position A1 of carrier TRAY, which is recorded as occupied then");
+                        "Unit RCV R3 was put into position A1 of carrier TRAY, which is recorded as occupied then,"
+                                + " filled by op-1 at test on 2026-03-10 at 09:00:00");
         workshop.unload("09:30", "TRAY");
         assertThat(workshop.loadAt("09:31", "TRAY", "A1", "RCV R4").findings()).isEmpty();
     }

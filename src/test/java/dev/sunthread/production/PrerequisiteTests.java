@@ -41,6 +41,7 @@ class PrerequisiteTests {
     void released() {
         workshop = Workshop.released(door);
         workshop.demandingRoute();
+        workshop.step("08:30", "bond", "RCV R1", "RCV R2", "RCV R3", "RCV R4");
     }
 
     @Test
@@ -122,7 +123,7 @@ class PrerequisiteTests {
     @Test
     void nothingIsShippedWithoutWhatItsRouteDemands() {
         assertThat(rules(workshop.plant().ship("12:00", "S-1", "Sunny Field", "RCV R1")))
-                .containsExactly(NO_CURE, NO_TEST);
+                .containsExactly(NO_CURE, NO_TEST, "earlier-operations-are-done-before-the-next");
     }
 
     @Test

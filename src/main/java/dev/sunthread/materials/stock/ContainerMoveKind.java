@@ -4,6 +4,7 @@ import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Kind;
 import dev.sunthread.ledger.body.Field;
 import dev.sunthread.ledger.body.TextForm;
+import dev.sunthread.materials.ContainerAges;
 import dev.sunthread.materials.Containers;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -22,10 +23,12 @@ class ContainerMoveKind implements Kind<ContainerMoveKind.Body> {
             Storage storage) {}
 
     private final Containers containers;
+    private final ContainerAges ages;
     private final JdbcClient jdbc;
 
-    ContainerMoveKind(Containers containers, JdbcClient jdbc) {
+    ContainerMoveKind(Containers containers, ContainerAges ages, JdbcClient jdbc) {
         this.containers = containers;
+        this.ages = ages;
         this.jdbc = jdbc;
     }
 
@@ -52,5 +55,6 @@ class ContainerMoveKind implements Kind<ContainerMoveKind.Body> {
                         + " VALUES (?, ?, ?, ?, ?)")
                 .params(fact.entry(), container, body.place(), body.storage().name(), fact.occurredAt())
                 .update();
+        ages.changed(container);
     }
 }

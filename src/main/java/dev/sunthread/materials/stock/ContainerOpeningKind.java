@@ -3,6 +3,7 @@ package dev.sunthread.materials.stock;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Kind;
 import dev.sunthread.ledger.body.Field;
+import dev.sunthread.materials.ContainerAges;
 import dev.sunthread.materials.Containers;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -14,10 +15,12 @@ class ContainerOpeningKind implements Kind<ContainerOpeningKind.Body> {
     record Body(@Field("The container's label") String container) {}
 
     private final Containers containers;
+    private final ContainerAges ages;
     private final JdbcClient jdbc;
 
-    ContainerOpeningKind(Containers containers, JdbcClient jdbc) {
+    ContainerOpeningKind(Containers containers, ContainerAges ages, JdbcClient jdbc) {
         this.containers = containers;
+        this.ages = ages;
         this.jdbc = jdbc;
     }
 
@@ -42,5 +45,6 @@ class ContainerOpeningKind implements Kind<ContainerOpeningKind.Body> {
         jdbc.sql("INSERT INTO materials.container_opening (entry, container, opened_at) VALUES (?, ?, ?)")
                 .params(fact.entry(), container, fact.occurredAt())
                 .update();
+        ages.changed(container);
     }
 }

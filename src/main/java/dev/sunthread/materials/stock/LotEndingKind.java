@@ -6,6 +6,7 @@ import dev.sunthread.ledger.Kind;
 import dev.sunthread.ledger.Known;
 import dev.sunthread.ledger.body.Contradiction;
 import dev.sunthread.ledger.body.Field;
+import dev.sunthread.materials.ContainerAges;
 import dev.sunthread.materials.Containers;
 import dev.sunthread.materials.LotRules;
 import dev.sunthread.materials.Quantities;
@@ -52,11 +53,13 @@ class LotEndingKind implements Kind<LotEndingKind.Body> {
 
     private final LotRules rules;
     private final Containers containers;
+    private final ContainerAges ages;
     private final JdbcClient jdbc;
 
-    LotEndingKind(LotRules rules, Containers containers, JdbcClient jdbc) {
+    LotEndingKind(LotRules rules, Containers containers, ContainerAges ages, JdbcClient jdbc) {
         this.rules = rules;
         this.containers = containers;
+        this.ages = ages;
         this.jdbc = jdbc;
     }
 
@@ -95,6 +98,9 @@ class LotEndingKind implements Kind<LotEndingKind.Body> {
                 .param(fact.occurredAt())
                 .update();
         rules.endingsChanged();
+        if (container != null) {
+            ages.changed(container);
+        }
     }
 
     private void lotEndsOnce(Fact<Body> fact, long lot, @Nullable Long container) {

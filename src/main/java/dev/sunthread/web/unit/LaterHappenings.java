@@ -69,6 +69,14 @@ final class LaterHappenings {
             FROM quality.deviation d LEFT JOIN catalog.item i ON i.id = d.item
             LEFT JOIN catalog.recipe p ON p.id = d.recipe LEFT JOIN catalog.specification s ON s.id = d.specification
             WHERE d.unit = :unit
+            UNION ALL
+            SELECT d.entry, NULL, 'Signed that it goes on without operation ' || d.operation || ': ' || d.why,
+                   NULL, NULL, NULL, NULL
+            FROM quality.operation_not_done d WHERE d.unit = :unit
+            UNION ALL
+            SELECT p.entry, p.signed_at, 'Signed that it goes on although a rule is broken (' || replace(p.rule, '-', ' ')
+                   || ')' || coalesce(' at operation ' || p.operation, '') || ': ' || p.why, NULL, NULL, NULL, NULL
+            FROM holds.rule_pass p WHERE p.kind = 'UNIT' AND p.subject = :unit
             """;
 
     /** Entry, time, sentence, other unit, lot, and the kind and name of what else is named. */

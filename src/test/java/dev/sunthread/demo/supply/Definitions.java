@@ -17,6 +17,9 @@ public final class Definitions {
 
     private static final int DAY = -7;
 
+    /** Four days in seconds: a cartridge opened on a Friday lasts through Monday. */
+    private static final int LIFE = 345_600;
+
     private static final String ITEMS = """
             CELL-30 | lot    | pcs | Concentrator cell on carrier
             HSP-12  | lot    | pcs | Heat spreader
@@ -108,6 +111,16 @@ public final class Definitions {
             open-ground | The frame is not connected throughout | PAN-GND
             """;
 
+    /** What quality may let pass by signature. */
+    private static final List<String> SOFT_RULES = List.of(
+            "earlier-operations-are-done-before-the-next",
+            "station-may-do-the-operation",
+            "operation-begins-after-its-dwell",
+            "operation-begins-within-its-window",
+            "operator-is-qualified",
+            "lot-is-not-expired",
+            "container-is-within-its-open-life");
+
     private final Teller engineer;
 
     public Definitions(Floor floor) {
@@ -126,6 +139,7 @@ public final class Definitions {
                 15,
                 "route",
                 Stream.of("RCV-100", "WAL-200", "MOD-300", "PAN-400").map(Definitions::route));
+        tellAll(16, "soft-rules", Stream.of(Bodies.of("revision", "A", "rules", SOFT_RULES)));
     }
 
     private void tellAll(int hour, String kind, Stream<ObjectNode> bodies) {
@@ -150,7 +164,11 @@ public final class Definitions {
                 "level",
                 serial ? Optional.of(level) : Optional.empty(),
                 "unitOfMeasure",
-                row.get(2));
+                row.get(2),
+                "openLife",
+                row.get(0).equals("TIM-5") ? Optional.of(LIFE) : Optional.empty(),
+                "outLife",
+                row.get(0).equals("TIM-5") ? Optional.of(LIFE) : Optional.empty());
     }
 
     private static ObjectNode station(List<String> row) {
@@ -195,6 +213,7 @@ public final class Definitions {
     }
 
     private static ObjectNode operation(List<String> row) {
+        OperationTerms terms = OperationTerms.of(row.get(1));
         return Bodies.of(
                 "operation",
                 row.get(1),
@@ -207,7 +226,15 @@ public final class Definitions {
                 "tests",
                 Table.members(row.get(5)),
                 "reach",
-                row.get(6));
+                row.get(6),
+                "stations",
+                terms.stations(),
+                "cautions",
+                terms.cautions(),
+                "onlineOnly",
+                terms.onlineOnly(),
+                "windows",
+                terms.windows());
     }
 
     private static Stream<ObjectNode> structures() {

@@ -12,7 +12,7 @@ public final class Bodies {
 
     private Bodies() {}
 
-    /** Names and values by turns: text, whole numbers, moments, objects, lists of these; nothing for what is left out. */
+    /** Names and values by turns: text, whole numbers, yes or no, moments, objects, lists of these; nothing for what is left out. */
     public static ObjectNode of(Object... pairs) {
         ObjectNode json = JsonNodeFactory.instance.objectNode();
         for (int i = 0; i < pairs.length; i += 2) {
@@ -26,6 +26,8 @@ public final class Bodies {
             json.set(name, node);
         } else if (value instanceof Integer number) {
             json.put(name, number);
+        } else if (value instanceof Boolean flag) {
+            json.put(name, flag);
         } else if (value instanceof OffsetDateTime moment) {
             json.put(name, PlantTime.written(moment));
         } else if (value instanceof List<?> members) {

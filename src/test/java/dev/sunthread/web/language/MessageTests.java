@@ -74,8 +74,12 @@ class MessageTests {
                         && !whole.contains(key)
                         && begun.stream().noneMatch(key::startsWith)
                         && !code.contains('"' + key + '"')
-                        && !code.contains('"' + key.replaceFirst("^work\\.", "") + '"')
-                        && !code.contains("{" + key + "}"))
+                        && !code.contains('"'
+                                + key.replaceFirst("^(work|access(\\.refused)?)\\.", "")
+                                        .replaceFirst("\\.remedy$", "")
+                                + '"')
+                        && !code.contains("{" + key + "}")
+                        && !pages.contains("'" + key + "'"))
                 .isEmpty();
     }
 
