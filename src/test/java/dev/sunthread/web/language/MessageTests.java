@@ -69,6 +69,7 @@ class MessageTests {
         Set<String> sentences =
                 read(RESOURCES.resolve("messages/sentences.properties")).keySet();
         String code = String.join("\n", texts(files(SOURCES, ".java")));
+        String pages = String.join("\n", texts(templates()));
         assertThat(messages().keySet())
                 .filteredOn(key -> !sentences.contains(key)
                         && !whole.contains(key)
