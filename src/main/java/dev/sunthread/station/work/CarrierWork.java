@@ -14,11 +14,11 @@ import org.springframework.stereotype.Component;
 @Component
 class CarrierWork {
 
-    private final Routes routes;
+    private final UnitRoutes routes;
     private final Wants wants;
     private final UnitWork units;
 
-    CarrierWork(Routes routes, Wants wants, UnitWork units) {
+    CarrierWork(UnitRoutes routes, Wants wants, UnitWork units) {
         this.routes = routes;
         this.wants = wants;
         this.units = units;

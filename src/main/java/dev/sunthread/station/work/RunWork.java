@@ -17,9 +17,9 @@ class RunWork {
 
     private static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss");
 
-    private final Routes routes;
+    private final UnitRoutes routes;
 
-    RunWork(Routes routes) {
+    RunWork(UnitRoutes routes) {
         this.routes = routes;
     }
 

@@ -18,10 +18,10 @@ import org.springframework.stereotype.Component;
 @Component
 public class Wants {
 
-    private final Routes routes;
+    private final UnitRoutes routes;
     private final StationLoads loads;
 
-    Wants(Routes routes, StationLoads loads) {
+    Wants(UnitRoutes routes, StationLoads loads) {
         this.routes = routes;
         this.loads = loads;
     }
