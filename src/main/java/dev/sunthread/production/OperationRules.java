@@ -12,14 +12,14 @@ import org.springframework.stereotype.Component;
 @Component
 class OperationRules {
 
-    private final Routes routes;
+    private final UnitRoutes routes;
     private final AssemblyRules assemblies;
     private final RouteOrder order;
     private final OperationTerms terms;
     private final TakenInRules takenIn;
 
     OperationRules(
-            Routes routes, AssemblyRules assemblies, RouteOrder order, OperationTerms terms, TakenInRules takenIn) {
+            UnitRoutes routes, AssemblyRules assemblies, RouteOrder order, OperationTerms terms, TakenInRules takenIn) {
         this.routes = routes;
         this.assemblies = assemblies;
         this.order = order;

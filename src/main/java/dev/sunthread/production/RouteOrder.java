@@ -21,13 +21,13 @@ import org.springframework.stereotype.Component;
 @Component
 class RouteOrder {
 
-    private final Routes routes;
+    private final UnitRoutes routes;
     private final OperationEnds ends;
     private final List<Waiver> waivers;
     private final RouteWindows windows;
     private final Passes passes;
 
-    RouteOrder(Routes routes, OperationEnds ends, List<Waiver> waivers, RouteWindows windows, Passes passes) {
+    RouteOrder(UnitRoutes routes, OperationEnds ends, List<Waiver> waivers, RouteWindows windows, Passes passes) {
         this.routes = routes;
         this.ends = ends;
         this.waivers = waivers;

@@ -14,11 +14,11 @@ import org.springframework.stereotype.Component;
 @Component
 class CarrierWork {
 
-    private final UnitRoutes routes;
+    private final StationRoutes routes;
     private final Wants wants;
     private final UnitWork units;
 
-    CarrierWork(UnitRoutes routes, Wants wants, UnitWork units) {
+    CarrierWork(StationRoutes routes, Wants wants, UnitWork units) {
         this.routes = routes;
         this.wants = wants;
         this.units = units;

@@ -17,9 +17,9 @@ class RunWork {
 
     private static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss");
 
-    private final UnitRoutes routes;
+    private final StationRoutes routes;
 
-    RunWork(UnitRoutes routes) {
+    RunWork(StationRoutes routes) {
         this.routes = routes;
     }
 

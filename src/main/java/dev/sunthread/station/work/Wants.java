@@ -18,10 +18,10 @@ import org.springframework.stereotype.Component;
 @Component
 public class Wants {
 
-    private final UnitRoutes routes;
+    private final StationRoutes routes;
     private final StationLoads loads;
 
-    Wants(UnitRoutes routes, StationLoads loads) {
+    Wants(StationRoutes routes, StationLoads loads) {
         this.routes = routes;
         this.loads = loads;
     }

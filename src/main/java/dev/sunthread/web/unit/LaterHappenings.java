@@ -75,7 +75,7 @@ final class LaterHappenings {
             FROM quality.operation_not_done d WHERE d.unit = :unit
             UNION ALL
             SELECT p.entry, p.signed_at, 'Signed that it goes on although a rule is broken (' || replace(p.rule, '-', ' ')
-                   || ')' || coalesce(' at operation ' || p.operation, '') || ': ' || p.why, NULL, NULL, NULL, NULL
+                   || coalesce(', operation ' || p.operation, '') || '): ' || p.why, NULL, NULL, NULL, NULL
             FROM holds.rule_pass p WHERE p.kind = 'UNIT' AND p.subject = :unit
             """;
 

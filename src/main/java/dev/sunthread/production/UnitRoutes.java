@@ -10,12 +10,12 @@ import org.springframework.stereotype.Component;
 
 /** The released routes by which units are built. */
 @Component
-class Routes {
+class UnitRoutes {
 
     private final Items items;
     private final RouteSteps steps;
 
-    Routes(Items items, RouteSteps steps) {
+    UnitRoutes(Items items, RouteSteps steps) {
         this.items = items;
         this.steps = steps;
     }

@@ -19,7 +19,7 @@ import org.springframework.stereotype.Repository;
 
 /** What routes and structures in force say of a unit, and what of it is done. */
 @Repository
-class UnitRoutes {
+class StationRoutes {
 
     private static final String UNIT = "(SELECT u.id FROM production.unit u JOIN catalog.item n ON n.id = u.item"
             + " WHERE n.number = :item AND u.serial = :serial AND u.issuer = :issuer)";
@@ -29,7 +29,7 @@ class UnitRoutes {
     private final Structures structures;
     private final JdbcClient jdbc;
 
-    UnitRoutes(Items items, RouteSteps steps, Structures structures, JdbcClient jdbc) {
+    StationRoutes(Items items, RouteSteps steps, Structures structures, JdbcClient jdbc) {
         this.items = items;
         this.steps = steps;
         this.structures = structures;
