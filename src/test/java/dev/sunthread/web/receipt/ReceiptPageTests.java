@@ -155,7 +155,6 @@ class ReceiptPageTests {
         shows(
                 post("/receipts").param("id", "page-1").param("scans[0]", LABEL).param("supplier", "Mossgate Bonding"),
                 "Give the lot a number of your own",
-                "Give your mark",
                 "Mossgate Bonding",
                 "value=\"2026-11-07\"");
         plant.receipt("07:00", "A-90", "ADH", "X");
