@@ -21,6 +21,9 @@ record RouteOperation(
         @Field("The recipes of the cures it demands") List<String> cures,
         @Field("The specifications of the tests it demands") List<String> tests,
 
+        @Field("The values it measures or sets, with what is good")
+        List<ValueBounds> values,
+
         @Field("What it reaches; absent if all that is inside the unit and around it") @Nullable
         Reach reach,
 

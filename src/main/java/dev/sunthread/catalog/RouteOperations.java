@@ -35,6 +35,7 @@ class RouteOperations {
                 .update();
         operation.consumes().forEach(number -> recordConsumption(entry, operation, number, path));
         operation.alternates().forEach(alternate -> recordAlternate(entry, operation, alternate, path));
+        operation.values().forEach(bounds -> recordBounds(entry, operation, bounds));
         for (String cure : operation.cures()) {
             recordDemand(entry, operation, codes.recipe(cure, path + ".cures"), null);
         }
@@ -58,6 +59,17 @@ class RouteOperations {
                         """)
                 .params(entry, operation.operation())
                 .params(item(alternate.item(), path + ".alternates"), item(alternate.alternate(), path + ".alternates"))
+                .update();
+    }
+
+    private void recordBounds(long entry, RouteOperation operation, ValueBounds bounds) {
+        jdbc.sql("""
+                        INSERT INTO catalog.route_value (entry, operation, value, unit_of_measure, least, most)
+                        VALUES (?, ?, ?, ?, ?, ?) ON CONFLICT DO NOTHING
+                        """)
+                .params(entry, operation.operation(), bounds.value(), bounds.unitOfMeasure())
+                .param(bounds.least())
+                .param(bounds.most())
                 .update();
     }
 

@@ -2,10 +2,13 @@ package dev.sunthread.genealogy;
 
 import com.fasterxml.jackson.annotation.JsonSubTypes;
 import com.fasterxml.jackson.annotation.JsonTypeInfo;
+import com.fasterxml.jackson.annotation.JsonUnwrapped;
+import dev.sunthread.catalog.FoundError;
 import dev.sunthread.kernel.UnitId;
 import java.math.BigDecimal;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,6 +27,8 @@ import org.jspecify.annotations.Nullable;
     @JsonSubTypes.Type(value = Scope.Position.class, name = "position"),
     @JsonSubTypes.Type(value = Scope.CureRun.class, name = "cure-run"),
     @JsonSubTypes.Type(value = Scope.TestRun.class, name = "test-run"),
+    @JsonSubTypes.Type(value = Scope.CureVerdict.class, name = "cure-verdict"),
+    @JsonSubTypes.Type(value = Scope.TestVerdict.class, name = "test-verdict"),
     @JsonSubTypes.Type(value = Scope.Equipment.class, name = "equipment"),
     @JsonSubTypes.Type(value = Scope.Rig.class, name = "rig"),
     @JsonSubTypes.Type(value = Scope.Station.class, name = "station"),
@@ -116,6 +121,66 @@ public sealed interface Scope {
 
         public TestRun {
             given(run, "run");
+        }
+    }
+
+    /** Cure runs under a recipe whose raw data have one of the outcomes: by default those that broke it. */
+    record CureVerdict(String recipe, @JsonUnwrapped Judged by) implements Scope {
+
+        public CureVerdict {
+            given(recipe, "recipe");
+            by = by == null ? Judged.BROKEN : by;
+        }
+    }
+
+    /** Units whose last valid test under a specification has one of the outcomes by its raw data: by default failed. */
+    record TestVerdict(String specification, @JsonUnwrapped Judged by) implements Scope {
+
+        public TestVerdict {
+            given(specification, "specification");
+            by = by == null ? Judged.BROKEN : by;
+        }
+    }
+
+    /**
+     * How raw data are judged.
+     *
+     * @param revision the revision that judges; absent for the one in force when each run began
+     * @param outcomes failed, not-proven or passed
+     * @param equipment with what the runs were done; absent for any
+     * @param errors errors of the equipment to judge by; none if those that checks found count
+     */
+    record Judged(
+            @Nullable String revision,
+            List<String> outcomes,
+            @Nullable String equipment,
+            Window window,
+            List<Wrong> errors) {
+
+        public static final Judged BROKEN = new Judged(null, List.of(), null, Window.OPEN, List.of());
+
+        public Judged {
+            outcomes = outcomes == null || outcomes.isEmpty() ? List.of("failed") : List.copyOf(outcomes);
+            window = opened(window);
+            errors = errors == null ? List.of() : List.copyOf(errors);
+        }
+    }
+
+    /** By how much equipment read above the truth: in the sensor's unit, or in percent for current and voltage. */
+    record Wrong(
+            @Nullable String sensor,
+            String quantity,
+            @Nullable BigDecimal offset,
+            @Nullable BigDecimal percent,
+            @Nullable Boolean always) {
+
+        public FoundError found() {
+            return new FoundError(
+                    sensor,
+                    FoundError.Quantity.valueOf(quantity.toUpperCase(Locale.ROOT)),
+                    offset,
+                    percent,
+                    Boolean.TRUE.equals(always) ? FoundError.Onset.ALWAYS : FoundError.Onset.UNKNOWN);
         }
     }
 

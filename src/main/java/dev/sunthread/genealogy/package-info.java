@@ -3,11 +3,17 @@
 @ApplicationModule(
         allowedDependencies = {
             "kernel",
+            "kernel::verdict",
             "ledger",
             "ledger::body",
             "catalog",
+            "catalog::judging",
             "materials",
             "production",
+            "cure",
+            "cure::judging",
+            "electrical",
+            "electrical::judging",
             "holds",
             "inbox"
         })

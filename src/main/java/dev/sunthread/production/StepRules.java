@@ -16,6 +16,7 @@ class StepRules {
     private final Items items;
     private final Structures structures;
     private final Prerequisites prerequisites;
+    private final ValueRules valueRules;
     private final OperationRules operationRules;
 
     StepRules(
@@ -23,11 +24,13 @@ class StepRules {
             Items items,
             Structures structures,
             Prerequisites prerequisites,
+            ValueRules valueRules,
             OperationRules operationRules) {
         this.unitRules = unitRules;
         this.items = items;
         this.structures = structures;
         this.prerequisites = prerequisites;
+        this.valueRules = valueRules;
         this.operationRules = operationRules;
     }
 
@@ -35,6 +38,7 @@ class StepRules {
         unitRules.unitsMayMoveOn(fact, worked);
         worked.values().stream().map(UnitName::item).distinct().forEach(item -> operationIsOnTheRoute(fact, item));
         prerequisites.operationFollowsWhatIsDemanded(fact, worked, fact.body().operation());
+        valueRules.valuesLieWithinTheirLimits(fact, worked);
     }
 
     /** What must hold beside, once the step is in history. */

@@ -33,6 +33,11 @@ public final class FilledPlant {
         run(database, "/testing/demanding-plant.sql", receivers);
     }
 
+    /** Writes so many test runs with raw sweeps under specification {@code PULL} on {@code RIG}. */
+    public static void fillTests(DataSource database, int runs) {
+        run(database, "/testing/filled-tests.sql", runs);
+    }
+
     private static void run(DataSource database, String script, int receivers) {
         try (var connection = database.getConnection();
                 var statement = connection.createStatement()) {

@@ -77,14 +77,16 @@ public final class ScopeHistory {
     private final Clocks clocks;
     private final Lots lots;
     private final Units units;
+    private final JudgedRuns judged;
     private final Containment containment;
 
-    public ScopeHistory(JdbcClient jdbc, long cutoff, Lots lots, Units units) {
+    ScopeHistory(JdbcClient jdbc, long cutoff, Lots lots, Units units, JudgedRuns judged) {
         this.jdbc = jdbc;
         this.cutoff = cutoff;
         this.clocks = new Clocks(jdbc, cutoff);
         this.lots = lots;
         this.units = units;
+        this.judged = judged;
         this.containment =
                 new Containment(new PlacementHistory(jdbc, cutoff, clocks), new SignHistory(jdbc, cutoff, clocks));
     }
@@ -107,6 +109,12 @@ public final class ScopeHistory {
             return List.of(Suspect.sinceEver(TraceRef.container(
                     id("SELECT id FROM materials.container WHERE label = ?", "Container ", container.container()))));
         }
+        if (scope instanceof Scope.TestVerdict verdict) {
+            return judged.units(verdict, cutoff).stream()
+                    .map(TraceRef::unit)
+                    .map(unit -> new Suspect(unit, starts.of(unit), Certainty.CERTAIN))
+                    .toList();
+        }
         if (scope instanceof Scope.Received received) {
             return received(received);
         }
@@ -121,6 +129,12 @@ public final class ScopeHistory {
         if (scope instanceof Scope.TestRun run) {
             long id = id("SELECT id FROM electrical.run WHERE number = ?", "Test run ", run.run());
             return List.of(Suspect.sinceEver(new TraceRef(TraceKind.TEST_RUN, id)));
+        }
+        if (scope instanceof Scope.CureVerdict verdict) {
+            return judged.cureRuns(verdict, cutoff).stream()
+                    .map(run -> Suspect.sinceEver(new TraceRef(TraceKind.CURE_RUN, run)))
+                    .distinct()
+                    .toList();
         }
         if (scope instanceof Scope.Equipment equipment) {
             known("SELECT id FROM catalog.equipment WHERE code = ?", "Equipment ", equipment.equipment());

@@ -20,17 +20,19 @@ public class Suspects {
     private final JdbcClient jdbc;
     private final Lots lots;
     private final Units units;
+    private final JudgedRuns judged;
 
-    public Suspects(JdbcClient jdbc, Lots lots, Units units) {
+    Suspects(JdbcClient jdbc, Lots lots, Units units, JudgedRuns judged) {
         this.jdbc = jdbc;
         this.lots = lots;
         this.units = units;
+        this.judged = judged;
     }
 
     /** @throws Refused if what is named was never recorded, or a scope has nothing in it */
     public List<Suspect> of(Root root, long cutoff, EdgeSource edges, Starts starts) {
         List<Suspect> suspects =
-                new Scopes(new ScopeHistory(jdbc, cutoff, lots, units), edges, starts).resolve(scope(root));
+                new Scopes(new ScopeHistory(jdbc, cutoff, lots, units, judged), edges, starts).resolve(scope(root));
         if (suspects.isEmpty()) {
             throw new Refused("Nothing that is recorded falls under the scope", "Widen its windows or its names");
         }

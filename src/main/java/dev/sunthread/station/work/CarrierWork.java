@@ -5,7 +5,6 @@ import dev.sunthread.production.UnitName;
 import dev.sunthread.station.Say;
 import dev.sunthread.station.label.Label;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -15,11 +14,11 @@ import org.springframework.stereotype.Component;
 @Component
 class CarrierWork {
 
-    private final Routes routes;
+    private final StationRoutes routes;
     private final Wants wants;
     private final UnitWork units;
 
-    CarrierWork(Routes routes, Wants wants, UnitWork units) {
+    CarrierWork(StationRoutes routes, Wants wants, UnitWork units) {
         this.routes = routes;
         this.wants = wants;
         this.units = units;
@@ -47,7 +46,7 @@ class CarrierWork {
 
     /** Puts a unit on the carrier in hand, at the next position. */
     Turn put(Work work, Label.OfUnit unit, Recording recording) {
-        String carrier = Objects.requireNonNull(work.name());
+        String carrier = work.called();
         int position = routes.on(carrier).size() + 1;
         recording.record(
                 "carrier-load",
@@ -57,7 +56,7 @@ class CarrierWork {
 
     /** Puts another carrier, with all that is on it, on the one in hand. */
     Turn put(Work work, Label.OfCarrier inner, Recording recording) {
-        String carrier = Objects.requireNonNull(work.name());
+        String carrier = work.called();
         recording.record(
                 "carrier-load", Bodies.carrierLoad(carrier, null, inner.code(), inner.code(), recording.station()));
         return Turn.accepted(work, "carrier.loaded", inner.code(), carrier, inner.code());
@@ -65,7 +64,7 @@ class CarrierWork {
 
     /** Everything was taken off the carrier in hand. */
     Turn clear(Work work, Recording recording) {
-        String carrier = Objects.requireNonNull(work.name());
+        String carrier = work.called();
         if (routes.on(carrier).isEmpty()) {
             return Turn.refused(work, Say.of("carrier.is-empty", carrier), Say.of("carrier.is-empty.remedy"));
         }

@@ -7,6 +7,7 @@ import dev.sunthread.station.label.Command;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -50,14 +51,14 @@ public class Prompts {
                         Command.CANCEL);
             case POSITION ->
                 prompt(
-                        Say.of("hand.position", work.position()),
+                        Say.of("hand.position", Objects.requireNonNull(work.position())),
                         List.of(Say.of("next.material")),
                         Command.OFF,
                         Command.CLEAN,
                         Command.CANCEL);
             case CARRIER ->
                 prompt(
-                        Say.of("hand.carrier", work.name()),
+                        Say.of("hand.carrier", work.called()),
                         List.of(Say.of("next.unit-on-carrier")),
                         Command.DONE,
                         Command.OFF,
@@ -106,15 +107,15 @@ public class Prompts {
                 ? prompt(
                         Say.of(
                                 "hand.load",
-                                work.name(),
+                                work.called(),
                                 work.carriers().size() + work.units().size()),
-                        List.of(Say.of("next.load", work.name())),
+                        List.of(Say.of("next.load", work.called())),
                         Command.START,
                         Command.UNDO,
                         Command.CANCEL)
                 : prompt(
-                        Say.of("hand.run", work.name(), work.operation()),
-                        List.of(Say.of("next.run-end", work.name())),
+                        Say.of("hand.run", work.called(), Objects.requireNonNull(work.operation())),
+                        List.of(Say.of("next.run-end", work.called())),
                         Command.END,
                         Command.UNDO);
     }
@@ -123,7 +124,7 @@ public class Prompts {
         return work.name() == null
                 ? prompt(Say.of("hand.shipment"), List.of(Say.of("next.consignee")), Command.CANCEL)
                 : prompt(
-                        Say.of("hand.shipment-to", work.name(), work.units().size()),
+                        Say.of("hand.shipment-to", work.called(), work.units().size()),
                         List.of(Say.of("next.unit-or-done")),
                         Command.DONE,
                         Command.UNDO,

@@ -17,9 +17,9 @@ class RunWork {
 
     private static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss");
 
-    private final Routes routes;
+    private final StationRoutes routes;
 
-    RunWork(Routes routes) {
+    RunWork(StationRoutes routes) {
         this.routes = routes;
     }
 
@@ -56,31 +56,31 @@ class RunWork {
     private static Turn noMore(Work work, Label label) {
         return work.since() == null
                 ? Turn.refused(work, Say.of("unit.twice", label.called()), Say.of("unit.twice.remedy"))
-                : Turn.refused(work, Say.of("run.closed", work.name()), Say.of("run.closed.remedy"));
+                : Turn.refused(work, Say.of("run.closed", work.called()), Say.of("run.closed.remedy"));
     }
 
     /** The load is complete and the run begins. */
     Turn start(Work work, Recording recording) {
         if (work.carriers().isEmpty() && work.units().isEmpty()) {
-            return Turn.refused(work, Say.of("run.empty", work.name()), Say.of("run.empty.remedy"));
+            return Turn.refused(work, Say.of("run.empty", work.called()), Say.of("run.empty.remedy"));
         }
         Set<String> recipes = recipes(work, recording.at());
         if (recipes.size() != 1) {
             return Turn.refused(
                     work,
-                    Say.of("run.recipes", work.name(), recipes.isEmpty() ? "-" : String.join(", ", recipes)),
+                    Say.of("run.recipes", work.called(), recipes.isEmpty() ? "-" : String.join(", ", recipes)),
                     Say.of("run.recipes.remedy"));
         }
         String recipe = recipes.iterator().next();
-        return Turn.accepted(work.doing(recipe, recording.at()), "run.begun", work.name(), recipe);
+        return Turn.accepted(work.doing(recipe, recording.at()), "run.begun", work.called(), recipe);
     }
 
     /** The run is over, and recorded. */
     Turn end(Work work, Recording recording) {
         if (work.since() == null) {
-            return Turn.refused(work, Say.of("run.not-begun", work.name()), Say.of("run.not-begun.remedy"));
+            return Turn.refused(work, Say.of("run.not-begun", work.called()), Say.of("run.not-begun.remedy"));
         }
-        String run = work.name() + "-" + STAMP.format(work.since());
+        String run = work.called() + "-" + STAMP.format(work.since());
         recording.record("cure-run", Bodies.cureRun(work, run, Objects.requireNonNull(work.operation()), work.since()));
         return Turn.accepted(work.over(), "run.over", run);
     }

@@ -29,7 +29,7 @@ class ShipmentWork {
             return Turn.refused(work, Say.of("several.none"), Say.of("several.none.remedy"));
         }
         String number = "SH-" + recording.scanId();
-        recording.record("shipment", Bodies.shipment(number, work.name(), work.units()));
-        return Turn.accepted(work.over(), "ship.done", number, work.units().size(), work.name());
+        recording.record("shipment", Bodies.shipment(number, work.called(), work.units()));
+        return Turn.accepted(work.over(), "ship.done", number, work.units().size(), work.called());
     }
 }

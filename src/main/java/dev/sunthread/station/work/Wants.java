@@ -18,10 +18,10 @@ import org.springframework.stereotype.Component;
 @Component
 public class Wants {
 
-    private final Routes routes;
+    private final StationRoutes routes;
     private final StationLoads loads;
 
-    Wants(Routes routes, StationLoads loads) {
+    Wants(StationRoutes routes, StationLoads loads) {
         this.routes = routes;
         this.loads = loads;
     }

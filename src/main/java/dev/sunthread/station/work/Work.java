@@ -4,6 +4,7 @@ import dev.sunthread.production.UnitName;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -59,6 +60,11 @@ public record Work(
         taken = List.copyOf(taken);
         carriers = List.copyOf(carriers);
         last = List.copyOf(last);
+    }
+
+    /** The carrier, equipment or consignee in hand, where the task has one. */
+    String called() {
+        return Objects.requireNonNull(name);
     }
 
     static Work on(Task task) {

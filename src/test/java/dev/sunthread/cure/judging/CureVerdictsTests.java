@@ -11,6 +11,7 @@ import dev.sunthread.testing.SunthreadTest;
 import dev.sunthread.testing.Workshop;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -94,7 +95,8 @@ class CureVerdictsTests {
     void unknownUnitOfASensorIsNotProven() {
         Map<String, Object> body = RawData.bake("10", "C1", "TC-1", "150", "RCV R1");
         @SuppressWarnings("unchecked")
-        Map<String, Object> series = (Map<String, Object>) ((List<?>) body.get("profile")).get(0);
+        Map<String, Object> series =
+                (Map<String, Object>) ((List<?>) Objects.requireNonNull(body.get("profile"))).get(0);
         Map<String, Object> inFahrenheit = new java.util.TreeMap<>(series);
         inFahrenheit.put("unitOfMeasure", "degF");
         body.put("profile", List.of(inFahrenheit));

@@ -1,6 +1,7 @@
 package dev.sunthread.demo.line;
 
 import dev.sunthread.demo.floor.Floor;
+import dev.sunthread.demo.told.Bodies;
 import dev.sunthread.demo.told.PlantTime;
 import dev.sunthread.demo.told.Teller;
 import java.util.List;
@@ -34,16 +35,18 @@ final class Checks {
         if (day % 5 == 0) {
             boolean drifted = day == OVEN_FOUND_BAD;
             tell(day, "05:02", "verification", "OVEN-1", "good", "Reference thermocouple within 1 K on all shelves");
-            tell(
-                    day,
-                    "05:06",
-                    "verification",
-                    "OVEN-2",
-                    drifted ? "bad" : "good",
-                    drifted
-                            ? "Thermocouple TC-3 reads 9 K high against the reference; the load was colder than told"
-                            : "Reference thermocouple within 1 K on all shelves");
-            tell(day, "05:20", "verification", "UVT-1", "good", "Radiometer reads the dose of the recipe within 4 %");
+            if (drifted) {
+                ovenIsFoundBad(day);
+            } else {
+                tell(
+                        day,
+                        "05:06",
+                        "verification",
+                        "OVEN-2",
+                        "good",
+                        "Reference thermocouple within 1 K on all shelves");
+            }
+            readRadiometer(day);
         }
         if (day == OVEN_FOUND_BAD) {
             tell(day, "06:20", "calibration", "OVEN-2", "good", "TC-3 replaced; five thermocouples compared");
@@ -51,10 +54,58 @@ final class Checks {
         checkRigs(day);
     }
 
+    private void ovenIsFoundBad(int day) {
+        tell(
+                day,
+                "05:06",
+                "OVEN-2",
+                "bad",
+                "Thermocouple TC-3 reads 9 K high against the reference; the load was colder than told",
+                "errors",
+                List.of(Bodies.of("sensor", "TC-3", "quantity", "temperature", "offset", "9")));
+    }
+
+    private void rigIsFoundBad(int day) {
+        tell(
+                day,
+                "05:31",
+                "RIG-W1",
+                "bad",
+                "Reference wall reads 2.6 % too much current",
+                "errors",
+                List.of(Bodies.of("quantity", "current", "percent", "2.6")));
+    }
+
+    private void readRadiometer(int day) {
+        tell(
+                day,
+                "05:20",
+                "UVT-1",
+                "good",
+                "Radiometer reads the dose of the recipe within 4 %",
+                "radiometer",
+                Bodies.of("irradiance", "243.5", "band", "365 nm", "lampHours", String.valueOf(310 + 9 * day)));
+    }
+
+    private void tell(
+            int day, String time, String equipment, String verdict, String evidence, String field, Object value) {
+        metrology.tell(
+                PlantTime.at(day, time),
+                "verification",
+                "equipment",
+                equipment,
+                "verdict",
+                verdict,
+                "evidence",
+                evidence,
+                field,
+                value);
+    }
+
     private void checkRigs(int day) {
         boolean skipped = day > RIG_FOUND_BAD - 5 && day < RIG_FOUND_BAD;
         if (day == RIG_FOUND_BAD) {
-            tell(day, "05:31", "verification", "RIG-W1", "bad", "Reference wall reads 2.6 % too much current");
+            rigIsFoundBad(day);
             tell(day, "05:58", "calibration", "RIG-W1", "good", "Reference cell cleaned and compared");
         } else if (!skipped) {
             tell(day, "05:31", "verification", "RIG-W1", "good", "Reference wall within 0.4 %");

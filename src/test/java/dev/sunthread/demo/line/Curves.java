@@ -33,7 +33,7 @@ final class Curves {
         double suns = notes.between(975, 1012);
         double current = shortCircuit * suns / 1000 * (1 + notes.between(-12, 12) / 1000.0);
         double open = CELLS * (OPEN_VOLTAGE + notes.between(-20, 20) / 1000.0);
-        double weak = sound ? Double.MAX_VALUE : current * notes.between(70, 86) / 100;
+        double weak = sound ? Double.MAX_VALUE : current * notes.between(60, 78) / 100;
         List<String> volts = new ArrayList<>();
         List<String> amperes = new ArrayList<>();
         for (int point = 0; point < POINTS; point++) {

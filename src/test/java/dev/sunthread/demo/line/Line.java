@@ -6,6 +6,7 @@ import dev.sunthread.demo.supply.Changes;
 import dev.sunthread.demo.supply.Definitions;
 import dev.sunthread.demo.supply.Loads;
 import dev.sunthread.demo.supply.Receipts;
+import dev.sunthread.demo.supply.Revisions;
 import dev.sunthread.demo.told.PlantTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,6 +52,7 @@ public final class Line {
         floor.notes().cutOff("WALL-2", PlantTime.at(OFFLINE, "13:00"), PlantTime.at(OFFLINE, "17:20"));
         new Definitions(floor).tell();
         checks.before();
+        new Revisions(floor).tell();
         new Receipts(floor).tell();
         for (int day = 0; day < PlantTime.WORKDAYS; day++) {
             work(day);

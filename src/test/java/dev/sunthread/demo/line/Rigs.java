@@ -2,6 +2,7 @@ package dev.sunthread.demo.line;
 
 import dev.sunthread.demo.floor.Floor;
 import dev.sunthread.demo.floor.Piece;
+import dev.sunthread.demo.told.Bodies;
 import dev.sunthread.simulator.world.Work;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -43,7 +44,25 @@ final class Rigs {
                         "verdict",
                         passes ? "pass" : "fail",
                         "sweeps",
-                        sweeps(specification, passes));
+                        sweeps(specification, passes),
+                        "readings",
+                        readings(specification));
+    }
+
+    private List<ObjectNode> readings(String specification) {
+        return specification.equals("PAN-GND")
+                ? List.of(
+                        reading("ground", "0.4" + floor.notes().between(1, 9), "10", "3"),
+                        reading(
+                                "insulation",
+                                "1000",
+                                "0.0000000" + floor.notes().between(11, 89),
+                                "60"))
+                : List.of();
+    }
+
+    private static ObjectNode reading(String path, String volts, String amperes, String seconds) {
+        return Bodies.of("path", path, "volts", volts, "amperes", amperes, "seconds", seconds);
     }
 
     private List<ObjectNode> sweeps(String specification, boolean sound) {

@@ -69,13 +69,18 @@ class MessageTests {
         Set<String> sentences =
                 read(RESOURCES.resolve("messages/sentences.properties")).keySet();
         String code = String.join("\n", texts(files(SOURCES, ".java")));
+        String pages = String.join("\n", texts(templates()));
         assertThat(messages().keySet())
                 .filteredOn(key -> !sentences.contains(key)
                         && !whole.contains(key)
                         && begun.stream().noneMatch(key::startsWith)
                         && !code.contains('"' + key + '"')
-                        && !code.contains('"' + key.replaceFirst("^work\\.", "") + '"')
-                        && !code.contains("{" + key + "}"))
+                        && !code.contains('"'
+                                + key.replaceFirst("^(work|access(\\.refused)?)\\.", "")
+                                        .replaceFirst("\\.remedy$", "")
+                                + '"')
+                        && !code.contains("{" + key + "}")
+                        && !pages.contains("'" + key + "'"))
                 .isEmpty();
     }
 

@@ -19,7 +19,7 @@ import org.springframework.stereotype.Repository;
 
 /** What routes and structures in force say of a unit, and what of it is done. */
 @Repository
-class Routes {
+class StationRoutes {
 
     private static final String UNIT = "(SELECT u.id FROM production.unit u JOIN catalog.item n ON n.id = u.item"
             + " WHERE n.number = :item AND u.serial = :serial AND u.issuer = :issuer)";
@@ -29,7 +29,7 @@ class Routes {
     private final Structures structures;
     private final JdbcClient jdbc;
 
-    Routes(Items items, RouteSteps steps, Structures structures, JdbcClient jdbc) {
+    StationRoutes(Items items, RouteSteps steps, Structures structures, JdbcClient jdbc) {
         this.items = items;
         this.steps = steps;
         this.structures = structures;
