@@ -12,59 +12,71 @@ final class AssemblyHolds {
     private static final String OPEN_UNITS = OPEN.formatted("UNIT");
     private static final String OPEN_LOTS = OPEN.formatted("LOT");
 
-    /** Tables up and down of unit and other, at one time: what each unit is inside of, and what is inside any of it. */
+    private static final String PARENTS = """
+            CROSS JOIN LATERAL (
+              SELECT pp.parent FROM production.stay s JOIN production.parent_position pp ON pp.id = s.parent_position
+              WHERE s.child_unit = x.other AND s.applied AND s.during @> :at OFFSET 0) n
+            """;
+
+    private static final String CHILDREN = """
+            CROSS JOIN LATERAL (
+              SELECT s.child_unit AS child, s.child_lot FROM production.parent_position pp
+              JOIN production.stay s ON s.parent_position = pp.id AND s.applied AND s.during @> :at
+              WHERE pp.parent = x.other OFFSET 0) n
+            """;
+
+    /** A table of unit, other and whether it is within it: all that each unit is built together with at one time. */
+    // OFFSET 0 as in Assemblies
     private static final String ASSEMBLY = """
             WITH RECURSIVE up (unit, other) AS (
               SELECT u, u FROM unnest(:units) u
-              UNION
-              SELECT x.unit, pp.parent
-              FROM up x JOIN production.stay s ON s.child_unit = x.other AND s.applied AND s.during @> :at
-              JOIN production.parent_position pp ON pp.id = s.parent_position),
+              UNION SELECT x.unit, n.parent FROM up x %1$s),
             inside (unit, other) AS (
               SELECT u, u FROM unnest(:units) u
-              UNION
-              SELECT x.unit, s.child_unit FROM inside x JOIN production.parent_position pp ON pp.parent = x.other
-              JOIN production.stay s ON s.parent_position = pp.id AND s.applied AND s.during @> :at
-              WHERE s.child_unit IS NOT NULL),
+              UNION SELECT x.unit, n.child FROM inside x %2$s WHERE n.child IS NOT NULL),
             around (unit, other) AS (
               SELECT unit, other FROM up WHERE other <> unit
-              UNION
-              SELECT x.unit, s.child_unit FROM around x JOIN production.parent_position pp ON pp.parent = x.other
-              JOIN production.stay s ON s.parent_position = pp.id AND s.applied AND s.during @> :at
-              WHERE s.child_unit IS NOT NULL AND :whole),
+              UNION SELECT x.unit, n.child FROM around x %2$s WHERE n.child IS NOT NULL AND :whole),
             together AS (
               SELECT unit, other, true AS within FROM inside
               UNION SELECT a.unit, a.other, false FROM around a
               WHERE NOT EXISTS (SELECT FROM inside i WHERE i.unit = a.unit AND i.other = a.other))
-            """;
+            """.formatted(PARENTS, CHILDREN);
 
     static final String HELD_UNITS = ASSEMBLY + """
-            SELECT t.unit, CASE WHEN t.within THEN 'INSIDE' ELSE 'AROUND' END AS place, h.subject,
+            SELECT t.unit, CASE WHEN t.within THEN 'INSIDE' ELSE 'AROUND' END AS place, t.other AS subject,
               i.number || ' ' || u.serial AS name, h.reason
-            FROM together t JOIN holds.hold h ON h.subject = t.other AND t.other <> t.unit AND %s
+            FROM together t CROSS JOIN LATERAL (
+              SELECT h.entry, h.ordinal, h.reason FROM holds.hold h WHERE h.subject = t.other AND %s OFFSET 0) h
             JOIN production.unit u ON u.id = t.other JOIN catalog.item i ON i.id = u.item
-            ORDER BY t.unit, h.entry, h.ordinal
+            WHERE t.other <> t.unit ORDER BY t.unit, h.entry, h.ordinal
             """.formatted(OPEN_UNITS);
 
     /** A unit that was held together with a lot and released was looked at: that hold of the lot acts on it no more. */
-    static final String HELD_LOTS = ASSEMBLY + """
-            , held AS MATERIALIZED (SELECT h.subject, h.reason, h.entry FROM holds.hold h WHERE %s),
-            given (unit, other, lot) AS (
-              SELECT t.unit, t.other, coalesce(s.lot, l.lot)
-              FROM together t JOIN production.step_unit n ON n.unit = t.other
-              JOIN production.step p ON p.entry = n.entry JOIN production.step_use s ON s.entry = n.entry
-              LEFT JOIN materials.loaded l ON s.lot IS NULL AND l.position = s.position AND l.during @> p.ended_at
-              WHERE n.entry <> :entry AND %s
+    static final String HELD_LOTS =
+            ASSEMBLY + """
+            , given (unit, other, lot) AS (
+              SELECT x.unit, x.other, coalesce(s.lot, l.lot) FROM together x
+              CROSS JOIN LATERAL (
+                SELECT n.entry FROM production.step_unit n
+                WHERE n.unit = x.other AND n.entry <> :entry AND %2$s OFFSET 0) n
+              CROSS JOIN LATERAL (
+                SELECT u.lot, u.position, p.ended_at FROM production.step_use u JOIN production.step p USING (entry)
+                WHERE u.entry = n.entry OFFSET 0) s
+              LEFT JOIN LATERAL (
+                SELECT l.lot FROM materials.loaded l
+                WHERE s.lot IS NULL AND l.position = s.position AND l.during @> s.ended_at OFFSET 0) l ON true
               UNION
-              SELECT t.unit, t.other, s.child_lot FROM together t JOIN production.parent_position pp ON pp.parent = t.other
-              JOIN production.stay s ON s.parent_position = pp.id AND s.during @> :at AND s.child_lot IS NOT NULL)
-            SELECT DISTINCT g.unit, 'LOT' AS place, h.subject, m.number AS name, h.reason
-            FROM given g JOIN held h ON h.subject = g.lot JOIN materials.lot m ON m.id = h.subject
+              SELECT x.unit, x.other, n.child_lot FROM together x %4$s WHERE n.child_lot IS NOT NULL)
+            SELECT DISTINCT g.unit, 'LOT' AS place, g.lot AS subject, m.number AS name, h.reason
+            FROM given g CROSS JOIN LATERAL (
+              SELECT h.entry, h.reason FROM holds.hold h WHERE h.subject = g.lot AND %1$s OFFSET 0) h
+            JOIN materials.lot m ON m.id = g.lot
             WHERE NOT EXISTS (
               SELECT FROM holds.hold o JOIN holds.release r ON r.hold_entry = o.entry AND r.hold_ordinal = o.ordinal
-              WHERE o.entry = h.entry AND o.kind = 'UNIT' AND o.subject IN (g.unit, g.other) AND %s)
+              WHERE o.entry = h.entry AND o.kind = 'UNIT' AND o.subject IN (g.unit, g.other) AND %3$s)
             ORDER BY 1, 3
-            """.formatted(OPEN_LOTS, Known.now("n.entry"), Known.now("r.entry"));
+            """.formatted(OPEN_LOTS, Known.now("n.entry"), Known.now("r.entry"), CHILDREN);
 
     /** Every unit that is on hold or was ever built together with one, whatever else is there. */
     static final String TOUCHED = """

@@ -41,7 +41,6 @@ class PrerequisiteTests {
     void released() {
         workshop = Workshop.released(door);
         workshop.demandingRoute();
-        workshop.step("08:30", "bond", "RCV R1", "RCV R2", "RCV R3", "RCV R4");
     }
 
     @Test

@@ -43,12 +43,13 @@ public final class Workshop {
         return plant.say(kind, "1 00:00", Map.of(kind, code, "revision", "A", "name", code));
     }
 
-    /** A route of receivers: bond, which demands {@code BAKE} and {@code PULL}, then coat. */
+    /** A route of receivers: bond, done at 08:30 and demanding {@code BAKE} and {@code PULL}, then coat. */
     public Acceptance demandingRoute() {
         Map<String, Object> bond =
                 Map.of("operation", "bond", "name", "Bond", "cures", List.of("BAKE"), "tests", List.of("PULL"));
         Map<String, Object> coat = Map.of("operation", "coat", "name", "Coat");
-        return plant.say("route", "1 00:00", Map.of("item", "RCV", "revision", "A", "operations", List.of(bond, coat)));
+        plant.say("route", "1 00:00", Map.of("item", "RCV", "revision", "A", "operations", List.of(bond, coat)));
+        return step("08:30", "bond", "RCV R1", "RCV R2", "RCV R3", "RCV R4");
     }
 
     public Acceptance load(String time, String carrier, String... units) {
