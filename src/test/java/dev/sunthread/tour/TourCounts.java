@@ -1,15 +1,15 @@
 package dev.sunthread.tour;
 
-import java.io.IOException;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
+import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
+
 import java.net.URI;
 import java.net.URLEncoder;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
-import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.StreamSupport;
+import org.springframework.test.web.servlet.MockMvc;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -30,13 +30,13 @@ final class TourCounts {
             new Asked("`OVEN-2` while it drifted", "scope=" + URLEncoder.encode(DRIFTED, StandardCharsets.UTF_8)),
             new Asked("conformal coat `K-58`", "lot=K-58"));
 
-    private final URI plant;
+    private final MockMvc pages;
 
-    TourCounts(URI plant) {
-        this.plant = plant;
+    TourCounts(MockMvc pages) {
+        this.pages = pages;
     }
 
-    String table() throws IOException, InterruptedException {
+    String table() throws Exception {
         StringBuilder table = new StringBuilder(
                 "| where did it go: | receivers | walls | modules | panels |\n|---|---|---|---|---|\n");
         for (Asked asked : QUESTIONS) {
@@ -48,14 +48,14 @@ final class TourCounts {
         return table.toString();
     }
 
-    private JsonNode counts(String parameters) throws IOException, InterruptedException {
-        URI asked = plant.resolve("/api/v1/traces?way=forward&" + parameters);
-        var answer =
-                HttpClient.newHttpClient().send(HttpRequest.newBuilder(asked).build(), BodyHandlers.ofString());
-        if (answer.statusCode() != 200) {
-            throw new IllegalStateException(asked + ": " + answer.body());
-        }
-        return JsonMapper.shared().readTree(answer.body()).required("counts");
+    private JsonNode counts(String parameters) throws Exception {
+        URI asked = URI.create("/api/v1/traces?way=forward&" + parameters);
+        String answer = pages.perform(get(asked))
+                .andExpect(status().isOk())
+                .andReturn()
+                .getResponse()
+                .getContentAsString(StandardCharsets.UTF_8);
+        return JsonMapper.shared().readTree(answer).required("counts");
     }
 
     private static String cell(JsonNode counts, String level) {

@@ -37,9 +37,9 @@ final class TourPictures {
 
     private TourPictures() {}
 
-    /** Takes every picture into a directory. */
-    static void take(URI plant, Path directory) throws IOException {
-        try (var browser = Browser.open(WIDTH, HEIGHT).preferring("light")) {
+    /** Takes every picture, as a person sees it, into a directory. */
+    static void take(URI plant, String person, Path directory) throws IOException {
+        try (var browser = Browser.open(WIDTH, HEIGHT).preferring("light").signIn(plant.getPort(), person)) {
             for (var stop : STOPS.entrySet()) {
                 WebDriver page = browser.go(plant.resolve(stop.getValue()));
                 new WebDriverWait(page, LONGEST)

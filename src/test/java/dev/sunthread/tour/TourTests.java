@@ -1,13 +1,13 @@
 package dev.sunthread.tour;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 
+import dev.sunthread.access.Role;
 import dev.sunthread.journal.Restores;
+import dev.sunthread.testing.KnownPeople;
 import dev.sunthread.testing.SunthreadTest;
 import java.net.URI;
-import java.net.http.HttpClient;
-import java.net.http.HttpRequest;
-import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -18,6 +18,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
 import org.springframework.boot.test.web.server.LocalServerPort;
+import org.springframework.context.ApplicationContext;
+import org.springframework.test.web.servlet.MockMvc;
 
 /**
  * The tour of the README against the demo plant as it is shipped. Run with {@code -Dsunthread.tour.write=true} to write
@@ -37,6 +39,12 @@ class TourTests {
     @Autowired
     Restores restores;
 
+    @Autowired
+    MockMvc pages;
+
+    @Autowired
+    ApplicationContext context;
+
     @TempDir
     Path other;
 
@@ -46,16 +54,17 @@ class TourTests {
             restores.run(journal, restored -> {});
         }
         URI plant = URI.create("http://127.0.0.1:" + port + "/");
-        String counts = new TourCounts(plant).table();
+        String counts = new TourCounts(pages).table();
         if (WRITES) {
             Readme.writeCounts(counts);
         }
         assertThat(Readme.counts()).isEqualTo(counts);
-        assertThat(Readme.names()).hasSizeGreaterThan(5).allMatch(name -> isFound(plant, name));
+        assertThat(Readme.names()).hasSizeGreaterThan(5).allMatch(this::isFound);
         List<Path> shown = Readme.pictures();
         assertThat(shown).hasSizeBetween(4, MOST_PICTURES);
         Path pictures = WRITES ? Readme.PICTURES : other;
-        TourPictures.take(plant, pictures);
+        TourPictures.take(
+                plant, new KnownPeople(context).add("qe-1", Role.QUALITY, Role.PROCESS, Role.AUDITOR), pictures);
         for (Path picture : shown) {
             assertThat(pictures.resolve(picture.getFileName())).isNotEmptyFile();
             assertThat(Files.size(picture)).as(picture.toString()).isBetween(1L, LARGEST_PICTURE);
@@ -63,13 +72,15 @@ class TourTests {
     }
 
     /** Whether the search leads straight to the one thing that is called so. */
-    private static boolean isFound(URI plant, String name) {
-        HttpRequest search =
-                HttpRequest.newBuilder(plant.resolve("/search?q=" + name)).build();
-        return HttpClient.newHttpClient()
-                        .sendAsync(search, BodyHandlers.discarding())
-                        .join()
-                        .statusCode()
-                == 302;
+    private boolean isFound(String name) {
+        try {
+            return pages.perform(get("/search").param("q", name))
+                            .andReturn()
+                            .getResponse()
+                            .getStatus()
+                    == 302;
+        } catch (Exception e) {
+            throw new IllegalStateException(name, e);
+        }
     }
 }

@@ -53,6 +53,7 @@ class CureVerdictsTests {
     @Test
     void runWithoutProfileIsNotProvenAndDemandsStayAsTheyWere() {
         workshop.demandingRoute();
+        workshop.step("09:00", "bond", "RCV R1");
         workshop.bake("10", "C1", "RCV R1");
         assertThat(standing()).containsExactly("NOT_PROVEN");
         workshop.pull("10:30", "T1", "RCV R1", "pass");
@@ -62,6 +63,7 @@ class CureVerdictsTests {
     @Test
     void demandIsNotMetByABakeThatBrokeItsRecipe() {
         workshop.demandingRoute();
+        workshop.step("09:00", "bond", "RCV R1");
         bake("10", "C1", "TC-1", "141");
         workshop.pull("10:30", "T1", "RCV R1", "pass");
         assertThat(rules(workshop.step("11:00", "coat", "RCV R1")))

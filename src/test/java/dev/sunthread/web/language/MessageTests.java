@@ -22,7 +22,7 @@ class MessageTests {
     private static final Path SOURCES = Path.of("src/main/java");
 
     private static final Pattern KEY = Pattern.compile("#\\{([a-z][\\w.-]*)");
-    private static final Pattern BEGIN_OF_KEY = Pattern.compile("#\\{\\|([\\w.-]+[.])\\$");
+    private static final Pattern BEGIN_OF_KEY = Pattern.compile("#\\{(?:\\||\\$\\{')([\\w.-]+[.])(?:\\$|')");
     private static final Pattern HEADING = Pattern.compile("\"(column[.][a-z-]+)\"");
 
     @Test
@@ -74,6 +74,7 @@ class MessageTests {
                 .filteredOn(key -> !sentences.contains(key)
                         && !whole.contains(key)
                         && begun.stream().noneMatch(key::startsWith)
+                        && !key.startsWith("access.refused.")
                         && !code.contains('"' + key + '"')
                         && !code.contains('"'
                                 + key.replaceFirst("^(work|access(\\.refused)?)\\.", "")

@@ -118,7 +118,7 @@ class ScanSearchTests {
                         .single())
                 .isEqualTo("UNIT RCV RC-00042 for RC-O0042");
         pages.perform(get("/search").param("q", "RC-O0042"))
-                .andExpect(content().string(containsString("Taken for unit RCV RC-00042 before, by op-07")));
+                .andExpect(content().string(containsString("Taken for unit RCV RC-00042 before, by tester")));
     }
 
     @Test
