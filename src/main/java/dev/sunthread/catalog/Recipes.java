@@ -1,6 +1,7 @@
 package dev.sunthread.catalog;
 
 import dev.sunthread.catalog.recipe.RecipeTerms;
+import dev.sunthread.ledger.Remembered;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
@@ -8,7 +9,7 @@ import org.springframework.stereotype.Component;
 @Component
 public class Recipes extends TermsHistory<RecipeTerms> {
 
-    Recipes(JdbcClient jdbc) {
-        super("recipe", RecipeTerms.class, jdbc);
+    Recipes(Remembered remembered, JdbcClient jdbc) {
+        super("recipe", RecipeTerms.class, remembered, jdbc);
     }
 }

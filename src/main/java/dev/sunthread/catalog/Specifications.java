@@ -1,6 +1,7 @@
 package dev.sunthread.catalog;
 
 import dev.sunthread.catalog.specification.SpecificationTerms;
+import dev.sunthread.ledger.Remembered;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
@@ -8,7 +9,7 @@ import org.springframework.stereotype.Component;
 @Component
 public class Specifications extends TermsHistory<SpecificationTerms> {
 
-    Specifications(JdbcClient jdbc) {
-        super("specification", SpecificationTerms.class, jdbc);
+    Specifications(Remembered remembered, JdbcClient jdbc) {
+        super("specification", SpecificationTerms.class, remembered, jdbc);
     }
 }

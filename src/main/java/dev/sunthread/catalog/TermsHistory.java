@@ -1,12 +1,12 @@
 package dev.sunthread.catalog;
 
 import dev.sunthread.ledger.Fact;
+import dev.sunthread.ledger.Remembered;
 import dev.sunthread.ledger.body.Shape;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -19,10 +19,11 @@ public abstract class TermsHistory<T> {
     private final String thing;
     private final Class<T> type;
     private final JdbcClient jdbc;
-    private final Map<Long, T> read = new ConcurrentHashMap<>();
+    private final Remembered remembered;
 
-    TermsHistory(String thing, Class<T> type, JdbcClient jdbc) {
+    TermsHistory(String thing, Class<T> type, Remembered remembered, JdbcClient jdbc) {
         this.thing = thing;
+        this.remembered = remembered;
         this.type = type;
         this.jdbc = jdbc;
     }
@@ -67,7 +68,7 @@ public abstract class TermsHistory<T> {
 
     /** What the revision released by an entry states. */
     public T terms(long entry) {
-        T known = read.get(entry);
+        T known = read().get(entry);
         return known != null
                 ? known
                 : terms(
@@ -79,7 +80,11 @@ public abstract class TermsHistory<T> {
     }
 
     private T terms(long entry, String json) {
-        return read.computeIfAbsent(
-                entry, asked -> Shape.of(type).read(JsonMapper.shared().readTree(json), "terms"));
+        return read().computeIfAbsent(
+                        entry, asked -> Shape.of(type).read(JsonMapper.shared().readTree(json), "terms"));
+    }
+
+    private Map<Long, T> read() {
+        return remembered.of("terms of " + thing);
     }
 }
