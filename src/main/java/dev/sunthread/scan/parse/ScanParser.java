@@ -42,7 +42,15 @@ public final class ScanParser {
         List<Reading> readings = text.isEmpty()
                 ? List.of(Reading.unread(Syntax.PLAIN, Why.NOTHING_SCANNED, ""))
                 : text.length() > LONGEST ? List.of(Reading.unread(Syntax.PLAIN, Why.TOO_LONG, text)) : readings(text);
-        return new Scanned(text, readings);
+        return new Scanned(text, readings.stream().map(ScanParser::withAReason).toList());
+    }
+
+    // a frame with nothing in it
+    private static Reading withAReason(Reading reading) {
+        boolean saysNothing = reading.elements().isEmpty()
+                && reading.remarks().isEmpty()
+                && reading.unread().isEmpty();
+        return saysNothing ? reading.remarked(Why.EMPTY_VALUE) : reading;
     }
 
     private List<Reading> readings(String text) {

@@ -9,6 +9,7 @@ import java.time.Duration;
 import java.util.List;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -28,6 +29,11 @@ class ScanParserPropertyTests {
     @Property(tries = 6000)
     void readsAnythingThatLooksLikeALabel(@ForAll("pieces") List<String> pieces) {
         isRead(String.join("", pieces));
+    }
+
+    @Example
+    void saysOfAFrameWithNothingInItThatItIsEmpty() {
+        isRead("[)>\u001e06\u001d");
     }
 
     @Property(tries = 300)
