@@ -70,7 +70,14 @@ public class Bench {
         Turn turn = turn(work, works.before(station, person), read, recording);
         Verdict said = turn.verdict();
         if (scan.kept() && isNotDone(said)) {
-            said = inbox(recording, scan, work, read, said);
+            said = kept(
+                    recording,
+                    scan,
+                    work,
+                    read,
+                    "A scan that was kept while the server was away could not be understood in its place ("
+                            + said.said().key() + ")",
+                    "Find out what was done and record it, then settle this line");
         } else if (isUndo(read)) {
             // only the last scan can be taken back, and not the taking back
             works.keep(station, person, turn.work(), turn.work());
@@ -107,15 +114,9 @@ public class Bench {
         return said.outcome() == Verdict.Outcome.REFUSED || said.outcome() == Verdict.Outcome.ASKED;
     }
 
-    private static Verdict inbox(Recording recording, Scan scan, Work work, List<Label> read, Verdict said) {
-        KeptScan.record(
-                recording,
-                scan,
-                work,
-                read,
-                "A scan that was kept while the server was away could not be understood in its place ("
-                        + said.said().key() + ")",
-                "Find out what was done and record it, then settle this line");
+    private static Verdict kept(
+            Recording recording, Scan scan, Work work, List<Label> read, String reason, String remedy) {
+        KeptScan.record(recording, scan, work, read, reason, remedy);
         return Verdict.noted(Say.of("kept.in-inbox", scan.text()), Say.of("kept.in-inbox.remedy"));
     }
 
@@ -135,8 +136,7 @@ public class Bench {
         Verdict said = Verdict.refused(Say.words(why.reason()), Say.words(why.remedy()));
         if (scan.kept()) {
             Recording recording = new Recording(door, station, person, scan);
-            KeptScan.record(recording, scan, work, labels.read(scan.text(), station), why.reason(), why.remedy());
-            said = Verdict.noted(Say.of("kept.in-inbox", scan.text()), Say.of("kept.in-inbox.remedy"));
+            said = kept(recording, scan, work, labels.read(scan.text(), station), why.reason(), why.remedy());
         }
         return word(station, person, scan, behind, said);
     }

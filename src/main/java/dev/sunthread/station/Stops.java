@@ -19,8 +19,6 @@ public class Stops {
 
     /** Everything that nobody has confirmed to have taken off, by station and position. */
     public List<Stop> unconfirmed() {
-        return loads.stops().stream()
-                .map(stop -> new Stop(stop.station(), stop.position(), stop.lot(), stop.hold()))
-                .toList();
+        return loads.stops();
     }
 }

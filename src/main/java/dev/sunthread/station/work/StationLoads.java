@@ -1,6 +1,7 @@
 package dev.sunthread.station.work;
 
 import dev.sunthread.ledger.Known;
+import dev.sunthread.station.Stops;
 import java.util.List;
 import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -43,14 +44,11 @@ public class StationLoads {
                 .list();
     }
 
-    /** Something on hold that is still loaded at a station. */
-    public record Stop(String station, String position, String lot, String hold) {}
-
     /** Everything on hold that nobody has confirmed to have taken off, at any station. */
-    public List<Stop> stops() {
-        return jdbc.sql("SELECT station, position, lot, hold FROM (" + LOADED + ") x WHERE hold IS NOT NULL")
+    public List<Stops.Stop> stops() {
+        return jdbc.sql("SELECT station, position, lot, hold AS reason FROM (" + LOADED + ") x WHERE hold IS NOT NULL")
                 .param("station", null)
-                .query(DataClassRowMapper.newInstance(Stop.class))
+                .query(DataClassRowMapper.newInstance(Stops.Stop.class))
                 .list();
     }
 

@@ -1,7 +1,6 @@
 package dev.sunthread.station.work;
 
 import dev.sunthread.station.Say;
-import dev.sunthread.station.label.Command;
 import dev.sunthread.station.label.Label;
 import org.springframework.stereotype.Component;
 
@@ -26,7 +25,7 @@ public class Turns {
     /** @throws dev.sunthread.kernel.Refused if a rule forbids what the scan asks for */
     public Turn of(Work work, Label label, Recording recording) {
         if (label instanceof Label.OfCommand command) {
-            return told(work, command.command(), recording);
+            return told(work, command, recording);
         }
         return switch (work.task()) {
             case NOTHING -> begin(work, label, recording);
@@ -94,45 +93,38 @@ public class Turns {
                 : notNow(work, label);
     }
 
-    private Turn told(Work work, Command command, Recording recording) {
-        return switch (command) {
+    private Turn told(Work work, Label.OfCommand told, Recording recording) {
+        return switch (told.command()) {
             case CANCEL -> Turn.accepted(work.over(), "cancelled");
             case SEVERAL ->
                 work.task() == Work.Task.NOTHING
                         ? Turn.accepted(Work.on(Work.Task.SEVERAL), "several.begin")
-                        : notNow(work, new Label.OfCommand(command));
-            case SHIP ->
-                work.task() == Work.Task.NOTHING ? shipments.begin() : notNow(work, new Label.OfCommand(command));
+                        : notNow(work, told);
+            case SHIP -> work.task() == Work.Task.NOTHING ? shipments.begin() : notNow(work, told);
             case START ->
-                work.task() == Work.Task.RUN && work.since() == null
-                        ? runs.start(work, recording)
-                        : notNow(work, new Label.OfCommand(command));
-            case END ->
-                work.task() == Work.Task.RUN ? runs.end(work, recording) : notNow(work, new Label.OfCommand(command));
-            case OFF -> off(work, recording);
-            case CLEAN ->
-                work.task() == Work.Task.POSITION
-                        ? material.clean(work, recording)
-                        : notNow(work, new Label.OfCommand(command));
-            case DONE -> done(work, recording);
-            case UNDO -> notNow(work, new Label.OfCommand(command));
+                work.task() == Work.Task.RUN && work.since() == null ? runs.start(work, recording) : notNow(work, told);
+            case END -> work.task() == Work.Task.RUN ? runs.end(work, recording) : notNow(work, told);
+            case OFF -> off(work, told, recording);
+            case CLEAN -> work.task() == Work.Task.POSITION ? material.clean(work, recording) : notNow(work, told);
+            case DONE -> done(work, told, recording);
+            case UNDO -> notNow(work, told);
         };
     }
 
-    private Turn off(Work work, Recording recording) {
+    private Turn off(Work work, Label.OfCommand told, Recording recording) {
         return switch (work.task()) {
             case POSITION -> material.off(work, recording);
             case CARRIER -> carriers.clear(work, recording);
-            default -> notNow(work, new Label.OfCommand(Command.OFF));
+            default -> notNow(work, told);
         };
     }
 
-    private Turn done(Work work, Recording recording) {
+    private Turn done(Work work, Label.OfCommand told, Recording recording) {
         return switch (work.task()) {
             case SEVERAL -> units.collected(work, recording);
             case SHIPMENT -> shipments.done(work, recording);
             case CARRIER, POSITION -> Turn.accepted(work.over(), "put-aside");
-            default -> notNow(work, new Label.OfCommand(Command.DONE));
+            default -> notNow(work, told);
         };
     }
 

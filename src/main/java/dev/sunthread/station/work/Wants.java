@@ -66,8 +66,9 @@ public class Wants {
                 .toList();
         Map<String, String> supplied = new TreeMap<>();
         List<RouteStep.Consumed> missing = new ArrayList<>();
+        List<Loaded> loaded = used.isEmpty() ? List.of() : loads.at(station);
         for (RouteStep.Consumed consumed : used) {
-            Map<String, String> here = loaded(consumed, station);
+            Map<String, String> here = supplies(loaded, consumed);
             supplied.putAll(here);
             if (here.isEmpty()) {
                 missing.add(consumed);
@@ -88,8 +89,8 @@ public class Wants {
                 .toList();
     }
 
-    private Map<String, String> loaded(RouteStep.Consumed consumed, String station) {
-        return loads.at(station).stream()
+    private static Map<String, String> supplies(List<Loaded> loaded, RouteStep.Consumed consumed) {
+        return loaded.stream()
                 .filter(one -> one.item() != null && Want.accepts(consumed, one.item()))
                 .collect(Collectors.toMap(Loaded::position, one -> Objects.requireNonNull(one.item())));
     }
