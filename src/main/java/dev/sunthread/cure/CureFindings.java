@@ -8,7 +8,6 @@ import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.kernel.verdict.Outcome;
 import dev.sunthread.ledger.Fact;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
 import org.springframework.context.event.EventListener;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -43,12 +42,7 @@ class CureFindings {
 
     @EventListener
     void judgeAgain(EquipmentChecked checked) {
-        Map<Long, Judged> judged = verdicts.judgeEquipment(checked.equipment());
-        List<Long> lost = judged.entrySet().stream()
-                .filter(run -> run.getValue().measured())
-                .filter(run -> run.getValue().judgement().outcome() != Outcome.PASSED)
-                .map(Map.Entry::getKey)
-                .toList();
+        List<Long> lost = verdicts.notPassing(checked.equipment());
         Fact<?> fact = checked.fact();
         List<Long> runs = fact == null ? List.of() : acceptedBefore(lost);
         if (fact != null && !runs.isEmpty()) {

@@ -1,13 +1,10 @@
 package dev.sunthread.electrical;
 
 import dev.sunthread.catalog.EquipmentChecked;
-import dev.sunthread.catalog.judging.Judged;
 import dev.sunthread.electrical.judging.TestVerdicts;
 import dev.sunthread.kernel.TraceRef;
-import dev.sunthread.kernel.verdict.Outcome;
 import dev.sunthread.ledger.Fact;
 import java.util.List;
-import java.util.Map;
 import org.springframework.context.event.EventListener;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -31,12 +28,7 @@ class TestsAfterBadCheck {
 
     @EventListener
     void judgeAgain(EquipmentChecked checked) {
-        Map<Long, Judged> judged = verdicts.judgeEquipment(checked.equipment());
-        List<Long> lost = judged.entrySet().stream()
-                .filter(run -> run.getValue().measured())
-                .filter(run -> run.getValue().judgement().outcome() != Outcome.PASSED)
-                .map(Map.Entry::getKey)
-                .toList();
+        List<Long> lost = verdicts.notPassing(checked.equipment());
         Fact<?> fact = checked.fact();
         List<Long> units = fact == null ? List.of() : acceptedBefore(lost);
         if (fact != null && !units.isEmpty()) {

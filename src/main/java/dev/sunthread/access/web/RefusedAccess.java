@@ -44,7 +44,7 @@ class RefusedAccess {
 
     private static Object answer(Refusal.Said said, HttpStatus status, HttpServletRequest request) {
         if (!Asked.byAProgram(request)) {
-            return new ModelAndView("access/refused", Map.of("said", said), status);
+            return new ModelAndView("error/403", Map.of("said", said), status);
         }
         var answer = ResponseEntity.status(status);
         if (status == HttpStatus.UNAUTHORIZED) {

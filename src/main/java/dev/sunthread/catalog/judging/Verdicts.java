@@ -41,9 +41,16 @@ public abstract class Verdicts<T> {
         return keep(table.missingStanding("r.entry", entry));
     }
 
-    /** Judges what was done with equipment wherever the verdict that stands is not known yet. */
-    public Map<Long, Judged> judgeEquipment(long equipment) {
-        return keep(table.missingStanding("r.equipment", equipment));
+    /**
+     * Judges what was done with equipment wherever the verdict that stands is not known yet, and gives the entries of what
+     * was measured and does not pass.
+     */
+    public List<Long> notPassing(long equipment) {
+        return keep(table.missingStanding("r.equipment", equipment)).entrySet().stream()
+                .filter(run -> run.getValue().measured())
+                .filter(run -> run.getValue().judgement().outcome() != Outcome.PASSED)
+                .map(Map.Entry::getKey)
+                .toList();
     }
 
     private Map<Long, Judged> keep(List<VerdictTable.Missing> missing) {
