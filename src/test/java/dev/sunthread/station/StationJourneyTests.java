@@ -59,16 +59,21 @@ class StationJourneyTests {
         WebDriver page = browser.go(at("/device"));
         new Select(page.findElement(By.name("station"))).selectByValue(station);
         page.findElement(By.name("station")).submit();
-        browser.go(at("/account"));
+        appears(page, ".notice[role=status]");
         page.findElement(By.cssSelector(".signed-in form button")).click();
+        appears(page, ".signed-in > a");
         browser.go(at("/badge?to=/work"));
         type(page, "BADGE-op-1");
-        new WebDriverWait(page, LONGEST)
-                .until(any -> !page.findElements(By.name("secret")).isEmpty());
+        appears(page, "[name=secret]:focus");
         type(page, KnownPeople.PIN);
-        new WebDriverWait(page, LONGEST)
-                .until(any -> !page.findElements(By.id("scan")).isEmpty());
+        appears(page, "#text:focus");
         return browser;
+    }
+
+    /** A page that is asked for too soon would take back what the one before was sending. */
+    private static void appears(WebDriver page, String what) {
+        new WebDriverWait(page, LONGEST)
+                .until(any -> !page.findElements(By.cssSelector(what)).isEmpty());
     }
 
     private URI at(String address) {
