@@ -31,6 +31,7 @@
             "electrical::translate",
             "genealogy",
             "journal",
+            "paper",
             "station",
             "station::label"
         })

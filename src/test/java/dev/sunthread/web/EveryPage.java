@@ -35,6 +35,11 @@ final class EveryPage {
             "/waiting",
             "/expiring",
             "/in-process",
+            "/forms",
+            "/forms/new?station=BOND",
+            "/forms/sheet?code=7K3QM",
+            "/forms/record?id=7K3QM-22-V",
+            "/forms/record?id=7K3QM-24-R&station=BOND&what=CHARGE",
             "/no-such-page");
 
     private EveryPage() {}
