@@ -17,6 +17,7 @@ public class AccessLog {
     public enum Event {
         SIGNED_IN,
         SIGN_IN_REFUSED,
+        CONFIRMED,
         SIGNED_OUT,
         SESSION_ENDED,
         PERSON_ADDED,

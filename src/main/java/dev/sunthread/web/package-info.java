@@ -8,6 +8,7 @@
             "ledger",
             "ledger::body",
             "inbox",
+            "inbox::typed",
             "holds",
             "catalog",
             "scan",
