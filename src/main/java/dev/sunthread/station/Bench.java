@@ -143,7 +143,6 @@ public class Bench {
 
     private Verdict word(String station, String person, Scan scan, int behind, Verdict said) {
         scans.keep(station, person, scan, said);
-        scans.stillKept(station, person, behind);
         return said;
     }
 }

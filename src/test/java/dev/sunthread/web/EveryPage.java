@@ -22,6 +22,7 @@ final class EveryPage {
             "/compare/units?leftItem=RCV&leftSerial=R0001&rightItem=RCV&rightSerial=R0002",
             "/compare/answers",
             "/stations",
+            "/stations/behind",
             "/station?code=BOND",
             "/position?station=BOND&code=V1",
             "/cure-run?name=C/1",
