@@ -81,7 +81,8 @@
       method: "POST", body, redirect: "manual",
       headers: Object.assign({ "X-Part": "bench" }, header && token ? { [header]: token } : {})
     });
-    if (response.status >= 500) throw new Error("the server is away");
+    // what is no answer of this page's server is none; the scan is kept and sent again
+    if (response.status >= 400 && response.status !== 401 && response.status !== 403) throw new Error("the server is away");
     return response;
   };
 
@@ -94,7 +95,10 @@
         try {
           const response = await send(scan);
           // signed out meanwhile: scans stay here until somebody signs in at this device again
-          if (!response.ok) { location.reload(); return; }
+          if (response.type === "opaqueredirect" || response.status === 401 || response.status === 403) {
+            location.reload();
+            return;
+          }
           show(await response.text());
           await store("readwrite", kept => kept.delete(scan.order));
           const left = await all();
