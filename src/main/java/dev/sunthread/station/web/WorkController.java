@@ -48,7 +48,7 @@ class WorkController {
             return "station/no-station";
         }
         if (form.isSomething()) {
-            bench.scan(caller.station(), caller.mark(), form.scan(clock), form.behind());
+            bench.scan(caller.station(), caller.mark(), form.scan(clock), form.keptBehind());
         }
         model.addAttribute("work", atWork.at(caller.station(), caller.mark()));
         return part == null ? "redirect:/work" : "station/bench :: bench";
