@@ -5,7 +5,6 @@ import dev.sunthread.ledger.Door;
 import dev.sunthread.ledger.RaisedFinding;
 import dev.sunthread.station.label.Command;
 import dev.sunthread.station.label.Label;
-import dev.sunthread.station.label.ScannedLabels;
 import dev.sunthread.station.work.Recording;
 import dev.sunthread.station.work.Turn;
 import dev.sunthread.station.work.Turns;
@@ -25,7 +24,7 @@ public class Bench {
 
     private final TakenScans scans;
     private final Works works;
-    private final ScannedLabels labels;
+    private final Meanings meanings;
     private final Turns turns;
     private final Door door;
     private final TransactionTemplate transaction;
@@ -33,13 +32,13 @@ public class Bench {
     Bench(
             TakenScans scans,
             Works works,
-            ScannedLabels labels,
+            Meanings meanings,
             Turns turns,
             Door door,
             PlatformTransactionManager transactions) {
         this.scans = scans;
         this.works = works;
-        this.labels = labels;
+        this.meanings = meanings;
         this.turns = turns;
         this.door = door;
         this.transaction = new TransactionTemplate(transactions);
@@ -48,62 +47,54 @@ public class Bench {
     /**
      * Takes one scan of a person at a station. The same id again does nothing and gets the same word.
      *
-     * @param behind how many scans the page still keeps behind this one
      */
-    public Verdict scan(String station, String person, Scan scan, int behind) {
+    public Verdict scan(String station, String person, Scan scan) {
         try {
-            return Objects.requireNonNull(transaction.execute(status -> take(station, person, scan, behind)));
+            return Objects.requireNonNull(transaction.execute(status -> take(station, person, scan)));
         } catch (Refused refused) {
             return Objects.requireNonNull(
-                    transaction.execute(status -> refused(station, person, scan, behind, refused)));
+                    transaction.execute(status -> refused(station, person, scan, refused)));
         }
     }
 
-    private Verdict take(String station, String person, Scan scan, int behind) {
+    private Verdict take(String station, String person, Scan scan) {
         Work work = works.locked(station, person);
         Optional<Verdict> earlier = scans.verdict(scan.id());
         if (earlier.isPresent()) {
             return earlier.get();
         }
-        List<Label> read = labels.read(meant(station, person, scan.text()), station);
+        Meant meant = meanings.of(station, person, scan, work);
         Recording recording = new Recording(door, station, person, scan);
-        Turn turn = turn(work, works.before(station, person), read, recording);
+        Turn turn = turn(work, works.before(station, person), meant, recording);
         Verdict said = turn.verdict();
         if (scan.kept() && isNotDone(said)) {
             said = kept(
                     recording,
                     scan,
                     work,
-                    read,
+                    meant.labels(),
                     "A scan that was kept while the server was away could not be understood in its place ("
                             + said.said().key() + ")",
                     "Find out what was done and record it, then settle this line");
-        } else if (isUndo(read)) {
+        } else if (isUndo(meant.labels())) {
             // only the last scan can be taken back, and not the taking back
             works.keep(station, person, turn.work(), turn.work());
         } else if (!isNotDone(said)) {
             works.keep(station, person, turn.work().recorded(recording.entries()), work);
         }
-        return word(station, person, scan, behind, withFindings(said, recording.findings()));
+        return word(station, person, scan, withFindings(said, recording.findings()));
     }
 
-    /** A point and a digit stand for what the last scan may have meant, by its number in the list of choices. */
-    private String meant(String station, String person, String text) {
-        String typed = text.strip();
-        if (!typed.matches("\\.[1-9]")) {
-            return text;
+    private Turn turn(Work work, Work before, Meant meant, Recording recording) {
+        if (meant.question() != null) {
+            return new Turn(work, meant.question());
         }
-        int choice = typed.charAt(1) - '1';
-        List<Verdict.Choice> choices =
-                scans.last(station, person).map(Verdict::choices).orElse(List.of());
-        return choice < choices.size() ? choices.get(choice).text() : text;
-    }
-
-    private Turn turn(Work work, Work before, List<Label> read, Recording recording) {
-        if (read.size() > 1) {
-            return new Turn(work, Choices.among(read));
+        Turn turn =
+                isUndo(meant.labels()) ? Undoing.of(work, before, recording) : turns.of(work, meant.label(), recording);
+        if (meant.chosen() != null && !isNotDone(turn.verdict())) {
+            recording.chosen(meant.chosen());
         }
-        return isUndo(read) ? Undoing.of(work, before, recording) : turns.of(work, read.get(0), recording);
+        return turn;
     }
 
     private static boolean isUndo(List<Label> read) {
@@ -127,7 +118,7 @@ public class Bench {
     }
 
     /** Nothing is recorded of what a rule forbids; of a kept scan all that is known goes to the inbox. */
-    private Verdict refused(String station, String person, Scan scan, int behind, Refused why) {
+    private Verdict refused(String station, String person, Scan scan, Refused why) {
         Work work = works.locked(station, person);
         Optional<Verdict> earlier = scans.verdict(scan.id());
         if (earlier.isPresent()) {
@@ -136,12 +127,13 @@ public class Bench {
         Verdict said = Verdict.refused(Say.words(why.reason()), Say.words(why.remedy()));
         if (scan.kept()) {
             Recording recording = new Recording(door, station, person, scan);
-            said = kept(recording, scan, work, labels.read(scan.text(), station), why.reason(), why.remedy());
+            List<Label> read = meanings.of(station, person, scan, work).labels();
+            said = kept(recording, scan, work, read, why.reason(), why.remedy());
         }
-        return word(station, person, scan, behind, said);
+        return word(station, person, scan, said);
     }
 
-    private Verdict word(String station, String person, Scan scan, int behind, Verdict said) {
+    private Verdict word(String station, String person, Scan scan, Verdict said) {
         scans.keep(station, person, scan, said);
         return said;
     }

@@ -30,16 +30,18 @@ class TakenScans {
                 .map(verdict -> json.readValue(verdict, Verdict.class));
     }
 
-    /** What was said last to a person at a station. */
-    Optional<Verdict> last(String station, String person) {
+    /** A scan and what was said of it. */
+    record Last(String text, Verdict verdict) {}
+
+    /** What a person at a station scanned last. */
+    Optional<Last> last(String station, String person) {
         return jdbc.sql("""
-                        SELECT verdict FROM station.scan WHERE station = ? AND person = ?
+                        SELECT text, verdict FROM station.scan WHERE station = ? AND person = ?
                         ORDER BY received_at DESC LIMIT 1
                         """)
                 .params(station, person)
-                .query(String.class)
-                .optional()
-                .map(verdict -> json.readValue(verdict, Verdict.class));
+                .query((row, number) -> new Last(row.getString(1), json.readValue(row.getString(2), Verdict.class)))
+                .optional();
     }
 
     void keep(String station, String person, Scan scan, Verdict verdict) {

@@ -138,7 +138,7 @@ public class ScannedLabels {
                 .list();
     }
 
-    private List<Label> ofName(String name, String station) {
+    List<Label> ofName(String name, String station) {
         Set<Label> found = new LinkedHashSet<>(units(name, null));
         found.addAll(material(name, true, true));
         jdbc.sql("""

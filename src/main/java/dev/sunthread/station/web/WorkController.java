@@ -49,7 +49,7 @@ class WorkController {
             return "station/no-station";
         }
         if (form.isSomething()) {
-            bench.scan(caller.station(), caller.mark(), form.scan(clock), 0);
+            bench.scan(caller.station(), caller.mark(), form.scan(clock));
         }
         model.addAttribute("work", atWork.at(caller.station(), caller.mark()));
         return part == null ? "redirect:/work" : "station/bench :: bench";

@@ -47,7 +47,7 @@ class CarrierWork {
     /** Puts a unit on the carrier in hand, at the next position. */
     Turn put(Work work, Label.OfUnit unit, Recording recording) {
         String carrier = work.called();
-        int position = routes.on(carrier).size() + 1;
+        int position = routes.freeOn(carrier);
         recording.record(
                 "carrier-load",
                 Bodies.carrierLoad(carrier, unit.name(), null, String.valueOf(position), recording.station()));

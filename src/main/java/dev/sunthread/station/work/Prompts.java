@@ -109,13 +109,13 @@ public class Prompts {
                                 "hand.load",
                                 work.called(),
                                 work.carriers().size() + work.units().size()),
-                        List.of(Say.of("next.load", work.called())),
+                        List.of(Say.of("next.load", work.called()), Say.of("next.run-beware")),
                         Command.START,
                         Command.UNDO,
                         Command.CANCEL)
                 : prompt(
                         Say.of("hand.run", work.called(), Objects.requireNonNull(work.operation())),
-                        List.of(Say.of("next.run-end", work.called())),
+                        List.of(Say.of("next.run-end", work.called()), Say.of("next.run-beware")),
                         Command.END,
                         Command.UNDO);
     }

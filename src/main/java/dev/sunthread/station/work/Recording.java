@@ -6,6 +6,7 @@ import dev.sunthread.ledger.Envelope;
 import dev.sunthread.ledger.EnvelopeHead;
 import dev.sunthread.ledger.Manner;
 import dev.sunthread.ledger.RaisedFinding;
+import dev.sunthread.scan.ScanChoice;
 import dev.sunthread.station.Scan;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -35,10 +36,22 @@ public final class Recording {
      * @throws dev.sunthread.kernel.Refused if the scan asks for it and a rule forbids it
      */
     public void record(String kind, ObjectNode body) {
+        accept(Envelope.of(head(kind), body));
+    }
+
+    /** Records what the person said that a scanned text means. */
+    public void chosen(ScanChoice choice) {
+        accept(Envelope.of(head("scan-choice"), choice));
+    }
+
+    private EnvelopeHead head(String kind) {
         String id = entries.isEmpty() ? scan.id() : scan.id() + "." + (entries.size() + 1);
-        Envelope envelope = Envelope.of(new EnvelopeHead(id, kind, 1, scan.at(), person, station), body);
+        return new EnvelopeHead(id, kind, 1, scan.at(), person, station);
+    }
+
+    private void accept(Envelope envelope) {
         Acceptance accepted = door.accept(envelope, scan.kept() ? Manner.TOLD : Manner.DO);
-        entries.add(id);
+        entries.add(envelope.head().id());
         findings.addAll(accepted.findings());
     }
 

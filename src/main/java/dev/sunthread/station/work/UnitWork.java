@@ -15,9 +15,11 @@ import tools.jackson.databind.node.ArrayNode;
 class UnitWork {
 
     private final Wants wants;
+    private final DoneWork done;
 
-    UnitWork(Wants wants) {
+    UnitWork(Wants wants, DoneWork done) {
         this.wants = wants;
+        this.done = done;
     }
 
     /** Takes a unit in hand for the operation that comes next on it here; a new one gets its serial with it. */
@@ -25,7 +27,7 @@ class UnitWork {
         List<RouteStep> left = wants.left(unit.name(), unit.isNew(), recording.at());
         Optional<RouteStep> next = Wants.next(left, recording.station());
         if (next.isEmpty()) {
-            return Turn.refused(work, nothingHere(unit, left), Say.of("unit.nothing-here.remedy"));
+            return Turn.refused(work, nothingHere(unit, left, recording), Say.of("unit.nothing-here.remedy"));
         }
         bear(unit, recording);
         Work begun = Work.on(Work.Task.UNITS).with(unit.name()).doing(next.get().operation(), recording.at());
@@ -35,7 +37,11 @@ class UnitWork {
                 Say.of("unit.in-hand", unit.called(), next.get().name()));
     }
 
-    private static Say nothingHere(Label.OfUnit unit, List<RouteStep> left) {
+    private Say nothingHere(Label.OfUnit unit, List<RouteStep> left, Recording recording) {
+        List<RouteStep> here = unit.isNew() ? List.of() : done.here(unit.name(), recording);
+        if (!here.isEmpty()) {
+            return done.by(unit.name(), here.get(here.size() - 1), recording.at());
+        }
         return left.isEmpty()
                 ? Say.of("unit.route-done", unit.called())
                 : Say.of("unit.nothing-here", unit.called(), left.get(0).name());

@@ -67,6 +67,11 @@ public record Work(
         return Objects.requireNonNull(name);
     }
 
+    /** Whether any text is taken as it is, such as the name of a consignee. */
+    public boolean wantsAnyText() {
+        return task == Task.SHIPMENT && name == null;
+    }
+
     static Work on(Task task) {
         return new Work(task, List.of(), null, null, List.of(), null, null, List.of(), List.of());
     }
