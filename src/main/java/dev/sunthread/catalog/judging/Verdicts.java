@@ -38,19 +38,20 @@ public abstract class Verdicts<T> {
 
     /** Judges the run of an entry under the revision in force when it began; nothing if that says nothing to judge by. */
     public Map<Long, Judged> judgeEntry(long entry) {
-        return keep(table.missingStanding("r.entry", entry));
+        return keep(table.missingStanding("r.entry = :param", entry));
     }
 
-    /**
-     * Judges what was done with equipment wherever the verdict that stands is not known yet, and gives the entries of what
-     * was measured and does not pass.
-     */
-    public List<Long> notPassing(long equipment) {
-        return keep(table.missingStanding("r.equipment", equipment)).entrySet().stream()
-                .filter(run -> run.getValue().measured())
-                .filter(run -> run.getValue().judgement().outcome() != Outcome.PASSED)
-                .map(Map.Entry::getKey)
-                .toList();
+    /** Judges what was done with equipment wherever the verdict that stands is not kept yet, by entry. */
+    public Map<Long, Judged> judgeEquipment(long equipment) {
+        return keep(table.missingStanding("r.equipment = :param", equipment));
+    }
+
+    /** Judges what was done before a revision was released late, as if it had been in force, by entry. */
+    public Map<Long, Judged> judgeReleased(long revision) {
+        return keep(table.missingStanding("""
+                r.%1$s = (SELECT q.%1$s FROM catalog.%1$s_revision q WHERE q.entry = :param)
+                AND r.started_at >= (SELECT q.effective_at FROM catalog.%1$s_revision q WHERE q.entry = :param)
+                """.formatted(runs.thing()), revision));
     }
 
     private Map<Long, Judged> keep(List<VerdictTable.Missing> missing) {
@@ -188,12 +189,12 @@ public abstract class Verdicts<T> {
         return judged;
     }
 
-    /** The run of an entry with the next check that says something of it, as known at a cut-off. */
+    /** The run of an entry with the checks that say something of it, as known at a cut-off. */
     public Judge.Case atCutoff(long entry, long cutoff) {
-        return jdbc.sql("SELECT k.checked FROM " + runs.withNextCheck(Known.at("c.entry")) + " WHERE r.entry = :entry")
+        return jdbc.sql("SELECT k.* FROM " + runs.withChecks(Known.at("c.entry")) + " WHERE r.entry = :entry")
                 .param("entry", entry)
                 .param("cutoff", cutoff)
-                .query((row, number) -> new Judge.Case(entry, row.getLong(1)))
+                .query((row, number) -> new Judge.Case(entry, row.getLong(1), row.getLong(2), row.getLong(3)))
                 .single();
     }
 }

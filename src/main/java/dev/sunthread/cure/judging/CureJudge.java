@@ -27,7 +27,7 @@ public class CureJudge implements Judge<RecipeTerms> {
     @Override
     public Map<Long, Judged> judge(Collection<Case> cases, RecipeTerms stated, Errors errors) {
         Terms terms = StatedTerms.of(stated);
-        Map<Long, RawRun> runs = raw.of(cases.stream().map(Case::entry).toList());
+        Map<Long, RawRun> runs = raw.of(cases);
         Map<Long, Judged> judged = new LinkedHashMap<>();
         cases.forEach(run -> {
             RawRun found = runs.get(run.entry());

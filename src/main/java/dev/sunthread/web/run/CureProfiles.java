@@ -2,6 +2,7 @@ package dev.sunthread.web.run;
 
 import dev.sunthread.catalog.FoundError;
 import dev.sunthread.catalog.Recipes;
+import dev.sunthread.catalog.judging.Judge;
 import dev.sunthread.catalog.recipe.RecipeTerms;
 import dev.sunthread.cure.judging.RawRun;
 import dev.sunthread.cure.judging.RawRuns;
@@ -29,7 +30,7 @@ class CureProfiles {
     }
 
     CureProfile of(long entry, String recipe) {
-        RawRun run = raw.of(List.of(entry)).get(entry);
+        RawRun run = raw.of(List.of(Judge.Case.of(entry))).get(entry);
         if (run == null) {
             return new CureProfile(List.of(), List.of(), List.of());
         }
