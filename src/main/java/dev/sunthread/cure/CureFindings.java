@@ -37,7 +37,8 @@ class CureFindings {
             fact.shows(
                     "cure-keeps-its-recipe",
                     "Cure run " + fact.body().run() + " broke recipe "
-                            + fact.body().recipe() + ": " + judged.judgement().sentence(),
+                            + fact.body().recipe() + ": "
+                            + judged.judgement().sentence().english(),
                     "Keep what was in it apart and have it disposed of or cured again",
                     Stream.concat(Stream.of(new TraceRef(TraceKind.CURE_RUN, run)), load.refs().stream())
                             .toArray(TraceRef[]::new));

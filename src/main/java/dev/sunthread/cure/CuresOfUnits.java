@@ -28,7 +28,7 @@ class CuresOfUnits {
     // OFFSET 0 as in Assemblies
     private static final String REACHED = Assemblies.WITH_AROUND_AND_CARRIED
             + """
-            SELECT c.unit, c.entry, n.number AS run, s.outcome, s.sentence, s.kept FROM (
+            SELECT c.unit, c.entry, n.number AS run, s.outcome, s.said, s.kept FROM (
               SELECT x.unit, r.entry, r.run, r.ended_at FROM around x
               CROSS JOIN LATERAL (SELECT m.entry FROM cure.run_unit m WHERE m.unit = x.other OFFSET 0) m
               CROSS JOIN LATERAL (SELECT r.* FROM cure.run_record r WHERE r.entry = m.entry OFFSET 0) r WHERE %1$s
@@ -57,7 +57,7 @@ class CuresOfUnits {
             long entry,
             String run,
             @Nullable String outcome,
-            @Nullable String sentence,
+            @Nullable String said,
             @Nullable Boolean kept) {
 
         boolean passed() {

@@ -1,6 +1,7 @@
 package dev.sunthread.cure;
 
 import dev.sunthread.catalog.Demand;
+import dev.sunthread.catalog.judging.KeptPhrase;
 import dev.sunthread.cure.judging.CureVerdicts;
 import dev.sunthread.kernel.verdict.Outcome;
 import dev.sunthread.production.Prerequisite;
@@ -69,6 +70,7 @@ class DemandedCures implements Prerequisite {
 
     private static String told(CuresOfUnits.Reached run) {
         boolean failed = Outcome.FAILED.name().equals(run.outcome());
-        return "cure run " + run.run() + (failed ? " failed: " : " is not proven: ") + run.sentence();
+        return "cure run " + run.run() + (failed ? " failed" : " is not proven")
+                + (run.said() == null ? "" : ": " + KeptPhrase.read(run.said()).english());
     }
 }

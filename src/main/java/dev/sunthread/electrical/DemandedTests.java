@@ -1,6 +1,7 @@
 package dev.sunthread.electrical;
 
 import dev.sunthread.catalog.Demand;
+import dev.sunthread.catalog.judging.KeptPhrase;
 import dev.sunthread.electrical.judging.TestVerdicts;
 import dev.sunthread.production.Prerequisite;
 import java.time.OffsetDateTime;
@@ -60,6 +61,8 @@ class DemandedTests implements Prerequisite {
     private static String told(LastTests.Last last) {
         boolean failed = last.verdict().equals(Verdict.FAIL.name());
         return "test run " + last.run() + (failed ? " failed" : " is not proven")
-                + (last.sentence() == null ? "" : ": " + last.sentence());
+                + (last.said() == null
+                        ? ""
+                        : ": " + KeptPhrase.read(last.said()).english());
     }
 }

@@ -15,7 +15,7 @@ import org.springframework.stereotype.Repository;
 class LastTests {
 
     private static final String LAST = Assemblies.WITH_UP + """
-            SELECT last.unit, last.entry, n.number AS run, last.verdict, s.sentence, s.kept FROM (
+            SELECT last.unit, last.entry, n.number AS run, last.verdict, s.said, s.kept FROM (
               SELECT DISTINCT ON (x.unit) x.unit, r.entry, r.run, r.verdict
               FROM up x JOIN electrical.result r ON r.unit = x.other
               WHERE r.specification = :specification AND r.verdict <> 'INVALID' AND r.ended_at <= :at
@@ -34,7 +34,7 @@ class LastTests {
      * The last valid test of a unit.
      *
      * @param verdict what counts as its result
-     * @param sentence what its raw data say; absent if no revision in force then states what could be judged
+     * @param said what its raw data say; absent if no revision in force then states what could be judged
      * @param kept whether that is known already; absent likewise
      */
     record Last(
@@ -42,7 +42,7 @@ class LastTests {
             long entry,
             String run,
             String verdict,
-            @Nullable String sentence,
+            @Nullable String said,
             @Nullable Boolean kept) {
 
         boolean passed() {

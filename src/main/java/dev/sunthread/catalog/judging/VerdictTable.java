@@ -1,6 +1,7 @@
 package dev.sunthread.catalog.judging;
 
 import dev.sunthread.kernel.verdict.Outcome;
+import dev.sunthread.kernel.verdict.Phrase;
 import dev.sunthread.ledger.Known;
 import java.sql.ResultSet;
 import java.util.HashMap;
@@ -67,25 +68,31 @@ final class VerdictTable {
         String told = runs.equals(Runs.TESTS) ? "'told to ' || lower(r.verdict)" : "'not judged'";
         jdbc.sql("""
                         SELECT r.entry, coalesce(lower(replace(s.outcome, '_', ' ')), %2$s),
-                          coalesce(s.sentence, 'No revision in force then states what could be judged')
+                          s.said, s.entry IS NOT NULL
                         FROM %1$s.run_record r LEFT JOIN %1$s.standing s USING (entry) WHERE r.entry = ANY (?)
                         """.formatted(runs.schema(), told))
                 .param(entries.toArray(Long[]::new))
                 .query((ResultSet row) -> {
-                    stood.put(row.getLong(1), new Verdicts.Stood(row.getString(2), row.getString(3)));
+                    String said = row.getString(3);
+                    Phrase why = said == null ? unsaid(row.getBoolean(4)) : KeptPhrase.read(said);
+                    stood.put(row.getLong(1), new Verdicts.Stood(row.getString(2), why));
                 });
         return stood;
+    }
+
+    private static Phrase unsaid(boolean limited) {
+        return limited ? Phrase.of("judged.not-yet") : Verdicts.Stood.NOT_AT_ALL.why();
     }
 
     void keep(long revision, Map<Judge.Case, Judged> judged) {
         List<Map.Entry<Judge.Case, Judged>> rows = List.copyOf(judged.entrySet());
         jdbc.sql("""
                         INSERT INTO %s.verdict
-                          (entry, revision, checked, lit_before, lit_after, outcome, sentence, measured)
-                        SELECT n.entry, :revision, n.checked, n.before, n.after, n.outcome, n.sentence, n.measured
+                          (entry, revision, checked, lit_before, lit_after, outcome, said, measured)
+                        SELECT n.entry, :revision, n.checked, n.before, n.after, n.outcome, n.said::jsonb, n.measured
                         FROM unnest(cast(:entries AS bigint[]), cast(:checks AS bigint[]), cast(:before AS bigint[]),
-                          cast(:after AS bigint[]), cast(:outcomes AS text[]), cast(:sentences AS text[]),
-                          cast(:measured AS boolean[])) AS n (entry, checked, before, after, outcome, sentence, measured)
+                          cast(:after AS bigint[]), cast(:outcomes AS text[]), cast(:said AS text[]),
+                          cast(:measured AS boolean[])) AS n (entry, checked, before, after, outcome, said, measured)
                         ON CONFLICT DO NOTHING
                         """.formatted(runs.schema()))
                 .param("revision", revision)
@@ -96,9 +103,10 @@ final class VerdictTable {
                                 .map(row -> row.getValue().judgement().outcome().name())
                                 .toArray(String[]::new))
                 .param(
-                        "sentences",
+                        "said",
                         rows.stream()
-                                .map(row -> row.getValue().judgement().sentence())
+                                .map(row -> KeptPhrase.write(
+                                        row.getValue().judgement().sentence()))
                                 .toArray(String[]::new))
                 .param(
                         "measured",

@@ -4,6 +4,7 @@ import dev.sunthread.catalog.FoundError;
 import dev.sunthread.catalog.FoundErrors;
 import dev.sunthread.catalog.TermsHistory;
 import dev.sunthread.kernel.verdict.Outcome;
+import dev.sunthread.kernel.verdict.Phrase;
 import dev.sunthread.ledger.Known;
 import java.util.Collection;
 import java.util.HashMap;
@@ -132,9 +133,8 @@ public abstract class Verdicts<T> {
     }
 
     /** A verdict that stands, in words. */
-    record Stood(String outcome, String sentence) {
-        static final Stood NOT_AT_ALL =
-                new Stood("not judged", "No revision in force then states what could be judged");
+    record Stood(String outcome, Phrase why) {
+        static final Stood NOT_AT_ALL = new Stood("not judged", Phrase.of("judged.no-limits"));
     }
 
     /**

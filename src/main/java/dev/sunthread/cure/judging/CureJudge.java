@@ -6,8 +6,9 @@ import dev.sunthread.catalog.judging.Judged;
 import dev.sunthread.catalog.recipe.RecipeTerms;
 import dev.sunthread.cure.recipe.Measured;
 import dev.sunthread.cure.recipe.Terms;
-import dev.sunthread.kernel.Refused;
 import dev.sunthread.kernel.verdict.Judgement;
+import dev.sunthread.kernel.verdict.Phrase;
+import dev.sunthread.kernel.verdict.Unusable;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -41,15 +42,15 @@ public class CureJudge implements Judge<RecipeTerms> {
     private static Judged judge(RawRun run, Terms terms, List<FoundError> errors) {
         boolean measured = !run.series().isEmpty();
         if (!measured && run.lampIsUnknown()) {
-            return new Judged(Judgement.notProven("No profile of the run is recorded"), false);
+            return new Judged(Judgement.notProven(Phrase.of("judged.no-profile")), false);
         }
         try {
             Measured readings = run.measured(errors);
             return new Judged(terms.judge(readings), measured);
-        } catch (Refused unusable) {
-            return new Judged(Judgement.notProven("The profile can't be used: " + unusable.reason()), measured);
+        } catch (Unusable unusable) {
+            return new Judged(Judgement.notProven(Phrase.of("judged.profile-unusable", unusable.why())), measured);
         } catch (IllegalArgumentException | IllegalStateException | ArithmeticException beyondNumbers) {
-            return new Judged(Judgement.notProven("The recipe's numbers and the readings give no result"), measured);
+            return new Judged(Judgement.notProven(Phrase.of("judged.recipe-no-result")), measured);
         }
     }
 }

@@ -5,6 +5,7 @@ import dev.sunthread.cure.profile.SensorReadings;
 import dev.sunthread.kernel.verdict.Criterion;
 import dev.sunthread.kernel.verdict.Judgement;
 import dev.sunthread.kernel.verdict.Limits;
+import dev.sunthread.kernel.verdict.Phrase;
 import dev.sunthread.kernel.verdict.Span;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,15 +36,16 @@ public record DwellTerms(
         return Judgement.of(criteria, List.of());
     }
 
-    private String name() {
-        String air = humidity == null ? "" : " and " + humidity + " %RH";
-        return "Dwell at " + temperature + " degC" + air;
+    private Phrase name() {
+        return humidity == null
+                ? Phrase.of("judged.dwell", temperature.said())
+                : Phrase.of("judged.dwell.moist", temperature.said(), humidity.said());
     }
 
-    private static String missing(Measured run) {
+    private static Phrase missing(Measured run) {
         return run.temperatures().isEmpty()
-                ? "no temperature was recorded over the dwell"
-                : "no humidity was recorded over the dwell";
+                ? Phrase.of("judged.dwell.no-temperature")
+                : Phrase.of("judged.dwell.no-humidity");
     }
 
     /** By the worst sensor of each quantity. */

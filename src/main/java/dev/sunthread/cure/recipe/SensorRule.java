@@ -4,6 +4,7 @@ import dev.sunthread.cure.profile.Means;
 import dev.sunthread.cure.profile.RecordingRule;
 import dev.sunthread.kernel.verdict.Criterion;
 import dev.sunthread.kernel.verdict.Limits;
+import dev.sunthread.kernel.verdict.Phrase;
 import dev.sunthread.kernel.verdict.Span;
 import java.util.Comparator;
 import java.util.List;
@@ -44,6 +45,7 @@ public enum SensorRule {
     }
 
     private static Criterion criterion(ThermalValue wanted, Read read, Limits limits) {
-        return Criterion.of(wanted.named() + " of sensor " + read.sensor(), read.value(), wanted.unit(), limits);
+        return Criterion.of(
+                Phrase.of("judged.of-sensor", wanted.named(), read.sensor()), read.value(), wanted.unit(), limits);
     }
 }

@@ -5,6 +5,7 @@ import dev.sunthread.cure.profile.Readings;
 import dev.sunthread.cure.profile.Segment;
 import dev.sunthread.cure.profile.SensorReadings;
 import dev.sunthread.kernel.verdict.Digit;
+import dev.sunthread.kernel.verdict.Phrase;
 import dev.sunthread.kernel.verdict.Span;
 import java.util.List;
 import java.util.Optional;
@@ -75,11 +76,10 @@ record TemperatureOfRun(SensorReadings sensor, double run, double longestGap) {
     }
 
     /** Says how much of the run the sensor does not tell. */
-    Optional<String> gap() {
+    Optional<Phrase> gap() {
         double unknown = coverage(sensor.readings()).unknown();
         return unknown == 0
                 ? Optional.empty()
-                : Optional.of("Sensor " + sensor.sensor() + " tells nothing of " + Digit.plain(unknown / A_MINUTE)
-                        + " min of the run; they count for no minimum and against every maximum");
+                : Optional.of(Phrase.of("judged.sensor.gap", sensor.sensor(), Digit.plain(unknown / A_MINUTE)));
     }
 }

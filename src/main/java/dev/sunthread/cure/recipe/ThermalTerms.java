@@ -5,6 +5,7 @@ import dev.sunthread.cure.profile.RecordingRule;
 import dev.sunthread.cure.profile.SensorReadings;
 import dev.sunthread.kernel.verdict.Criterion;
 import dev.sunthread.kernel.verdict.Judgement;
+import dev.sunthread.kernel.verdict.Phrase;
 import dev.sunthread.kernel.verdict.Span;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,7 +22,7 @@ public record ThermalTerms(SensorRule rule, List<ThermalValue> values, Recording
     @Override
     public Judgement judge(Measured run) {
         if (run.temperatures().isEmpty()) {
-            return Judgement.notProven("No temperature was recorded during the run");
+            return Judgement.notProven(Phrase.of("judged.no-temperature"));
         }
         List<Criterion> criteria = new ArrayList<>();
         run.temperatures().forEach(sensor -> recording.jumps(sensor).ifPresent(criteria::add));
@@ -29,7 +30,7 @@ public record ThermalTerms(SensorRule rule, List<ThermalValue> values, Recording
         return Judgement.of(criteria, gaps(run));
     }
 
-    private List<String> gaps(Measured run) {
+    private List<Phrase> gaps(Measured run) {
         return run.temperatures().stream()
                 .map(sensor -> new TemperatureOfRun(sensor, run.seconds(), recording.longestGap()))
                 .flatMap(sensor -> sensor.gap().stream())

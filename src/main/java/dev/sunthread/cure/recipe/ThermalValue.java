@@ -5,6 +5,7 @@ import dev.sunthread.cure.kinetics.EquivalentTime;
 import dev.sunthread.cure.kinetics.Kinetics;
 import dev.sunthread.kernel.verdict.Digit;
 import dev.sunthread.kernel.verdict.Limits;
+import dev.sunthread.kernel.verdict.Phrase;
 import dev.sunthread.kernel.verdict.Span;
 
 /** One value of a temperature profile with the limits that a recipe gives it. */
@@ -15,7 +16,7 @@ public sealed interface ThermalValue {
     String unit();
 
     /** What it is, as a sentence begins. */
-    String named();
+    Phrase named();
 
     /** Between which values it lies at one sensor. */
     Span of(TemperatureOfRun sensor);
@@ -29,8 +30,8 @@ public sealed interface ThermalValue {
         }
 
         @Override
-        public String named() {
-            return "Time from " + window + " degC";
+        public Phrase named() {
+            return Phrase.of("judged.cure.time", window.said());
         }
 
         @Override
@@ -48,8 +49,8 @@ public sealed interface ThermalValue {
         }
 
         @Override
-        public String named() {
-            return "Peak";
+        public Phrase named() {
+            return Phrase.of("judged.cure.peak");
         }
 
         @Override
@@ -67,8 +68,8 @@ public sealed interface ThermalValue {
         }
 
         @Override
-        public String named() {
-            return "Fastest " + (cooling ? "cooling" : "heating") + " over " + Digit.plain(over) + " s";
+        public Phrase named() {
+            return Phrase.of(cooling ? "judged.cure.cooling" : "judged.cure.heating", Digit.plain(over));
         }
 
         @Override
@@ -86,8 +87,8 @@ public sealed interface ThermalValue {
         }
 
         @Override
-        public String named() {
-            return "Equivalent time at " + Digit.plain(time.reference()) + " degC";
+        public Phrase named() {
+            return Phrase.of("judged.cure.equivalent", Digit.plain(time.reference()));
         }
 
         @Override
@@ -101,12 +102,12 @@ public sealed interface ThermalValue {
 
         @Override
         public String unit() {
-            return "of 1";
+            return "";
         }
 
         @Override
-        public String named() {
-            return "Degree of cure";
+        public Phrase named() {
+            return Phrase.of("judged.cure.degree");
         }
 
         @Override

@@ -40,9 +40,14 @@ public record Span(double low, double high) {
         return new Span(Math.min(low, other.low), Math.max(high, other.high));
     }
 
+    /** For a place of a phrase, or a cell of a table. */
+    public Object said() {
+        return isExact() ? Digit.said(low) : Phrase.of("judged.span", Digit.said(low), Digit.said(high));
+    }
+
     /** In plain digits, such as "12.5" or "12 to 13.5". */
     @Override
     public String toString() {
-        return isExact() ? Digit.plain(low) : Digit.plain(low) + " to " + Digit.plain(high);
+        return said().toString();
     }
 }

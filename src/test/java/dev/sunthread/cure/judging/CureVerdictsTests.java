@@ -5,6 +5,7 @@ import static dev.sunthread.testing.Workshop.sentences;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import dev.sunthread.catalog.judging.KeptPhrase;
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.ledger.Acceptance;
 import dev.sunthread.ledger.Door;
@@ -133,10 +134,11 @@ class CureVerdictsTests {
         inFahrenheit.put("unitOfMeasure", "degF");
         body.put("profile", List.of(inFahrenheit));
         workshop.plant().say("cure-run", "10:00", body);
-        assertThat(jdbc.sql("SELECT sentence FROM cure.standing")
-                        .query(String.class)
+        assertThat(jdbc.sql("SELECT said FROM cure.standing")
+                        .query((row, number) ->
+                                KeptPhrase.read(row.getString(1)).english())
                         .list())
-                .containsExactly("The profile can't be used: Sensor TC-1 reads in \"degF\", which is not known");
+                .containsExactly("The profile cannot be used: Sensor TC-1 reads in \"degF\", which is not known");
     }
 
     /** Light of 110 and 90 mW/cm2 before and after, for half an hour: 162 to 198 J/cm2. */

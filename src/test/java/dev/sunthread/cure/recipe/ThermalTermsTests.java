@@ -29,7 +29,7 @@ class ThermalTermsTests {
         Judgement judged = judge(SOAK, bake("TC-1", 0));
         assertThat(judged.outcome()).isEqualTo(Outcome.PASSED);
         // heated at 5 K/min: 1 min from 145 to 150; cooled at 5 K/min: 1 min
-        assertThat(judged.sentence())
+        assertThat(judged.sentence().english())
                 .isEqualTo("Time from 145 to 155 degC of sensor TC-1 is 62 min, as at least 55 min demanded");
     }
 
@@ -37,14 +37,14 @@ class ThermalTermsTests {
     void coldestSensorDecidesWhatMustBeReached() {
         Judgement judged = judge(SOAK, bake("TC-1", 0), bake("TC-2", -9));
         assertThat(judged.outcome()).isEqualTo(Outcome.FAILED);
-        assertThat(judged.sentence()).startsWith("Time from 145 to 155 degC of sensor TC-2 is 0 min");
+        assertThat(judged.sentence().english()).startsWith("Time from 145 to 155 degC of sensor TC-2 is 0 min");
     }
 
     @Test
     void hottestSensorDecidesWhatMustNotBeExceeded() {
         ThermalValue peak = new ThermalValue.Peak(Limits.atMost(153));
         assertThat(judge(peak, bake("TC-1", 0), bake("TC-2", -9)).outcome()).isEqualTo(Outcome.PASSED);
-        assertThat(judge(peak, bake("TC-1", 0), bake("TC-3", 4)).sentence())
+        assertThat(judge(peak, bake("TC-1", 0), bake("TC-3", 4)).sentence().english())
                 .isEqualTo("Peak of sensor TC-3 is 154 degC, but at most 153 degC demanded");
     }
 
@@ -75,7 +75,8 @@ class ThermalTermsTests {
         assertThat(judge(heating, bake("TC-1", 0)).outcome()).isEqualTo(Outcome.PASSED);
         assertThat(judge(cooling, bake("TC-1", 0)).outcome()).isEqualTo(Outcome.PASSED);
         Judgement tooFast = judge(new ThermalValue.Ramp(false, 60, Limits.atMost(4)), bake("TC-1", 0));
-        assertThat(tooFast.sentence()).startsWith("Fastest heating over 60 s of sensor TC-1 is 5 K/min, but at most 4");
+        assertThat(tooFast.sentence().english())
+                .startsWith("Fastest heating over 60 s of sensor TC-1 is 5 K/min, but at most 4");
     }
 
     @Test
@@ -105,7 +106,7 @@ class ThermalTermsTests {
                 "TC-4", Readings.of(new double[] {0, 60, 61, 62, RUN}, new double[] {150, 150, 20, 150, 150}));
         Judgement judged = judge(new ThermalValue.Peak(Limits.atMost(200)), jumps);
         assertThat(judged.outcome()).isEqualTo(Outcome.NOT_PROVEN);
-        assertThat(judged.sentence()).startsWith("Sensor TC-4 jumps: from 150 to 20 within 1 s");
+        assertThat(judged.sentence().english()).startsWith("Sensor TC-4 jumps: from 150 to 20 within 1 s");
     }
 
     @Test
