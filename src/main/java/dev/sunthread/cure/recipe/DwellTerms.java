@@ -10,6 +10,7 @@ import dev.sunthread.kernel.verdict.Span;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -26,14 +27,24 @@ public record DwellTerms(
     private static final double AN_HOUR = 3600;
 
     @Override
-    public Judgement judge(Measured run) {
+    public Judgement judge(List<Measured> cures) {
         List<Criterion> criteria = new ArrayList<>();
-        run.temperatures().forEach(sensor -> recording.jumps(sensor).ifPresent(criteria::add));
-        run.humidities().forEach(sensor -> recording.jumps(sensor).ifPresent(criteria::add));
-        criteria.add(seconds(run)
-                .map(known -> Criterion.of(name(), known.times(1 / AN_HOUR), "h", hours))
-                .orElseGet(() -> Criterion.missing(name(), "h", hours, missing(run))));
+        cures.forEach(run -> Stream.concat(run.temperatures().stream(), run.humidities().stream())
+                .forEach(sensor -> recording.jumps(sensor).ifPresent(criteria::add)));
+        List<Measured> unknown =
+                cures.stream().filter(run -> seconds(run).isEmpty()).toList();
+        criteria.add(
+                unknown.size() == cures.size()
+                        ? Criterion.missing(name(), "h", hours, missing(unknown.get(0)))
+                        : Criterion.of(name(), total(cures).times(1 / AN_HOUR), "h", hours));
         return Judgement.of(criteria, List.of());
+    }
+
+    /** A dwell without a record may have been of any use. */
+    private Span total(List<Measured> cures) {
+        return cures.stream()
+                .map(run -> seconds(run).orElse(new Span(0, run.seconds())))
+                .reduce(Span.exactly(0), Span::plus);
     }
 
     private Phrase name() {
@@ -68,11 +79,5 @@ public record DwellTerms(
                                 Climate.seconds(List.of(warm, new Climate.Band(moist, humidity)), run.seconds(), gap))
                         .reduce((one, other) -> one.low() <= other.low() ? one : other)
                         .orElseThrow();
-    }
-
-    @Override
-    public Effect effect(Measured run) {
-        return Effect.ofMinutes(
-                seconds(run).map(known -> known.times(1.0 / 60)).orElse(new Span(0, Double.POSITIVE_INFINITY)));
     }
 }

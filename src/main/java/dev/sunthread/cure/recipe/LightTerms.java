@@ -40,10 +40,16 @@ public record LightTerms(
     private static final Phrase NONE = Phrase.of("judged.none-recorded");
 
     @Override
-    public Judgement judge(Measured run) {
+    public Judgement judge(List<Measured> cures) {
+        List<Criterion> criteria = new ArrayList<>();
+        criteria.add(ofDose(cures));
+        cures.forEach(run -> criteria.addAll(besideTheDose(run)));
+        return Judgement.of(criteria, List.of());
+    }
+
+    private List<Criterion> besideTheDose(Measured run) {
         List<Criterion> criteria = new ArrayList<>();
         run.irradiances().forEach(sensor -> recording.jumps(sensor).ifPresent(criteria::add));
-        criteria.add(ofDose(run));
         if (irradiance != null) {
             criteria.add(ofIrradiance(run, irradiance));
         }
@@ -60,13 +66,19 @@ public record LightTerms(
             criteria.add(
                     reading(Phrase.of("judged.light.reading-after"), run.lamp().after(), radiometerHours));
         }
-        return Judgement.of(criteria, List.of());
+        return criteria;
     }
 
-    private Criterion ofDose(Measured run) {
-        return dose(run)
-                .map(known -> Criterion.of(DOSE, known, "mJ/cm2", dose))
-                .orElseGet(() -> Criterion.missing(DOSE, "mJ/cm2", dose, Phrase.of("judged.light.no-irradiance")));
+    /** Doses add; of a cure without a record nothing is known. */
+    private Criterion ofDose(List<Measured> cures) {
+        if (cures.stream().allMatch(run -> dose(run).isEmpty())) {
+            return Criterion.missing(DOSE, "mJ/cm2", dose, Phrase.of("judged.light.no-irradiance"));
+        }
+        Phrase name = cures.size() == 1 ? DOSE : Phrase.of("judged.of-cures", DOSE, String.valueOf(cures.size()));
+        Span sum = Dose.sum(cures.stream()
+                .map(run -> dose(run).orElse(new Span(0, Double.POSITIVE_INFINITY)))
+                .toList());
+        return Criterion.of(name, sum, "mJ/cm2", dose);
     }
 
     /** By the weakest sensor; without one, between the radiometer's readings before and after. */
@@ -116,10 +128,5 @@ public record LightTerms(
         return value == null
                 ? Criterion.missing(name, unit, limits, NONE)
                 : Criterion.of(name, Span.exactly(value), unit, limits);
-    }
-
-    @Override
-    public Effect effect(Measured run) {
-        return Effect.ofDose(dose(run).orElse(new Span(0, Double.POSITIVE_INFINITY)));
     }
 }

@@ -62,17 +62,18 @@ record TemperatureOfRun(SensorReadings sensor, double run, double longestGap) {
      * What heat did: at least along the lowest temperatures with the gaps left out, at most along the highest with the
      * peak held through the gaps.
      */
-    Span effect(ToDoubleFunction<List<Segment>> along) {
+    Span effect(ToDoubleFunction<List<Segment>> least, ToDoubleFunction<List<Segment>> most) {
         Coverage lowest = coverage(sensor.lowest());
-        if (sensor.error().isExact() && lowest.isWhole()) {
-            return Span.exactly(along.applyAsDouble(lowest.told()));
-        }
         Coverage highest = coverage(sensor.highest());
         double peak = sensor.highest().most();
-        List<Segment> most = Stream.concat(
-                        Stream.of(new Segment(0, peak, highest.unknown(), peak)), highest.told().stream())
-                .toList();
-        return Span.between(along.applyAsDouble(lowest.told()), along.applyAsDouble(most));
+        Segment gaps = new Segment(0, peak, highest.unknown(), peak);
+        return Span.between(
+                least.applyAsDouble(lowest.told()),
+                most.applyAsDouble(
+                        lowest.isWhole()
+                                ? highest.told()
+                                : Stream.concat(Stream.of(gaps), highest.told().stream())
+                                        .toList()));
     }
 
     /** Says how much of the run the sensor does not tell. */

@@ -18,8 +18,23 @@ public sealed interface ThermalValue {
     /** What it is, as a sentence begins. */
     Phrase named();
 
-    /** Between which values it lies at one sensor. */
+    /** Between which values it lies at one sensor in one cure. */
     Span of(TemperatureOfRun sensor);
+
+    /** What it is before any cure. */
+    default Span nothing() {
+        return Span.exactly(0);
+    }
+
+    /** What it is after one more cure: it adds up. */
+    default Span after(Span before, TemperatureOfRun sensor) {
+        return before.plus(of(sensor));
+    }
+
+    /** What it is after a cure of which no temperature is known. */
+    default Span unknown(Span before) {
+        return new Span(before.low(), Double.POSITIVE_INFINITY);
+    }
 
     /** Time within a window of temperatures, in minutes. */
     record Soak(Span window, Limits limits) implements ThermalValue {
@@ -57,6 +72,16 @@ public sealed interface ThermalValue {
         public Span of(TemperatureOfRun sensor) {
             return sensor.peak();
         }
+
+        @Override
+        public Span nothing() {
+            return Span.exactly(Double.NEGATIVE_INFINITY);
+        }
+
+        @Override
+        public Span after(Span before, TemperatureOfRun sensor) {
+            return before.highest(of(sensor));
+        }
     }
 
     /** The fastest heating, or cooling, over some seconds, in kelvin per minute. */
@@ -76,6 +101,16 @@ public sealed interface ThermalValue {
         public Span of(TemperatureOfRun sensor) {
             return sensor.fastest(cooling ? -1 : 1, over);
         }
+
+        @Override
+        public Span nothing() {
+            return Span.exactly(Double.NEGATIVE_INFINITY);
+        }
+
+        @Override
+        public Span after(Span before, TemperatureOfRun sensor) {
+            return before.highest(of(sensor));
+        }
     }
 
     /** Equivalent time at a reference temperature, in minutes. */
@@ -93,7 +128,7 @@ public sealed interface ThermalValue {
 
         @Override
         public Span of(TemperatureOfRun sensor) {
-            return sensor.effect(time::seconds).times(1.0 / 60);
+            return sensor.effect(time::seconds, time::seconds).times(1.0 / 60);
         }
     }
 
@@ -112,7 +147,24 @@ public sealed interface ThermalValue {
 
         @Override
         public Span of(TemperatureOfRun sensor) {
-            return sensor.effect(lines -> DegreeOfCure.after(kinetics, start, lines));
+            return after(nothing(), sensor);
+        }
+
+        @Override
+        public Span nothing() {
+            return Span.exactly(start);
+        }
+
+        @Override
+        public Span after(Span before, TemperatureOfRun sensor) {
+            return sensor.effect(
+                    lines -> DegreeOfCure.after(kinetics, before.low(), lines),
+                    lines -> DegreeOfCure.after(kinetics, before.high(), lines));
+        }
+
+        @Override
+        public Span unknown(Span before) {
+            return new Span(before.low(), 1);
         }
     }
 }

@@ -73,6 +73,19 @@ class LightTermsTests {
                 .isEqualTo(Outcome.FAILED);
     }
 
+    /** Doses of a bond that is lit twice add: 3000 mJ/cm2 each, where either alone would be too little. */
+    @Test
+    void dosesOfOneBondAdd() {
+        LightTerms terms =
+                new LightTerms(Limits.between(5900, 6100), null, null, null, null, new RecordingRule(10, 1e6));
+        Measured once = new Measured(30, List.of(), List.of(sensor()), List.of(), Lamp.UNKNOWN);
+        assertThat(terms.judge(once).outcome()).isEqualTo(Outcome.FAILED);
+        assertThat(terms.judge(List.of(once, once)).outcome()).isEqualTo(Outcome.PASSED);
+        assertThat(terms.judge(List.of(once, once, once)).outcome()).isEqualTo(Outcome.FAILED);
+        Measured unrecorded = new Measured(30, List.of(), List.of(), List.of(), Lamp.UNKNOWN);
+        assertThat(terms.judge(List.of(once, unrecorded)).outcome()).isEqualTo(Outcome.NOT_PROVEN);
+    }
+
     private static SensorReadings sensor() {
         return SensorReadings.of(
                 "RAD-1", Readings.of(new double[] {0, 7, 16, 25, 30}, new double[] {100, 100, 100, 100, 100}));

@@ -128,10 +128,39 @@ class ThermalTermsTests {
 
     @Test
     void curedTwiceTimesAddAndTheHighestPeakStays() {
-        ThermalTerms terms = new ThermalTerms(SensorRule.COLDEST_AND_HOTTEST, List.of(SOAK), RECORDING);
-        Effect both = Effect.of(List.of(terms.effect(run(bake("TC-1", 0))), terms.effect(run(bake("TC-1", 3)))));
-        assertThat(both.peak()).isEqualTo(Span.exactly(153));
-        assertThat(both.minutes().low()).isGreaterThan(122).isLessThan(126);
+        ThermalValue peak = new ThermalValue.Peak(Limits.atMost(154));
+        List<Measured> cures = List.of(run(bake("TC-1", 0)), run(bake("TC-1", 3)));
+        Judgement both = judge(cures, SOAK, peak);
+        assertThat(both.outcome()).isEqualTo(Outcome.PASSED);
+        Span minutes = Objects.requireNonNull(both.criteria().get(0).value());
+        assertThat(minutes.low()).isGreaterThan(122).isLessThan(126);
+        assertThat(both.criteria().get(1).value()).isEqualTo(Span.exactly(153));
+        assertThat(both.criteria().get(1).sentence().english())
+                .isEqualTo("Peak over 2 cures together is 153 degC, as at most 154 degC demanded");
+    }
+
+    @Test
+    void ofTwoCuresOfWhichOneHasNoProfileOnlyWhatTheOtherShowsIsProven() {
+        ThermalValue peak = new ThermalValue.Peak(Limits.atMost(154));
+        List<Measured> cures = List.of(run(bake("TC-1", 0)), run());
+        assertThat(judge(cures, SOAK).outcome()).isEqualTo(Outcome.PASSED);
+        assertThat(judge(cures, peak).outcome()).isEqualTo(Outcome.NOT_PROVEN);
+    }
+
+    /** 1 - exp(-kt) for the sum of both times. */
+    @Test
+    void whatReactedInOneCureIsWhereTheNextBegins() {
+        ThermalValue degree =
+                new ThermalValue.Degree(new NthOrder(new Arrhenius(0.005 / 60, 0), 1), 0, Limits.atLeast(0.6));
+        List<Measured> cures = List.of(run(bake("TC-1", 0)), run(bake("TC-1", 0)));
+        Span found =
+                Objects.requireNonNull(judge(cures, degree).criteria().get(0).value());
+        assertThat(found.low()).isCloseTo(1 - Math.exp(-0.005 * 210), within(1e-9));
+        assertThat(found.high()).isCloseTo(found.low(), within(1e-12));
+    }
+
+    private static Judgement judge(List<Measured> cures, ThermalValue... values) {
+        return new ThermalTerms(SensorRule.COLDEST_AND_HOTTEST, List.of(values), RECORDING).judge(cures);
     }
 
     static SensorReadings bake(String sensor, double colder) {
