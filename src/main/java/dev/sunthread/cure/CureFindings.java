@@ -24,14 +24,16 @@ class CureFindings {
     private static final int NAMED = 1_000;
 
     private final CureVerdicts verdicts;
+    private final BondFindings bonds;
     private final JdbcClient jdbc;
 
-    CureFindings(CureVerdicts verdicts, JdbcClient jdbc) {
+    CureFindings(CureVerdicts verdicts, BondFindings bonds, JdbcClient jdbc) {
         this.verdicts = verdicts;
+        this.bonds = bonds;
         this.jdbc = jdbc;
     }
 
-    void judge(Fact<CureRunKind.Body> fact, long run, Load load) {
+    void judge(Fact<CureRunKind.Body> fact, Loads.Run run, Load load) {
         Judged judged = verdicts.judgeEntry(fact.entry()).get(fact.entry());
         if (judged != null && judged.judgement().outcome() == Outcome.FAILED) {
             fact.shows(
@@ -40,8 +42,11 @@ class CureFindings {
                             + fact.body().recipe() + ": "
                             + judged.judgement().sentence().english(),
                     "Keep what was in it apart and have it disposed of or cured again",
-                    Stream.concat(Stream.of(new TraceRef(TraceKind.CURE_RUN, run)), load.refs().stream())
+                    Stream.concat(Stream.of(new TraceRef(TraceKind.CURE_RUN, run.run())), load.refs().stream())
                             .toArray(TraceRef[]::new));
+        }
+        if (judged != null) {
+            bonds.judge(fact, run.recipe(), load);
         }
     }
 

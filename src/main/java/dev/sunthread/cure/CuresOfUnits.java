@@ -1,7 +1,9 @@
 package dev.sunthread.cure;
 
+import dev.sunthread.cure.judging.BondCure;
 import dev.sunthread.ledger.Known;
 import dev.sunthread.production.Assemblies;
+import java.sql.Types;
 import java.time.OffsetDateTime;
 import java.util.Collection;
 import java.util.List;
@@ -16,26 +18,24 @@ import org.springframework.stereotype.Repository;
 @Repository
 class CuresOfUnits {
 
-    private static final String RUN = "r.recipe = :recipe AND r.ended_at <= :at AND " + Known.now("r.entry");
-
-    /** Most are named by the run itself; only the rest is looked for in assemblies and on carriers. */
-    private static final String NAMED = """
-            SELECT DISTINCT m.unit FROM cure.run_unit m JOIN cure.run_record r USING (entry)
-            WHERE m.unit = ANY (:units) AND %s AND NOT EXISTS (
-              SELECT FROM cure.standing v WHERE v.entry = r.entry AND v.outcome <> 'PASSED')
-            """.formatted(RUN);
+    private static final String RUN =
+            "r.recipe = :recipe AND r.ended_at <= coalesce(:at::timestamptz, 'infinity') AND " + Known.now("r.entry");
 
     // OFFSET 0 as in Assemblies
     private static final String REACHED = Assemblies.WITH_AROUND_AND_CARRIED
             + """
-            SELECT c.unit, c.entry, n.number AS run, s.outcome, s.said, s.kept FROM (
-              SELECT x.unit, r.entry, r.run, r.ended_at FROM around x
-              CROSS JOIN LATERAL (SELECT m.entry FROM cure.run_unit m WHERE m.unit = x.other OFFSET 0) m
-              CROSS JOIN LATERAL (SELECT r.* FROM cure.run_record r WHERE r.entry = m.entry OFFSET 0) r WHERE %1$s
-              UNION
-              SELECT x.unit, r.entry, r.run, r.ended_at FROM carried x
-              CROSS JOIN LATERAL (SELECT m.entry FROM cure.run_carrier m WHERE m.carrier = x.carrier OFFSET 0) m
-              CROSS JOIN LATERAL (SELECT r.* FROM cure.run_record r WHERE r.entry = m.entry OFFSET 0) r WHERE %1$s) c
+            SELECT c.unit, c.entry, n.number AS run, c.position, s.outcome, s.said, s.kept FROM (
+              SELECT DISTINCT ON (unit, entry) unit, entry, run, ended_at, position FROM (
+                SELECT x.unit, r.entry, r.run, r.ended_at, m.position, x.other = x.unit AS itself FROM around x
+                CROSS JOIN LATERAL (
+                  SELECT m.entry, m.position FROM cure.run_unit m WHERE m.unit = x.other OFFSET 0) m
+                CROSS JOIN LATERAL (SELECT r.* FROM cure.run_record r WHERE r.entry = m.entry OFFSET 0) r WHERE %1$s
+                UNION ALL
+                SELECT x.unit, r.entry, r.run, r.ended_at, m.position, false FROM carried x
+                CROSS JOIN LATERAL (
+                  SELECT m.entry, m.position FROM cure.run_carrier m WHERE m.carrier = x.carrier OFFSET 0) m
+                CROSS JOIN LATERAL (SELECT r.* FROM cure.run_record r WHERE r.entry = m.entry OFFSET 0) r WHERE %1$s) ways
+              ORDER BY unit, entry, itself DESC, position) c
             JOIN cure.run n ON n.id = c.run LEFT JOIN cure.standing s ON s.entry = c.entry
             ORDER BY c.ended_at, c.entry
             """.formatted(RUN + " AND x.during && tstzrange(r.started_at, r.ended_at, '[]')");
@@ -49,6 +49,7 @@ class CuresOfUnits {
     /**
      * A cure that reached a unit.
      *
+     * @param position where in the equipment it was then, or what it was on or in; absent if that is not known
      * @param outcome what its raw data say; absent if no revision in force then states what could be judged
      * @param kept whether that is known already; absent likewise
      */
@@ -56,6 +57,7 @@ class CuresOfUnits {
             long unit,
             long entry,
             String run,
+            @Nullable String position,
             @Nullable String outcome,
             @Nullable String said,
             @Nullable Boolean kept) {
@@ -63,23 +65,22 @@ class CuresOfUnits {
         boolean passed() {
             return outcome == null || outcome.equals("PASSED");
         }
+
+        BondCure asBondCure() {
+            return new BondCure(entry, position);
+        }
     }
 
-    /** Those of the units that a run names that counts, by itself. */
-    List<Long> namedByOneThatCounts(long recipe, Collection<Long> units, OffsetDateTime at) {
-        return asked(NAMED, recipe, units, at).query(Long.class).list();
-    }
-
-    /** Every run that reached one of the units by a time, the earliest first. */
-    Map<Long, List<Reached>> of(long recipe, Collection<Long> units, OffsetDateTime at) {
-        return asked(REACHED, recipe, units, at).query(DataClassRowMapper.newInstance(Reached.class)).list().stream()
-                .collect(Collectors.groupingBy(Reached::unit));
-    }
-
-    private JdbcClient.StatementSpec asked(String sql, long recipe, Collection<Long> units, OffsetDateTime at) {
-        return jdbc.sql(sql)
+    /** Every run that reached one of the units by a time, or ever, the earliest first. */
+    Map<Long, List<Reached>> of(long recipe, Collection<Long> units, @Nullable OffsetDateTime at) {
+        return jdbc
+                .sql(REACHED)
                 .param("units", units.toArray(Long[]::new))
                 .param("recipe", recipe)
-                .param("at", at);
+                .param("at", at, Types.TIMESTAMP_WITH_TIMEZONE)
+                .query(DataClassRowMapper.newInstance(Reached.class))
+                .list()
+                .stream()
+                .collect(Collectors.groupingBy(Reached::unit));
     }
 }

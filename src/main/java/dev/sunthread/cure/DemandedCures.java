@@ -3,15 +3,16 @@ package dev.sunthread.cure;
 import dev.sunthread.catalog.Demand;
 import dev.sunthread.catalog.judging.KeptPhrase;
 import dev.sunthread.cure.judging.CureVerdicts;
+import dev.sunthread.kernel.verdict.Judgement;
 import dev.sunthread.kernel.verdict.Outcome;
 import dev.sunthread.production.Prerequisite;
 import java.time.OffsetDateTime;
 import java.util.Collection;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 
 /**
@@ -23,10 +24,12 @@ class DemandedCures implements Prerequisite {
 
     private final CuresOfUnits cures;
     private final CureVerdicts verdicts;
+    private final Bonds bonds;
 
-    DemandedCures(CuresOfUnits cures, CureVerdicts verdicts) {
+    DemandedCures(CuresOfUnits cures, CureVerdicts verdicts, Bonds bonds) {
         this.cures = cures;
         this.verdicts = verdicts;
+        this.bonds = bonds;
     }
 
     @Override
@@ -36,16 +39,17 @@ class DemandedCures implements Prerequisite {
 
     @Override
     public Set<Long> met(Demand demand, Collection<Long> units, OffsetDateTime at) {
-        Set<Long> met = new HashSet<>(cures.namedByOneThatCounts(demand.definition(), units, at));
-        List<Long> left = units.stream().filter(unit -> !met.contains(unit)).toList();
-        if (!left.isEmpty()) {
-            judged(demand, left, at).forEach((unit, runs) -> {
-                if (runs.stream().anyMatch(CuresOfUnits.Reached::passed)) {
-                    met.add(unit);
-                }
-            });
-        }
-        return met;
+        Map<Long, List<CuresOfUnits.Reached>> reached = judged(demand, units, at);
+        Map<Long, Judgement> together = bonds.judged(reached);
+        return reached.entrySet().stream()
+                .filter(unit -> isMet(unit.getValue(), Optional.ofNullable(together.get(unit.getKey()))))
+                .map(Map.Entry::getKey)
+                .collect(Collectors.toSet());
+    }
+
+    private static boolean isMet(List<CuresOfUnits.Reached> runs, Optional<Judgement> together) {
+        return together.map(bond -> bond.outcome() == Outcome.PASSED)
+                .orElseGet(() -> runs.stream().anyMatch(CuresOfUnits.Reached::passed));
     }
 
     /** What reached the units, none of it left unjudged that could be judged. */
@@ -63,9 +67,19 @@ class DemandedCures implements Prerequisite {
 
     @Override
     public Optional<String> shortfall(Demand demand, long unit, OffsetDateTime at) {
-        List<CuresOfUnits.Reached> runs =
-                cures.of(demand.definition(), List.of(unit), at).getOrDefault(unit, List.of());
-        return runs.isEmpty() ? Optional.empty() : Optional.of(told(runs.get(runs.size() - 1)));
+        Map<Long, List<CuresOfUnits.Reached>> reached = cures.of(demand.definition(), List.of(unit), at);
+        List<CuresOfUnits.Reached> runs = reached.getOrDefault(unit, List.of());
+        if (runs.isEmpty()) {
+            return Optional.empty();
+        }
+        Judgement bond = bonds.judged(reached).get(unit);
+        return Optional.of(bond == null ? told(runs.get(runs.size() - 1)) : told(runs, bond));
+    }
+
+    private static String told(List<CuresOfUnits.Reached> runs, Judgement bond) {
+        return runs.stream().map(CuresOfUnits.Reached::run).collect(Collectors.joining(", ", "cure run ", ""))
+                + (bond.outcome() == Outcome.FAILED ? " failed for it: " : " is not proven for it: ")
+                + bond.sentence().english();
     }
 
     private static String told(CuresOfUnits.Reached run) {

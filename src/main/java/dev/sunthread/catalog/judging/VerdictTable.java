@@ -4,6 +4,8 @@ import dev.sunthread.kernel.verdict.Outcome;
 import dev.sunthread.kernel.verdict.Phrase;
 import dev.sunthread.ledger.Known;
 import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,9 +14,6 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** The verdicts that are kept of one module's runs. */
 final class VerdictTable {
-
-    /** A run whose standing verdict is not kept. */
-    record Missing(long revision, Judge.Case run) {}
 
     private final Runs runs;
     private final JdbcClient jdbc;
@@ -25,7 +24,7 @@ final class VerdictTable {
     }
 
     /** Runs without the verdict that would stand now, under revisions that can be judged by. */
-    List<Missing> missingStanding(String condition, long param) {
+    List<Verdicts.Standing> missingStanding(String condition, long param) {
         return jdbc.sql("""
                         SELECT p.entry, r.entry, k.checked, k.lit_before, k.lit_after FROM %1$s %2$s
                         JOIN catalog.%3$s_terms t ON t.entry = p.entry
@@ -40,9 +39,25 @@ final class VerdictTable {
                                 Known.now("r.entry"),
                                 runs.schema()))
                 .param("param", param)
-                .query((row, number) -> new Missing(
-                        row.getLong(1), new Judge.Case(row.getLong(2), row.getLong(3), row.getLong(4), row.getLong(5))))
+                .query(VerdictTable::standing)
                 .list();
+    }
+
+    /** These runs under revisions that can be judged by, as known now, in the order they began. */
+    List<Verdicts.Standing> standing(Collection<Long> entries) {
+        return jdbc.sql("""
+                        SELECT p.entry, r.entry, k.checked, k.lit_before, k.lit_after FROM %1$s %2$s
+                        JOIN catalog.%3$s_terms t ON t.entry = p.entry
+                        WHERE r.entry = ANY (:entries) ORDER BY r.started_at, r.entry
+                        """.formatted(runs.withChecks(Known.now("c.entry")), runs.inForce(), runs.thing()))
+                .param("entries", entries.toArray(Long[]::new))
+                .query(VerdictTable::standing)
+                .list();
+    }
+
+    private static Verdicts.Standing standing(ResultSet row, int number) throws SQLException {
+        return new Verdicts.Standing(
+                row.getLong(1), new Judge.Case(row.getLong(2), row.getLong(3), row.getLong(4), row.getLong(5)));
     }
 
     /** The outcomes that are kept of these runs under the revision that judges each. */

@@ -55,13 +55,11 @@ public abstract class Verdicts<T> {
                 """.formatted(runs.thing()), revision));
     }
 
-    private Map<Long, Judged> keep(List<VerdictTable.Missing> missing) {
+    private Map<Long, Judged> keep(List<Standing> missing) {
         Map<Long, Judged> kept = new LinkedHashMap<>();
         missing.stream()
                 .collect(Collectors.groupingBy(
-                        VerdictTable.Missing::revision,
-                        LinkedHashMap::new,
-                        Collectors.mapping(VerdictTable.Missing::run, Collectors.toList())))
+                        Standing::revision, LinkedHashMap::new, Collectors.mapping(Standing::run, Collectors.toList())))
                 .forEach((revision, cases) -> kept.putAll(keep(revision, history.terms(revision), cases)));
         return kept;
     }
@@ -77,13 +75,26 @@ public abstract class Verdicts<T> {
         return kept;
     }
 
-    /** Judges runs by terms, each by the errors that its next check found. */
-    public Map<Judge.Case, Judged> judge(Collection<Judge.Case> cases, T terms) {
-        Map<Long, List<FoundError>> found = errors.of(cases.stream()
+    /** A run as it stands: under the revision in force when it began, and by the checks next to it. */
+    protected record Standing(long revision, Judge.Case run) {}
+
+    /** How these runs stand now, in the order they began; those that no revision in force can judge are left out. */
+    protected List<Standing> standing(Collection<Long> entries) {
+        return table.standing(entries);
+    }
+
+    /** The errors that the checks next to these runs found; a bad check that states none has an empty list. */
+    protected Map<Long, List<FoundError>> found(Collection<Judge.Case> cases) {
+        return errors.of(cases.stream()
                 .map(Judge.Case::checked)
                 .filter(checked -> checked != 0)
                 .distinct()
                 .toList());
+    }
+
+    /** Judges runs by terms, each by the errors that its next check found. */
+    public Map<Judge.Case, Judged> judge(Collection<Judge.Case> cases, T terms) {
+        Map<Long, List<FoundError>> found = found(cases);
         Map<Long, Judged> judged = judge.judge(cases, terms, run -> found.getOrDefault(run.checked(), List.of()));
         Map<Judge.Case, Judged> verdicts = new LinkedHashMap<>();
         cases.forEach(run -> {

@@ -20,7 +20,9 @@ public enum SensorRule {
     /** The highest value of any sensor counts for every limit. */
     HOTTEST,
     /** The mean of all sensors counts. */
-    MEAN;
+    MEAN,
+    /** For a bond the sensor nearest to its position counts, for a whole load the coldest and the hottest. */
+    NEAREST;
 
     private static final Comparator<Read> COLDEST_FIRST =
             Comparator.comparingDouble(read -> read.value().low());

@@ -15,6 +15,7 @@ import dev.sunthread.testing.Workshop;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -194,6 +195,92 @@ class CureVerdictsTests {
         workshop.bake("10", "C1", "RCV R1");
         assertThat(sentences(radiometer("11:00", "90")))
                 .containsExactly("1 cure runs in OVEN broke their recipe by what this check found");
+    }
+
+    /** Two bakes of 20 minutes at 150 degC each are good for 40. */
+    @Test
+    void unitThatIsCuredTwiceIsJudgedByBothTogether() {
+        workshop.demandingRoute();
+        workshop.plant().say("recipe", "2 02:00", RawData.bakeRevision("M", "30"));
+        workshop.step("09:00", "bond", "RCV R1");
+        workshop.pull("09:10", "T1", "RCV R1", "pass");
+        bake("10", "C1", "TC-1", "150");
+        assertThat(rules(workshop.step("10:30", "coat", "RCV R1")))
+                .containsExactly("demanded-cure-is-done-before-the-next-operation");
+        bake("12", "C2", "TC-1", "150");
+        assertThat(workshop.step("13:00", "coat", "RCV R1").findings()).isEmpty();
+    }
+
+    @Test
+    void peakOfOneCureStaysWhateverTheOtherDid() {
+        workshop.demandingRoute();
+        workshop.step("09:00", "bond", "RCV R1");
+        workshop.pull("09:10", "T1", "RCV R1", "pass");
+        bake("10", "C1", "TC-1", "170");
+        assertThat(sentences(bake("12", "C2", "TC-1", "150")))
+                .containsExactly("1 units were cured more than once by recipe BAKE, which broke it: Peak over 2 cures"
+                        + " together is 170 degC, but at most 160 degC demanded");
+        assertThat(sentences(workshop.step("13:00", "coat", "RCV R1")))
+                .singleElement()
+                .asString()
+                .contains("cure run C1, C2 failed for it: Peak over 2 cures together is 170 degC");
+    }
+
+    @Test
+    void sensorNearestToTheBondCountsWhereTheRecipeSaysSo() {
+        workshop.demandingRoute();
+        workshop.plant().say("recipe", "2 02:00", nearest(RawData.bakeRevision("N", "20")));
+        workshop.step("09:00", "bond", "RCV R1", "RCV R2");
+        workshop.pull("09:10", "T1", "RCV R1", "pass");
+        workshop.pull("09:10", "T2", "RCV R2", "pass");
+        workshop.plant().say("cure-run", "10:00", bakeWithACorner());
+        assertThat(standing()).containsExactly("FAILED");
+        assertThat(workshop.step("11:00", "coat", "RCV R1").findings()).isEmpty();
+        assertThat(sentences(workshop.step("11:00", "coat", "RCV R2")))
+                .singleElement()
+                .asString()
+                .endsWith("cure run C1 failed for it: Time from 145 to 155 degC of sensor TC-9 is 0 min, but at least"
+                        + " 20 min demanded");
+    }
+
+    @SuppressWarnings("unchecked")
+    private static Map<String, Object> nearest(Map<String, Object> revision) {
+        Map<String, Object> terms = new TreeMap<>((Map<String, Object>) Objects.requireNonNull(revision.get("terms")));
+        Map<String, Object> thermal = new TreeMap<>((Map<String, Object>) Objects.requireNonNull(terms.get("thermal")));
+        thermal.put("sensors", "nearest");
+        terms.put("thermal", thermal);
+        Map<String, Object> said = new TreeMap<>(revision);
+        said.put("terms", terms);
+        return said;
+    }
+
+    /** Shelf 1 is warm, shelf 9 is cold; R1 lies on shelf 2, R2 on shelf 8. */
+    @SuppressWarnings("unchecked")
+    private static Map<String, Object> bakeWithACorner() {
+        Map<String, Object> warm = RawData.bake("10", "C1", "TC-1", "150", "RCV R1");
+        Map<String, Object> cold = RawData.bake("10", "C1", "TC-9", "120", "RCV R1");
+        Map<String, Object> body = new TreeMap<>(warm);
+        body.put("units", List.of(at("RCV R1", "shelf 2"), at("RCV R2", "shelf 8")));
+        body.put(
+                "profile",
+                List.of(
+                        placed(
+                                ((List<Map<String, Object>>) Objects.requireNonNull(warm.get("profile"))).get(0),
+                                "shelf 1"),
+                        placed(
+                                ((List<Map<String, Object>>) Objects.requireNonNull(cold.get("profile"))).get(0),
+                                "shelf 9")));
+        return body;
+    }
+
+    private static Map<String, Object> at(String unit, String position) {
+        return placed(Workshop.unit(unit), position);
+    }
+
+    private static Map<String, Object> placed(Map<String, Object> thing, String position) {
+        Map<String, Object> placed = new TreeMap<>(thing);
+        placed.put("position", position);
+        return placed;
     }
 
     private static Map<String, Object> lightOf(String least) {
