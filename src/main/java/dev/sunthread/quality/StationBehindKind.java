@@ -70,7 +70,8 @@ class StationBehindKind implements Kind<StationBehindKind.Body> {
                         fact.entry(),
                         stations.named(body.station(), "body.station").id(),
                         body.since())
-                .params(body.page(), body.why())
+                .param(body.page())
+                .param(body.why())
                 .update();
     }
 }

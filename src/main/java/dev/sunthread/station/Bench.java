@@ -52,8 +52,7 @@ public class Bench {
         try {
             return Objects.requireNonNull(transaction.execute(status -> take(station, person, scan)));
         } catch (Refused refused) {
-            return Objects.requireNonNull(
-                    transaction.execute(status -> refused(station, person, scan, refused)));
+            return Objects.requireNonNull(transaction.execute(status -> refused(station, person, scan, refused)));
         }
     }
 
