@@ -173,8 +173,17 @@
   document.addEventListener("click", event => { if (!event.target.closest("a, button, input")) focus(); });
   document.addEventListener("visibilitychange", focus);
   window.addEventListener("focus", focus);
-  // a scanner ends with Enter: the next of what is signed by comes then
+  // a scanner ends with Enter: the next of what is signed by comes then; a word with a point is told, not signed by
   document.addEventListener("keydown", event => {
+    const signature = event.target.closest?.("[data-signs]");
+    const told = signature && event.key === "Enter" && /^\.[a-z]+$/.test(event.target.value);
+    if (told) scan(event.target.value);
+    if (signature && (told || event.key === "Escape")) {
+      event.preventDefault();
+      signature.remove();
+      focus();
+      return;
+    }
     if (event.key !== "Enter" || !event.target.closest("[data-signs]") || event.target.tagName !== "INPUT" || !unsigned()) return;
     event.preventDefault();
     unsigned().focus();

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
 import org.springframework.boot.test.web.server.LocalServerPort;
@@ -48,6 +49,9 @@ class PassJourneyTests {
                     .picture("22-which");
             device.scan(".1", "Unit REC R0001 has bond recorded already").picture("23-refused");
             device.scan(".pass", "Who signs that this rule is passed").picture("24-sign");
+            device.page().switchTo().activeElement().sendKeys(Keys.ESCAPE);
+            device.appears("#text:focus");
+            device.scan(".pass", "Who signs that this rule is passed");
             sign(device, "BADGE-qe-1", "000111", "lifted at one corner");
             device.says("Badge and PIN don’t fit together").picture("25-wrong");
             sign(device, "BADGE-qe-1", KnownPeople.PIN, "lifted at one corner");

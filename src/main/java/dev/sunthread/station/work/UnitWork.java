@@ -28,7 +28,7 @@ class UnitWork {
         List<RouteStep> left = wants.left(unit.name(), unit.isNew(), recording.at());
         Optional<RouteStep> next = Wants.next(left, recording.station());
         if (next.isEmpty()) {
-            return Turn.refused(work, nothingHere(unit, left, recording), Say.of("unit.nothing-here.remedy"));
+            return nothingHere(work, unit, left, recording);
         }
         StepWork.bear(unit, recording);
         Work begun = Work.on(Work.Task.UNITS).with(unit.name()).doing(next.get().operation(), recording.at());
@@ -38,14 +38,18 @@ class UnitWork {
                 Say.of("unit.in-hand", unit.called(), next.get().name()));
     }
 
-    private Say nothingHere(Label.OfUnit unit, List<RouteStep> left, Recording recording) {
+    private Turn nothingHere(Work work, Label.OfUnit unit, List<RouteStep> left, Recording recording) {
         List<RouteStep> here = unit.isNew() ? List.of() : done.here(unit.name(), recording);
         if (!here.isEmpty()) {
-            return done.by(unit.name(), here.get(here.size() - 1), recording.at());
+            Say already = done.by(unit.name(), here.get(here.size() - 1), recording.at());
+            return Turn.refused(work, already, Say.of("unit.done-already.remedy"));
         }
-        return left.isEmpty()
-                ? Say.of("unit.route-done", unit.called())
-                : Say.of("unit.nothing-here", unit.called(), left.get(0).name());
+        return Turn.refused(
+                work,
+                left.isEmpty()
+                        ? Say.of("unit.route-done", unit.called())
+                        : Say.of("unit.nothing-here", unit.called(), left.get(0).name()),
+                Say.of("unit.nothing-here.remedy"));
     }
 
     /** A unit that is put into the one in hand. */
