@@ -52,7 +52,12 @@
     KEPT: () => tone(440, 0, 0.2)
   };
 
-  const focus = () => { if (document.activeElement !== field) field.focus({ preventScroll: true }); };
+  // keys go to the field for scans, or, where somebody signs, to what is not filled in yet
+  const unsigned = () => [...bench.querySelectorAll("[data-signs] input:not([type=hidden])")].find(one => one.value === "");
+  const focus = () => {
+    const wanted = document.activeElement?.closest("[data-signs]") ? document.activeElement : unsigned() || field;
+    if (document.activeElement !== wanted) wanted.focus({ preventScroll: true });
+  };
   const isOnlineOnly = () => bench.querySelector("[data-online-only=true]") !== null;
 
   const showKept = (scans, isAway) => {
@@ -70,6 +75,24 @@
     bench.innerHTML = html;
     sounds[bench.querySelector("[data-outcome]")?.dataset.outcome]?.();
     countDown();
+    if (bench.querySelector("[data-signs]")) unsigned()?.focus();
+    else focus();
+  };
+
+  // a signature is sent at once and kept nowhere: it holds a badge and a PIN
+  const sign = async signature => {
+    try {
+      const response = await fetch(signature.action, {
+        method: "POST", body: new URLSearchParams(new FormData(signature)), redirect: "manual",
+        headers: Object.assign({ "X-Part": "bench" }, header && token ? { [header]: token } : {})
+      });
+      if (response.status >= 500) throw new Error("the server is away");
+      if (!response.ok) { location.reload(); return; }
+      show(await response.text());
+    } catch {
+      signature.querySelector(".unsent").hidden = false;
+      sounds.REFUSED();
+    }
   };
 
   // the page's clock need not be right: the server is told how long ago it was
@@ -131,6 +154,12 @@
   };
 
   document.addEventListener("submit", event => {
+    if (event.target.matches("[data-signs]")) {
+      event.preventDefault();
+      if (unsigned()) focus();
+      else sign(event.target);
+      return;
+    }
     if (event.target !== form && !event.target.matches("[data-scans]")) return;
     event.preventDefault();
     const text = event.target === form ? field.value : event.submitter?.value || "";
@@ -152,6 +181,21 @@
   document.addEventListener("click", event => { if (!event.target.closest("a, button, input")) focus(); });
   document.addEventListener("visibilitychange", focus);
   window.addEventListener("focus", focus);
+  // a scanner ends with Enter: the next of what is signed by comes then; a word with a point is told, not signed by
+  document.addEventListener("keydown", event => {
+    const signature = event.target.closest?.("[data-signs]");
+    const told = signature && event.key === "Enter" && /^\.[a-z]+$/.test(event.target.value);
+    if (told) scan(event.target.value);
+    if (signature && (told || event.key === "Escape")) {
+      event.preventDefault();
+      signature.remove();
+      focus();
+      return;
+    }
+    if (event.key !== "Enter" || !event.target.closest("[data-signs]") || event.target.tagName !== "INPUT" || !unsigned()) return;
+    event.preventDefault();
+    unsigned().focus();
+  });
   // a key that goes nowhere is the scanner's: let it land in the field
   document.addEventListener("keydown", event => {
     if (event.target === document.body && event.key.length === 1 && !event.ctrlKey && !event.altKey && !event.metaKey) focus();

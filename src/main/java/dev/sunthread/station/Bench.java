@@ -5,10 +5,9 @@ import dev.sunthread.ledger.Door;
 import dev.sunthread.ledger.RaisedFinding;
 import dev.sunthread.station.label.Command;
 import dev.sunthread.station.label.Label;
+import dev.sunthread.station.pass.PassableRefusal;
 import dev.sunthread.station.work.Recording;
 import dev.sunthread.station.work.Turn;
-import dev.sunthread.station.work.Turns;
-import dev.sunthread.station.work.Undoing;
 import dev.sunthread.station.work.Work;
 import dev.sunthread.station.work.Works;
 import java.util.List;
@@ -25,7 +24,7 @@ public class Bench {
     private final TakenScans scans;
     private final Works works;
     private final Meanings meanings;
-    private final Turns turns;
+    private final PassableTurns turns;
     private final Door door;
     private final TransactionTemplate transaction;
 
@@ -33,7 +32,7 @@ public class Bench {
             TakenScans scans,
             Works works,
             Meanings meanings,
-            Turns turns,
+            PassableTurns turns,
             Door door,
             PlatformTransactionManager transactions) {
         this.scans = scans;
@@ -62,11 +61,11 @@ public class Bench {
         if (earlier.isPresent()) {
             return earlier.get();
         }
-        Meant meant = meanings.of(station, person, scan, work);
+        Meanings.Meant meant = meanings.of(station, person, scan, work);
         Recording recording = new Recording(door, station, person, scan);
-        Turn turn = turn(work, works.before(station, person), meant, recording);
+        Turn turn = turns.of(work, works.before(station, person), meant, recording);
         Verdict said = turn.verdict();
-        if (scan.kept() && isNotDone(said)) {
+        if (scan.kept() && !said.isDone()) {
             said = kept(
                     recording,
                     scan,
@@ -75,33 +74,14 @@ public class Bench {
                     "A scan that was kept while the server was away could not be understood in its place ("
                             + said.said().key() + ")",
                     "Find out what was done and record it, then settle this line");
-        } else if (isUndo(meant.labels())) {
+        } else if (meant.isTold(Command.UNDO)) {
             // only the last scan can be taken back, and not the taking back
             works.keep(station, person, turn.work(), turn.work());
-        } else if (!isNotDone(said)) {
+        } else if (said.isDone()
+                || said.outcome() == Verdict.Outcome.ASKED && !turn.work().equals(work)) {
             works.keep(station, person, turn.work().recorded(recording.entries()), work);
         }
         return word(station, person, scan, withFindings(said, recording.findings()));
-    }
-
-    private Turn turn(Work work, Work before, Meant meant, Recording recording) {
-        if (meant.question() != null) {
-            return new Turn(work, meant.question());
-        }
-        Turn turn =
-                isUndo(meant.labels()) ? Undoing.of(work, before, recording) : turns.of(work, meant.label(), recording);
-        if (meant.chosen() != null && !isNotDone(turn.verdict())) {
-            recording.chosen(meant.chosen());
-        }
-        return turn;
-    }
-
-    private static boolean isUndo(List<Label> read) {
-        return read.get(0) instanceof Label.OfCommand command && command.command() == Command.UNDO;
-    }
-
-    private static boolean isNotDone(Verdict said) {
-        return said.outcome() == Verdict.Outcome.REFUSED || said.outcome() == Verdict.Outcome.ASKED;
     }
 
     private static Verdict kept(
@@ -123,7 +103,8 @@ public class Bench {
         if (earlier.isPresent()) {
             return earlier.get();
         }
-        Verdict said = Verdict.refused(Say.words(why.reason()), Say.words(why.remedy()));
+        Verdict said = Verdict.refused(Say.words(why.reason()), Say.words(why.remedy()))
+                .with(why instanceof PassableRefusal passable ? passable.passing() : null);
         if (scan.kept()) {
             Recording recording = new Recording(door, station, person, scan);
             List<Label> read = meanings.of(station, person, scan, work).labels();

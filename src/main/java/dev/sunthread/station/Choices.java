@@ -25,7 +25,8 @@ final class Choices {
                 Verdict.Outcome.ASKED,
                 Say.of("near", unknown.called()),
                 Say.of("near.remedy"),
-                labels.stream().map(Choices::choice).toList());
+                labels.stream().map(Choices::choice).toList(),
+                null);
     }
 
     /** Asks whether a serial that is new was meant for one of the units it is easily taken for. */
@@ -35,7 +36,7 @@ final class Choices {
         Verdict.Choice known = choice(new Label.OfUnit(unit, true));
         choices.add(new Verdict.Choice(known.text(), Say.of("near.new-unit", unit.serial(), unit.item())));
         return new Verdict(
-                Verdict.Outcome.ASKED, Say.of("near.new", unit.serial()), Say.of("near.new.remedy"), choices);
+                Verdict.Outcome.ASKED, Say.of("near.new", unit.serial()), Say.of("near.new.remedy"), choices, null);
     }
 
     /** Whether the question was what a text names. */

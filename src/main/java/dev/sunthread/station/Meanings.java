@@ -2,6 +2,7 @@ package dev.sunthread.station;
 
 import dev.sunthread.production.UnitName;
 import dev.sunthread.scan.ScanChoice;
+import dev.sunthread.station.label.Command;
 import dev.sunthread.station.label.Label;
 import dev.sunthread.station.label.NearLabels;
 import dev.sunthread.station.label.ScannedLabels;
@@ -14,6 +15,29 @@ import org.springframework.stereotype.Component;
 /** Finds what a scan means; what is in doubt it asks about, and what a person says then is what the scan means. */
 @Component
 class Meanings {
+
+    /**
+     * What a scan may mean to the person who scanned it.
+     *
+     * @param text the text that says so; of a choice by its number, what it stands for
+     * @param labels all that it may name
+     * @param chosen what the person said that the scan before means, if this one says so
+     * @param question what the person has to say first; absent if nothing is in doubt
+     */
+    record Meant(
+            String text,
+            List<Label> labels,
+            @Nullable ScanChoice chosen,
+            @Nullable Verdict question) {
+
+        Label label() {
+            return labels.get(0);
+        }
+
+        boolean isTold(Command command) {
+            return label() instanceof Label.OfCommand told && told.command() == command;
+        }
+    }
 
     private final TakenScans scans;
     private final ScannedLabels labels;
@@ -30,10 +54,10 @@ class Meanings {
         Optional<Verdict.Choice> choice = last.flatMap(asked -> choice(asked.verdict(), scan.text()));
         if (choice.isPresent()) {
             List<Label> read = labels.read(choice.get().text(), station);
-            return new Meant(read, chosen(last.get(), read.get(0)), null);
+            return new Meant(choice.get().text(), read, chosen(last.get(), read.get(0)), null);
         }
         List<Label> read = labels.read(scan.text(), station);
-        return new Meant(read, null, question(read, station, scan, work));
+        return new Meant(scan.text(), read, null, question(read, station, scan, work));
     }
 
     /** A point and a digit stand for what the last scan may have meant, by its number in the list of choices. */

@@ -29,6 +29,13 @@ final class RouteRefusals {
                         "Unit WAL W0001 has no record of fasten",
                         MISSING),
                 Refusal.of(
+                        "operation-is-done-once",
+                        floor -> floor.bonded("R0001"),
+                        "GLUE",
+                        ".again > R0001 > .1",
+                        "Unit REC R0001 has bond recorded already",
+                        "have somebody who may judge sign that"),
+                Refusal.of(
                         "operation-begins-after-its-dwell",
                         coating("windows", List.of(Map.of("after", "fasten", "atLeast", TEN_YEARS))),
                         "COATER",

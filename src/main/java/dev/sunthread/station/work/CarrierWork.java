@@ -16,9 +16,9 @@ class CarrierWork {
 
     private final StationRoutes routes;
     private final Wants wants;
-    private final UnitWork units;
+    private final SeveralWork units;
 
-    CarrierWork(StationRoutes routes, Wants wants, UnitWork units) {
+    CarrierWork(StationRoutes routes, Wants wants, SeveralWork units) {
         this.routes = routes;
         this.wants = wants;
         this.units = units;

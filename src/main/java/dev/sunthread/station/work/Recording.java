@@ -11,6 +11,7 @@ import dev.sunthread.station.Scan;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Hands to the door what one scan records, as said by the person at the station; one transaction holds it all. */
@@ -21,6 +22,7 @@ public final class Recording {
     private final String person;
     private final Scan scan;
     private final List<String> entries = new ArrayList<>();
+    private @Nullable String operation;
     private final List<RaisedFinding> findings = new ArrayList<>();
 
     public Recording(Door door, String station, String person, Scan scan) {
@@ -49,7 +51,20 @@ public final class Recording {
         return new EnvelopeHead(id, kind, 1, scan.at(), person, station);
     }
 
+    /** The operation that the scan asks for, if it asks for one. */
+    public void isAbout(@Nullable String asked) {
+        this.operation = asked;
+    }
+
+    public @Nullable String operation() {
+        return operation;
+    }
+
     private void accept(Envelope envelope) {
+        isAbout(
+                envelope.head().kind().equals("step")
+                        ? envelope.body().path("operation").asString(null)
+                        : null);
         Acceptance accepted = door.accept(envelope, scan.kept() ? Manner.TOLD : Manner.DO);
         entries.add(envelope.head().id());
         findings.addAll(accepted.findings());
@@ -57,6 +72,10 @@ public final class Recording {
 
     public String station() {
         return station;
+    }
+
+    public String person() {
+        return person;
     }
 
     public OffsetDateTime at() {

@@ -35,6 +35,8 @@ public record Work(
         NOTHING,
         /** An operation on units. */
         UNITS,
+        /** A unit on which an operation is to be done again, not chosen yet. */
+        AGAIN,
         /** Several units are being collected for one operation. */
         SEVERAL,
         /** Material that wants a position. */
