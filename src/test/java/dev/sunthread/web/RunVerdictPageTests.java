@@ -82,6 +82,27 @@ class RunVerdictPageTests {
         assertThat(text("/test-run?name=T-8")).contains("A sweep of 2 voltages and 2 currents is too short");
     }
 
+    @Test
+    void aDarkSweepHasNumbersOfItsOwn() throws Exception {
+        Map<String, Object> body = new java.util.TreeMap<>(Workshop.pulled("T-9", "RCV R1", "pass"));
+        body.put("sweeps", java.util.List.of(RawData.darkSweep()));
+        workshop.plant().say("test-run", "10:00", body);
+        assertThat(text("/test-run?name=T-9"))
+                .contains("Sweep dark, in the dark", "Forward voltage at 0.6 A 0.6 V")
+                .contains("Slope resistance around no voltage in the dark");
+    }
+
+    @Test
+    void aUnitCuredTwiceShowsWhatBothDidTogether() throws Exception {
+        workshop.plant().say("recipe", "2 00:00", RawData.bakeRevision("B", "30"));
+        workshop.plant().say("cure-run", "10:00", RawData.bake("10", "C-7", "TC-1", "150", "RCV R1"));
+        workshop.plant().say("cure-run", "12:00", RawData.bake("12", "C-8", "TC-1", "150", "RCV R1"));
+        assertThat(text("/cure-run?name=C-7"))
+                .contains("in force when it began failed", "Bond by bond")
+                .contains("RCV R1 C-7 C-8 passed All 2 criteria are met");
+        assertThat(html("/cure-run?name=C-7&table=bonds&format=csv")).contains("RCV,R1,", "C-7 | C-8", "passed");
+    }
+
     private String text(String address) throws Exception {
         return html(address).replaceAll("<[^>]*>", " ").replaceAll("\\s+", " ");
     }

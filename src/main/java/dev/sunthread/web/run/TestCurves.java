@@ -19,7 +19,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
-import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
 /** Draws the sweeps of a test and computes what they say as measured. */
@@ -43,17 +42,12 @@ class TestCurves {
 
     private static TestCurve curve(Swept swept) {
         try {
-            return seen(swept, Curve.of(swept.volts(), swept.amperes()));
+            return swept.dark()
+                    ? DarkCurves.of(swept, points(swept))
+                    : seen(swept, Curve.of(swept.volts(), swept.amperes()));
         } catch (Unusable unusable) {
             return new TestCurve(
-                    swept.name(),
-                    words(swept.conditions()),
-                    List.of(),
-                    List.of(),
-                    points(swept),
-                    null,
-                    List.of(),
-                    unusable);
+                    swept.name(), words(swept), List.of(), List.of(), points(swept), null, List.of(), unusable);
         }
     }
 
@@ -65,7 +59,7 @@ class TestCurves {
         fit(curve, Residual.IMPLICIT).ifPresent(found -> told.addAll(fitted(found)));
         return new TestCurve(
                 swept.name(),
-                words(swept.conditions()),
+                words(swept),
                 charts(curve, fit),
                 told,
                 points(swept),
@@ -105,7 +99,7 @@ class TestCurves {
                 number(Phrase.of("test-run.diode.rms", by), fit.rootMeanSquare(), "A"));
     }
 
-    private static TestCurve.Number number(Phrase name, double value, String unit) {
+    static TestCurve.Number number(Phrase name, double value, String unit) {
         return new TestCurve.Number(name, Digit.plain(value), unit);
     }
 
@@ -145,7 +139,11 @@ class TestCurves {
                 .toList();
     }
 
-    private static Phrase words(@Nullable Conditions conditions) {
+    private static Phrase words(Swept swept) {
+        Conditions conditions = swept.conditions();
+        if (swept.dark()) {
+            return Phrase.of("test-run.dark");
+        }
         return conditions == null
                 ? Phrase.of("test-run.no-conditions")
                 : Phrase.of(
