@@ -64,14 +64,26 @@ class RunVerdictPageTests {
         assertThat(text("/test-run?name=T-7"))
                 .contains("Revision B in force when it began passed", "Maximum power is 0.5958 W", "at least 0.5 W")
                 .contains("Short-circuit current 1 A", "Fill factor", "parabola through three points", "10 points")
-                .contains("one diode by implicit residual");
+                .contains("One diode by implicit residual", "One diode by model current less measured current")
+                .contains("voltage (V) current (A) power (W) -0.1 1.001 -0.1001");
         workshop.plant()
                 .say(
                         "verification",
                         "12:00",
                         RawData.check("RIG", Map.of("quantity", "current", "percent", "30"), false));
         assertThat(text("/equipment?name=RIG"))
-                .contains("current reads 30 % above the truth", "test run T-7 PULL not proven");
+                .contains("current reads 30 % above the truth", "test run T-7 PULL not proven")
+                .contains("Judged since the last good check", "test run PULL B not proven 1 runs");
+    }
+
+    @Test
+    void everyResultOfAUnitStandsInAChain() throws Exception {
+        workshop.plant().say("specification", "2 00:00", RawData.powerRevision("B", "0.5"));
+        workshop.plant().say("test-run", "10:00", RawData.swept("T-1", "RCV R1", "fail", RawData.Points.of(0.5)));
+        workshop.plant().say("test-run", "10:10", RawData.swept("T-2", "RCV R1", "pass", RawData.Points.of(1)));
+        assertThat(text("/test-run?name=T-1"))
+                .contains("T-2 RIG pass passed failed, then passed, with nothing recorded as done between");
+        assertThat(html("/test-run?name=T-1&table=chain&format=csv")).contains("T-1,RIG,fail,failed,no");
     }
 
     @Test

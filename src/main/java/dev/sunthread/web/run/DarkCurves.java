@@ -32,6 +32,7 @@ final class DarkCurves {
                         TestCurves.number(Phrase.of("test-run.forward", Digit.plain(highest)), numbers.forward(), "V"),
                         TestCurves.number(Phrase.of("judged.dark.shunt-slope"), numbers.shunt(), "ohm"),
                         TestCurves.number(Phrase.of("judged.dark.series-slope"), numbers.series(), "ohm")),
+                List.of(),
                 points,
                 Phrase.of("test-run.dark-method", String.valueOf(POINTS)),
                 curve.remarks(),

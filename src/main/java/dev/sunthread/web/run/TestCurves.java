@@ -14,11 +14,11 @@ import dev.sunthread.kernel.verdict.Phrase;
 import dev.sunthread.kernel.verdict.Unusable;
 import dev.sunthread.web.chart.Chart;
 import dev.sunthread.web.chart.ChartDraft;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 
 /** Draws the sweeps of a test and computes what they say as measured. */
@@ -47,21 +47,29 @@ class TestCurves {
                     : seen(swept, Curve.of(swept.volts(), swept.amperes()));
         } catch (Unusable unusable) {
             return new TestCurve(
-                    swept.name(), words(swept), List.of(), List.of(), points(swept), null, List.of(), unusable);
+                    swept.name(),
+                    words(swept),
+                    List.of(),
+                    List.of(),
+                    List.of(),
+                    points(swept),
+                    null,
+                    List.of(),
+                    unusable);
         }
     }
 
     private static TestCurve seen(Swept swept, Curve curve) {
         CurveNumbers numbers = CurveNumbers.of(curve, METHOD);
-        List<TestCurve.Number> told = new ArrayList<>(numbers(numbers));
-        Optional<FittedDiode> fit = fit(curve, Residual.MODEL_CURRENT);
-        fit.ifPresent(found -> told.addAll(fitted(found)));
-        fit(curve, Residual.IMPLICIT).ifPresent(found -> told.addAll(fitted(found)));
+        List<FittedDiode> fits = Stream.of(Residual.values())
+                .flatMap(residual -> fit(curve, residual).stream())
+                .toList();
         return new TestCurve(
                 swept.name(),
                 words(swept),
-                charts(curve, fit),
-                told,
+                charts(curve, fits.stream().findFirst()),
+                numbers(numbers),
+                fits.stream().map(TestCurves::fitted).toList(),
                 points(swept),
                 METHOD.words(),
                 numbers.remarks(),
@@ -88,15 +96,19 @@ class TestCurves {
                 number(Phrase.of("judged.curve.series-slope"), numbers.series(), "ohm"));
     }
 
-    private static List<TestCurve.Number> fitted(FittedDiode fit) {
-        Phrase by = fit.residual().words();
-        return List.of(
-                number(Phrase.of("test-run.diode.photo", by), fit.diode().photo(), "A"),
-                number(Phrase.of("test-run.diode.saturation", by), fit.diode().saturation(), "A"),
-                number(Phrase.of("test-run.diode.slope", by), fit.diode().slope(), "V"),
-                number(Phrase.of("test-run.diode.series", by), fit.diode().series(), "ohm"),
-                number(Phrase.of("test-run.diode.shunt", by), fit.diode().shunt(), "ohm"),
-                number(Phrase.of("test-run.diode.rms", by), fit.rootMeanSquare(), "A"));
+    private static TestCurve.Fit fitted(FittedDiode fit) {
+        return new TestCurve.Fit(
+                fit.residual().words(),
+                List.of(
+                        number(Phrase.of("test-run.diode.photo"), fit.diode().photo(), "A"),
+                        number(
+                                Phrase.of("test-run.diode.saturation"),
+                                fit.diode().saturation(),
+                                "A"),
+                        number(Phrase.of("test-run.diode.slope"), fit.diode().slope(), "V"),
+                        number(Phrase.of("test-run.diode.series"), fit.diode().series(), "ohm"),
+                        number(Phrase.of("test-run.diode.shunt"), fit.diode().shunt(), "ohm"),
+                        number(Phrase.of("test-run.diode.rms"), fit.rootMeanSquare(), "A")));
     }
 
     static TestCurve.Number number(Phrase name, double value, String unit) {
