@@ -17,8 +17,8 @@ public class AccessLog {
     public enum Event {
         SIGNED_IN,
         SIGN_IN_REFUSED,
-        CONFIRMED,
         SIGNED_OUT,
+        SIGNED_AT_STATION,
         SESSION_ENDED,
         PERSON_ADDED,
         PERSON_CHANGED,

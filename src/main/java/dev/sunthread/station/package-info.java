@@ -24,6 +24,7 @@
             "materials::stock",
             "production",
             "production::balance",
+            "quality",
             "cure",
             "electrical"
         })

@@ -22,6 +22,7 @@
             "materials::incoming",
             "production",
             "production::balance",
+            "quality",
             "cure",
             "cure::judging",
             "electrical",

@@ -3,6 +3,7 @@ package dev.sunthread.station;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.sunthread.ledger.Door;
+import dev.sunthread.station.contact.ScanOrder;
 import dev.sunthread.testing.Plant;
 import dev.sunthread.testing.SunthreadTest;
 import java.time.OffsetDateTime;
@@ -28,7 +29,7 @@ class ScanOrderTests {
     @BeforeEach
     void firstScan() {
         ShopFloor.released(door);
-        bench.scan("GLUE", "op-1", new Scan("first", "A-1", AT, false), 0);
+        bench.scan("GLUE", "op-1", new Scan("first", "A-1", AT, false));
     }
 
     private OffsetDateTime ordered(String id, OffsetDateTime at) {

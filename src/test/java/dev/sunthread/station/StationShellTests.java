@@ -143,16 +143,16 @@ class StationShellTests {
             type(page, ".damaged");
             appears(page, "#said:focus");
             type(page, "R0001");
-            until(page, () -> page.getPageSource().contains("Another person"));
+            until(page, () -> String.valueOf(page.getPageSource()).contains("Another person"));
             type(page, "BADGE-op-2");
-            until(page, () -> page.getPageSource().contains("Type your PIN"));
+            until(page, () -> String.valueOf(page.getPageSource()).contains("Type your PIN"));
             type(page, KnownPeople.PIN);
-            until(page, () -> page.getPageSource().contains("Type what the label says"));
+            until(page, () -> String.valueOf(page.getPageSource()).contains("Type what the label says"));
             type(page, "R0001");
             appears(page, ".reply.accepted");
             page.switchTo().activeElement().sendKeys(Keys.ENTER);
             appears(page, "#text:focus");
-            until(page, () -> page.getPageSource().contains("R0001 is in hand"));
+            until(page, () -> String.valueOf(page.getPageSource()).contains("R0001 is in hand"));
             assertThat(count("SELECT count(*) FROM station.scan WHERE id LIKE 'typed-%.scan'"))
                     .isEqualTo(1);
         }

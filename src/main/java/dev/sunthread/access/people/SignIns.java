@@ -59,14 +59,14 @@ public class SignIns {
     }
 
     /**
-     * The person with this badge and PIN, who stands beside the one who is signed in at a station.
+     * The person with this badge and PIN, who signs something where another is signed in.
      *
      * @throws BadCredentialsException if they don't fit
      * @throws TryLater if there were too many attempts
      */
-    Person beside(String badge, String pin, String station) {
+    public Person signing(String badge, String pin, String station) {
         Person proven = holder(badge, pin);
-        log.noteOf(proven.mark(), Event.CONFIRMED, station, "badge");
+        log.noteOf(proven.mark(), Event.SIGNED_AT_STATION, station, "badge");
         return proven;
     }
 

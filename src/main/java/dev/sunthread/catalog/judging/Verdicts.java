@@ -4,7 +4,7 @@ import dev.sunthread.catalog.FoundError;
 import dev.sunthread.catalog.FoundErrors;
 import dev.sunthread.catalog.TermsHistory;
 import dev.sunthread.kernel.verdict.Outcome;
-import dev.sunthread.ledger.Known;
+import dev.sunthread.kernel.verdict.Phrase;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -22,44 +22,43 @@ public abstract class Verdicts<T> {
     private final TermsHistory<T> history;
     private final Judge<T> judge;
     private final FoundErrors errors;
-    private final JdbcClient jdbc;
     private final VerdictTable table;
     private final Selection selection;
+    private final UnderRevisions<T> revisions;
 
     protected Verdicts(Runs runs, TermsHistory<T> history, Judge<T> judge, FoundErrors errors, JdbcClient jdbc) {
         this.runs = runs;
         this.history = history;
         this.judge = judge;
         this.errors = errors;
-        this.jdbc = jdbc;
         this.table = new VerdictTable(runs, jdbc);
         this.selection = new Selection(runs, history, jdbc);
+        this.revisions = new UnderRevisions<>(runs, history, this::judge, jdbc);
     }
 
     /** Judges the run of an entry under the revision in force when it began; nothing if that says nothing to judge by. */
     public Map<Long, Judged> judgeEntry(long entry) {
-        return keep(table.missingStanding("r.entry", entry));
+        return keep(table.missingStanding("r.entry = :param", entry));
     }
 
-    /**
-     * Judges what was done with equipment wherever the verdict that stands is not known yet, and gives the entries of what
-     * was measured and does not pass.
-     */
-    public List<Long> notPassing(long equipment) {
-        return keep(table.missingStanding("r.equipment", equipment)).entrySet().stream()
-                .filter(run -> run.getValue().measured())
-                .filter(run -> run.getValue().judgement().outcome() != Outcome.PASSED)
-                .map(Map.Entry::getKey)
-                .toList();
+    /** Judges what was done with equipment wherever the verdict that stands is not kept yet, by entry. */
+    public Map<Long, Judged> judgeEquipment(long equipment) {
+        return keep(table.missingStanding("r.equipment = :param", equipment));
     }
 
-    private Map<Long, Judged> keep(List<VerdictTable.Missing> missing) {
+    /** Judges what was done before a revision was released late, as if it had been in force, by entry. */
+    public Map<Long, Judged> judgeReleased(long revision) {
+        return keep(table.missingStanding("""
+                r.%1$s = (SELECT q.%1$s FROM catalog.%1$s_revision q WHERE q.entry = :param)
+                AND r.started_at >= (SELECT q.effective_at FROM catalog.%1$s_revision q WHERE q.entry = :param)
+                """.formatted(runs.thing()), revision));
+    }
+
+    private Map<Long, Judged> keep(List<Standing> missing) {
         Map<Long, Judged> kept = new LinkedHashMap<>();
         missing.stream()
                 .collect(Collectors.groupingBy(
-                        VerdictTable.Missing::revision,
-                        LinkedHashMap::new,
-                        Collectors.mapping(VerdictTable.Missing::run, Collectors.toList())))
+                        Standing::revision, LinkedHashMap::new, Collectors.mapping(Standing::run, Collectors.toList())))
                 .forEach((revision, cases) -> kept.putAll(keep(revision, history.terms(revision), cases)));
         return kept;
     }
@@ -75,13 +74,23 @@ public abstract class Verdicts<T> {
         return kept;
     }
 
-    /** Judges runs by terms, each by the errors that its next check found. */
-    public Map<Judge.Case, Judged> judge(Collection<Judge.Case> cases, T terms) {
-        Map<Long, List<FoundError>> found = errors.of(cases.stream()
+    /** How these runs stand now, in the order they began; those that no revision in force can judge are left out. */
+    protected List<Standing> standing(Collection<Long> entries) {
+        return table.standing(entries);
+    }
+
+    /** The errors that the checks next to these runs found; a bad check that states none has an empty list. */
+    protected Map<Long, List<FoundError>> found(Collection<Judge.Case> cases) {
+        return errors.of(cases.stream()
                 .map(Judge.Case::checked)
                 .filter(checked -> checked != 0)
                 .distinct()
                 .toList());
+    }
+
+    /** Judges runs by terms, each by the errors that its next check found. */
+    public Map<Judge.Case, Judged> judge(Collection<Judge.Case> cases, T terms) {
+        Map<Long, List<FoundError>> found = found(cases);
         Map<Long, Judged> judged = judge.judge(cases, terms, run -> found.getOrDefault(run.checked(), List.of()));
         Map<Judge.Case, Judged> verdicts = new LinkedHashMap<>();
         cases.forEach(run -> {
@@ -131,9 +140,8 @@ public abstract class Verdicts<T> {
     }
 
     /** A verdict that stands, in words. */
-    record Stood(String outcome, String sentence) {
-        static final Stood NOT_AT_ALL =
-                new Stood("not judged", "No revision in force then states what could be judged");
+    record Stood(String outcome, Phrase why) {
+        static final Stood NOT_AT_ALL = new Stood("not judged", Phrase.of("judged.no-limits"));
     }
 
     /**
@@ -163,37 +171,6 @@ public abstract class Verdicts<T> {
 
     /** What comes out for the run of an entry under every revision known at a cut-off, the last to be in force first. */
     public List<Under> under(long entry, long cutoff) {
-        Judge.Case run = atCutoff(entry, cutoff);
-        return jdbc.sql("""
-                        SELECT p.entry, p.revision, p.entry = (
-                          SELECT q.entry FROM catalog.%1$s_revision q
-                          WHERE q.%1$s = r.%1$s AND q.effective_at <= r.started_at AND %2$s
-                          ORDER BY q.effective_at DESC, q.entry DESC LIMIT 1) AS in_force
-                        FROM %3$s.run_record r JOIN catalog.%1$s_revision p ON p.%1$s = r.%1$s
-                        JOIN catalog.%1$s_terms t ON t.entry = p.entry
-                        WHERE r.entry = :entry AND %4$s ORDER BY p.effective_at DESC, p.entry DESC
-                        """.formatted(runs.thing(), Known.at("q.entry"), runs.schema(), Known.at("p.entry")))
-                .param("entry", entry)
-                .param("cutoff", cutoff)
-                .query((row, number) ->
-                        new Under(row.getString(2), row.getBoolean(3), judged(run, history.terms(row.getLong(1)))))
-                .list();
-    }
-
-    private Judged judged(Judge.Case run, T terms) {
-        Judged judged = judge(List.of(run), terms).get(run);
-        if (judged == null) {
-            throw new IllegalStateException("nothing came out for entry " + run.entry());
-        }
-        return judged;
-    }
-
-    /** The run of an entry with the next check that says something of it, as known at a cut-off. */
-    public Judge.Case atCutoff(long entry, long cutoff) {
-        return jdbc.sql("SELECT k.checked FROM " + runs.withNextCheck(Known.at("c.entry")) + " WHERE r.entry = :entry")
-                .param("entry", entry)
-                .param("cutoff", cutoff)
-                .query((row, number) -> new Judge.Case(entry, row.getLong(1)))
-                .single();
+        return revisions.of(entry, cutoff);
     }
 }

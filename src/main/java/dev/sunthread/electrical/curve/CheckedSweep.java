@@ -1,6 +1,8 @@
 package dev.sunthread.electrical.curve;
 
-import dev.sunthread.kernel.Refused;
+import dev.sunthread.kernel.verdict.Digit;
+import dev.sunthread.kernel.verdict.Phrase;
+import dev.sunthread.kernel.verdict.Unusable;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -13,28 +15,68 @@ final class CheckedSweep {
     private static final int FEWEST = 5;
     private static final double OUT_OF_SCALE = 50;
 
-    private final List<String> remarks = new ArrayList<>();
+    private final List<Phrase> remarks = new ArrayList<>();
 
     private CheckedSweep() {}
 
+    /** Under light currents are of one size until they fall. */
     static Curve of(double[] volts, double[] amperes) {
-        if (volts.length != amperes.length || volts.length < FEWEST) {
-            throw new Refused(
-                    "A sweep of " + volts.length + " voltages and " + amperes.length + " currents is too short",
-                    "Give at least " + FEWEST + " points, with one current to each voltage");
-        }
-        for (int i = 0; i < volts.length; i++) {
-            pointIsANumber(i, volts[i], amperes[i]);
-        }
+        pointsAreNumbers(volts, amperes);
         currentsAreInOneUnit(amperes);
         return new CheckedSweep().inOrder(volts, amperes);
     }
 
+    /** Without light currents grow over many sizes, but no single one stands out from those beside it. */
+    static Curve dark(double[] volts, double[] amperes) {
+        pointsAreNumbers(volts, amperes);
+        noCurrentStandsOut(amperes);
+        int highest = IntStream.range(0, volts.length)
+                .reduce((i, k) -> volts[i] >= volts[k] ? i : k)
+                .orElseThrow();
+        CheckedSweep checked = new CheckedSweep();
+        if (amperes[highest] >= 0) {
+            return checked.inOrder(volts, amperes);
+        }
+        checked.remarks.add(Phrase.of("judged.dark.turned-over"));
+        return checked.inOrder(volts, Arrays.stream(amperes).map(i -> -i).toArray());
+    }
+
+    private static void pointsAreNumbers(double[] volts, double[] amperes) {
+        if (volts.length != amperes.length || volts.length < FEWEST) {
+            throw new Unusable(
+                    Phrase.of("judged.sweep.too-short", count(volts.length), count(amperes.length)),
+                    Phrase.of("judged.sweep.too-short.remedy", count(FEWEST)));
+        }
+        for (int i = 0; i < volts.length; i++) {
+            pointIsANumber(i, volts[i], amperes[i]);
+        }
+    }
+
+    private static void noCurrentStandsOut(double[] amperes) {
+        double noise = Arrays.stream(amperes).map(Math::abs).max().orElseThrow() / OUT_OF_SCALE / OUT_OF_SCALE;
+        for (int i = 1; i < amperes.length - 1; i++) {
+            double beside = Math.max(Math.abs(amperes[i - 1]), Math.abs(amperes[i + 1]));
+            if (Math.abs(amperes[i]) > OUT_OF_SCALE * Math.max(beside, noise)) {
+                throw mixedUp(amperes[i], beside);
+            }
+        }
+    }
+
+    private static Unusable mixedUp(double one, double others) {
+        return new Unusable(
+                Phrase.of("judged.sweep.mixed-units", Digit.plain(one), Digit.plain(others)),
+                Phrase.of("judged.sweep.mixed-units.remedy"));
+    }
+
+    private static String count(int number) {
+        return String.valueOf(number);
+    }
+
     private static void pointIsANumber(int i, double volts, double amperes) {
         if (!Double.isFinite(volts) || !Double.isFinite(amperes)) {
-            throw new Refused(
-                    "Point " + (i + 1) + " is not a number: " + volts + " V, " + amperes + " A",
-                    "Leave out points that the rig did not measure");
+            throw new Unusable(
+                    Phrase.of("judged.sweep.no-number", count(i + 1), String.valueOf(volts), String.valueOf(amperes)),
+                    Phrase.of("judged.sweep.no-number.remedy"));
         }
     }
 
@@ -43,10 +85,7 @@ final class CheckedSweep {
         double usual = sizes[sizes.length / 2];
         double most = Arrays.stream(amperes).max().orElseThrow();
         if (usual > 0 && most > OUT_OF_SCALE * usual) {
-            throw new Refused(
-                    "A current of " + most + " A stands among currents of about " + usual
-                            + " A: amperes and milliamperes are mixed up",
-                    "State all currents in amperes");
+            throw mixedUp(most, usual);
         }
     }
 
@@ -68,7 +107,7 @@ final class CheckedSweep {
             i = same;
         }
         if (points.size() < order.length) {
-            remarks.add((order.length - points.size()) + " points repeat a voltage; the mean of their currents counts");
+            remarks.add(Phrase.of("judged.sweep.repeats", count(order.length - points.size())));
         }
         return curve(points);
     }
@@ -78,17 +117,17 @@ final class CheckedSweep {
                 .filter(i -> volts[i] < volts[i - 1])
                 .count();
         if (falling == volts.length - 1) {
-            remarks.add("Swept from open circuit to short circuit; the points are read in the other order");
+            remarks.add(Phrase.of("judged.sweep.reversed"));
         } else if (falling > 0) {
-            remarks.add("The voltage goes back " + falling + " times within the sweep; the points are put in order");
+            remarks.add(Phrase.of("judged.sweep.goes-back", String.valueOf(falling)));
         }
     }
 
     private Curve curve(List<Curve.Point> points) {
         if (points.size() < FEWEST) {
-            throw new Refused(
-                    "Only " + points.size() + " points of the sweep are at different voltages",
-                    "Give at least " + FEWEST + " points at different voltages");
+            throw new Unusable(
+                    Phrase.of("judged.sweep.same-voltages", count(points.size())),
+                    Phrase.of("judged.sweep.same-voltages.remedy", count(FEWEST)));
         }
         return new Curve(
                 points.stream().mapToDouble(Curve.Point::volts).toArray(),

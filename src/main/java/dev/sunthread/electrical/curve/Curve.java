@@ -1,5 +1,7 @@
 package dev.sunthread.electrical.curve;
 
+import dev.sunthread.kernel.verdict.Phrase;
+import dev.sunthread.kernel.verdict.Unusable;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.UnaryOperator;
@@ -10,21 +12,30 @@ public final class Curve {
 
     private final double[] volts;
     private final double[] amperes;
-    private final List<String> remarks;
+    private final List<Phrase> remarks;
 
-    Curve(double[] volts, double[] amperes, List<String> remarks) {
+    Curve(double[] volts, double[] amperes, List<Phrase> remarks) {
         this.volts = volts;
         this.amperes = amperes;
         this.remarks = List.copyOf(remarks);
     }
 
-    /** @throws dev.sunthread.kernel.Refused if nothing can be made of the points */
+    /** @throws Unusable if nothing can be made of the points */
     public static Curve of(double[] volts, double[] amperes) {
         return CheckedSweep.of(volts, amperes);
     }
 
+    /**
+     * A curve without light, forward current positive; one told with the sign of a light source is turned over.
+     *
+     * @throws Unusable if nothing can be made of the points
+     */
+    public static Curve dark(double[] volts, double[] amperes) {
+        return CheckedSweep.dark(volts, amperes);
+    }
+
     /** What was odd about the sweep, in words. */
-    public List<String> remarks() {
+    public List<Phrase> remarks() {
         return remarks;
     }
 

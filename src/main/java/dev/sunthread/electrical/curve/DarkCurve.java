@@ -1,6 +1,9 @@
 package dev.sunthread.electrical.curve;
 
-import dev.sunthread.kernel.Refused;
+import dev.sunthread.kernel.verdict.Digit;
+import dev.sunthread.kernel.verdict.Phrase;
+import dev.sunthread.kernel.verdict.Unusable;
+import java.util.Comparator;
 import java.util.stream.IntStream;
 
 /**
@@ -17,13 +20,23 @@ public record DarkCurve(double shunt, double forward, double series) {
      *
      * @param at the current at which the forward voltage is wanted, in amperes
      * @param points how many points make a slope
-     * @throws Refused if the sweep does not reach that current
+     * @throws Unusable if the sweep does not reach that current
      */
     public static DarkCurve of(Curve curve, double at, int points) {
         int size = curve.size();
-        Line flat = Line.through(curve, IntStream.range(0, Math.min(points, size)));
-        Line steep = Line.through(curve, IntStream.range(Math.max(0, size - points), size));
-        return new DarkCurve(-flat.ohms(), forward(curve, at), -steep.ohms());
+        int most = Math.min(points, size);
+        IntStream nearest = IntStream.range(0, size)
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> Math.abs(curve.volts(i))))
+                .limit(most)
+                .mapToInt(i -> i);
+        Line flat = Line.through(curve, nearest);
+        Line steep = Line.through(curve, IntStream.range(size - most, size));
+        return new DarkCurve(resistance(flat), forward(curve, at), resistance(steep));
+    }
+
+    private static double resistance(Line line) {
+        return line.slope() == 0 ? Double.POSITIVE_INFINITY : 1 / line.slope();
     }
 
     private static double forward(Curve curve, double at) {
@@ -34,7 +47,7 @@ public record DarkCurve(double shunt, double forward, double series) {
                 return curve.volts(i - 1) + (at - before) / (behind - before) * (curve.volts(i) - curve.volts(i - 1));
             }
         }
-        throw new Refused(
-                "The dark curve never reaches " + at + " A", "Sweep to a higher voltage, or ask at a lower current");
+        throw new Unusable(
+                Phrase.of("judged.dark.never-reaches", Digit.plain(at)), Phrase.of("judged.dark.never-reaches.remedy"));
     }
 }

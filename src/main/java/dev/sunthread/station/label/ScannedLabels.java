@@ -17,6 +17,9 @@ import org.springframework.stereotype.Service;
 @Service
 public class ScannedLabels {
 
+    /** Stands before the operation that is to be done again. */
+    public static final String AGAIN = "." + Command.AGAIN.word() + " ";
+
     private final Scans scans;
     private final ItemLabels items;
     private final RecordedLabels recorded;
@@ -30,6 +33,9 @@ public class ScannedLabels {
     /** All that a text scanned at a station may name; one that is unknown if nothing is. */
     public List<Label> read(String text, String station) {
         String typed = text.strip();
+        if (typed.startsWith(AGAIN)) {
+            return List.of(new Label.OfOperation(typed.substring(AGAIN.length()).strip()));
+        }
         if (typed.startsWith(".")) {
             return Command.of(typed.substring(1))
                     .<List<Label>>map(command -> List.of(new Label.OfCommand(command)))

@@ -7,8 +7,9 @@ import dev.sunthread.access.Right;
 import dev.sunthread.station.AtWorks;
 import dev.sunthread.station.Bench;
 import dev.sunthread.station.Scan;
-import dev.sunthread.station.ScanOrder;
+import dev.sunthread.station.contact.ScanOrder;
 import java.time.Clock;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -35,13 +36,13 @@ class WorkController {
     }
 
     @GetMapping("/work")
-    String page(Model model) {
+    String page(@RequestHeader(name = "X-Part", required = false) @Nullable String part, Model model) {
         Caller caller = callers.signedIn();
         if (caller.station() == null) {
             return "station/no-station";
         }
         model.addAttribute("work", atWork.at(caller.station(), caller.mark()));
-        return "station/work";
+        return part == null ? "station/work" : "station/bench :: bench";
     }
 
     /** What a device keeps of the page to open it while the server is away: nothing of a person, a station or the record. */
@@ -52,14 +53,14 @@ class WorkController {
 
     /** Takes one scan; the script of the page asks for the changed part alone. */
     @PostMapping("/work")
-    String scan(ScanForm form, @RequestHeader(name = "X-Part", required = false) String part, Model model) {
+    String scan(ScanForm form, @RequestHeader(name = "X-Part", required = false) @Nullable String part, Model model) {
         Caller caller = callers.signedIn();
         if (caller.station() == null) {
             return "station/no-station";
         }
         if (form.isSomething()) {
             Scan scan = order.behindTheLast(caller.station(), caller.mark(), form.scan(clock));
-            bench.scan(caller.station(), caller.mark(), scan, form.keptBehind());
+            bench.scan(caller.station(), caller.mark(), scan);
         }
         model.addAttribute("work", atWork.at(caller.station(), caller.mark()));
         return part == null ? "redirect:/work" : "station/bench :: bench";

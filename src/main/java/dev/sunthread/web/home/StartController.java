@@ -2,6 +2,7 @@ package dev.sunthread.web.home;
 
 import dev.sunthread.ledger.Sealer;
 import dev.sunthread.paper.PrintedSheets;
+import dev.sunthread.quality.StationsBehind;
 import dev.sunthread.station.Stops;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -14,10 +15,12 @@ class StartController {
     private final Sealer sealer;
     private final StartPages pages;
     private final Stops stops;
+    private final StationsBehind behind;
     private final PrintedSheets paper;
 
-    StartController(Sealer sealer, StartPages pages, Stops stops, PrintedSheets paper) {
+    StartController(Sealer sealer, StartPages pages, Stops stops, StationsBehind behind, PrintedSheets paper) {
         this.stops = stops;
+        this.behind = behind;
         this.paper = paper;
         this.sealer = sealer;
         this.pages = pages;
@@ -29,6 +32,7 @@ class StartController {
         model.addAttribute("cutoff", cutoff);
         model.addAttribute("page", pages.read(cutoff));
         model.addAttribute("stops", stops.unconfirmed());
+        model.addAttribute("behind", behind.at(cutoff));
         model.addAttribute("paper", paper.open());
         return "web/start";
     }

@@ -10,6 +10,7 @@ import dev.sunthread.kernel.Refused;
 import dev.sunthread.kernel.Table;
 import dev.sunthread.ledger.Sealer;
 import dev.sunthread.web.Paged;
+import dev.sunthread.web.language.Interpreter;
 import jakarta.servlet.http.HttpServletResponse;
 import java.time.ZoneId;
 import java.util.List;
@@ -31,9 +32,11 @@ class JudgingController {
 
     private final JudgedKinds kinds;
     private final Sealer sealer;
+    private final Interpreter interpreter;
     private final ZoneId zone;
 
-    JudgingController(JudgedKinds kinds, Sealer sealer, ZoneId zone) {
+    JudgingController(JudgedKinds kinds, Sealer sealer, Interpreter interpreter, ZoneId zone) {
+        this.interpreter = interpreter;
         this.kinds = kinds;
         this.sealer = sealer;
         this.zone = zone;
@@ -46,9 +49,13 @@ class JudgingController {
 
     private ModelAndView asked(Map<String, ?> more) {
         ModelAndView page = new ModelAndView("web/judgings", more);
-        page.addObject("cures", kinds.of(JudgedKinds.CURE).all());
-        page.addObject("tests", kinds.of(JudgedKinds.TEST).all());
+        page.addObject("cures", listed(JudgedKinds.CURE));
+        page.addObject("tests", listed(JudgedKinds.TEST));
         return page;
+    }
+
+    private List<JudgingPage.Listed> listed(String kind) {
+        return kinds.of(kind).all().stream().map(JudgingPage.Listed::of).toList();
     }
 
     @PostMapping("/judgings")
@@ -93,14 +100,14 @@ class JudgingController {
                 "web/judging",
                 Map.of(
                         "page",
-                        new JudgingPage(of, job, changes, traced, shown, before, after),
+                        new JudgingPage(of, job, JudgingWords.of(job), changes, traced, shown, before, after),
                         "cutoff",
                         job.cutoff(),
                         "tables",
                         List.of(table(kind, id, before, after))));
     }
 
-    private static Table<?> table(JudgingAgain<?> kind, long id, @Nullable String before, @Nullable String after) {
+    private Table<?> table(JudgingAgain<?> kind, long id, @Nullable String before, @Nullable String after) {
         return Table.listed(
                 "lines",
                 () -> kind.lines(id, before, after, 0, EVERYTHING),
@@ -110,7 +117,7 @@ class JudgingController {
                 column("column.at", JudgedAgain.Line::at),
                 column("column.before", JudgedAgain.Line::before),
                 column("column.after", JudgedAgain.Line::after),
-                column("column.why-before", JudgedAgain.Line::beforeSentence),
-                column("column.why-after", JudgedAgain.Line::afterSentence));
+                column("column.why-before", line -> interpreter.say(line.whyBefore())),
+                column("column.why-after", line -> interpreter.say(line.whyAfter())));
     }
 }

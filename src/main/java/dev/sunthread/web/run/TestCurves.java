@@ -9,16 +9,16 @@ import dev.sunthread.electrical.diode.Residual;
 import dev.sunthread.electrical.judging.RawTests;
 import dev.sunthread.electrical.terms.Swept;
 import dev.sunthread.electrical.translate.Conditions;
-import dev.sunthread.kernel.Refused;
 import dev.sunthread.kernel.verdict.Digit;
+import dev.sunthread.kernel.verdict.Phrase;
+import dev.sunthread.kernel.verdict.Unusable;
 import dev.sunthread.web.chart.Chart;
 import dev.sunthread.web.chart.ChartDraft;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
-import org.jspecify.annotations.Nullable;
+import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 
 /** Draws the sweeps of a test and computes what they say as measured. */
@@ -42,86 +42,94 @@ class TestCurves {
 
     private static TestCurve curve(Swept swept) {
         try {
-            return seen(swept, Curve.of(swept.volts(), swept.amperes()));
-        } catch (Refused unusable) {
+            return swept.dark()
+                    ? DarkCurves.of(swept, points(swept))
+                    : seen(swept, Curve.of(swept.volts(), swept.amperes()));
+        } catch (Unusable unusable) {
             return new TestCurve(
                     swept.name(),
-                    words(swept.conditions()),
+                    words(swept),
+                    List.of(),
                     List.of(),
                     List.of(),
                     points(swept),
-                    "",
+                    null,
                     List.of(),
-                    unusable.reason() + ". " + unusable.remedy());
+                    unusable);
         }
     }
 
     private static TestCurve seen(Swept swept, Curve curve) {
         CurveNumbers numbers = CurveNumbers.of(curve, METHOD);
-        List<TestCurve.Number> told = new ArrayList<>(numbers(numbers));
-        Optional<FittedDiode> fit = fit(curve, Residual.MODEL_CURRENT);
-        fit.ifPresent(found -> told.addAll(fitted(found)));
-        fit(curve, Residual.IMPLICIT).ifPresent(found -> told.addAll(fitted(found)));
+        List<FittedDiode> fits = Stream.of(Residual.values())
+                .flatMap(residual -> fit(curve, residual).stream())
+                .toList();
         return new TestCurve(
                 swept.name(),
-                words(swept.conditions()),
-                charts(curve, fit),
-                told,
+                words(swept),
+                charts(curve, fits.stream().findFirst()),
+                numbers(numbers),
+                fits.stream().map(TestCurves::fitted).toList(),
                 points(swept),
                 METHOD.words(),
                 numbers.remarks(),
-                "");
+                null);
     }
 
     private static Optional<FittedDiode> fit(Curve curve, Residual residual) {
         try {
             return Optional.of(DiodeFit.of(curve, residual));
-        } catch (Refused noFit) {
+        } catch (Unusable noFit) {
             return Optional.empty();
         }
     }
 
     private static List<TestCurve.Number> numbers(CurveNumbers numbers) {
         return List.of(
-                number("Short-circuit current", numbers.shortCircuit(), "A"),
-                number("Open-circuit voltage", numbers.openCircuit(), "V"),
-                number("Maximum power", numbers.power().watts(), "W"),
-                number("Voltage of it", numbers.power().volts(), "V"),
-                number("Current of it", numbers.power().amperes(), "A"),
-                number("Fill factor", numbers.fillFactor(), "of 1"),
-                number("Slope resistance at short circuit", numbers.shunt(), "ohm"),
-                number("Slope resistance at open circuit", numbers.series(), "ohm"));
+                number(Phrase.of("judged.curve.isc"), numbers.shortCircuit(), "A"),
+                number(Phrase.of("judged.curve.voc"), numbers.openCircuit(), "V"),
+                number(Phrase.of("judged.curve.pmax"), numbers.power().watts(), "W"),
+                number(Phrase.of("test-run.voltage-of-it"), numbers.power().volts(), "V"),
+                number(Phrase.of("test-run.current-of-it"), numbers.power().amperes(), "A"),
+                number(Phrase.of("judged.curve.ff"), numbers.fillFactor(), ""),
+                number(Phrase.of("judged.curve.shunt-slope"), numbers.shunt(), "ohm"),
+                number(Phrase.of("judged.curve.series-slope"), numbers.series(), "ohm"));
     }
 
-    private static List<TestCurve.Number> fitted(FittedDiode fit) {
-        String by = ", one diode by " + fit.residual().words();
-        return List.of(
-                number("Photo current" + by, fit.diode().photo(), "A"),
-                number("Saturation current" + by, fit.diode().saturation(), "A"),
-                number("Voltage slope of the diodes" + by, fit.diode().slope(), "V"),
-                number("Series resistance" + by, fit.diode().series(), "ohm"),
-                number("Shunt resistance" + by, fit.diode().shunt(), "ohm"),
-                number("Root mean square" + by, fit.rootMeanSquare(), "A"));
+    private static TestCurve.Fit fitted(FittedDiode fit) {
+        return new TestCurve.Fit(
+                fit.residual().words(),
+                List.of(
+                        number(Phrase.of("test-run.diode.photo"), fit.diode().photo(), "A"),
+                        number(
+                                Phrase.of("test-run.diode.saturation"),
+                                fit.diode().saturation(),
+                                "A"),
+                        number(Phrase.of("test-run.diode.slope"), fit.diode().slope(), "V"),
+                        number(Phrase.of("test-run.diode.series"), fit.diode().series(), "ohm"),
+                        number(Phrase.of("test-run.diode.shunt"), fit.diode().shunt(), "ohm"),
+                        number(Phrase.of("test-run.diode.rms"), fit.rootMeanSquare(), "A")));
     }
 
-    private static TestCurve.Number number(String name, double value, String unit) {
+    static TestCurve.Number number(Phrase name, double value, String unit) {
         return new TestCurve.Number(name, Digit.plain(value), unit);
     }
 
     private static List<Chart> charts(Curve curve, Optional<FittedDiode> fit) {
-        ChartDraft current = new ChartDraft("Current over voltage; the table below tells the same", "volts", "amperes")
-                .line("measured", curve.volts(), curve.amperes());
+        ChartDraft current = new ChartDraft(
+                        Phrase.of("chart.current"), Phrase.of("chart.volts"), Phrase.of("chart.amperes"))
+                .line(Phrase.of("chart.measured"), curve.volts(), curve.amperes());
         double[] watts =
                 IntStream.range(0, curve.size()).mapToDouble(curve::watts).toArray();
-        ChartDraft power = new ChartDraft("Power over voltage; the table below tells the same", "volts", "watts")
-                .line("measured", curve.volts(), watts);
+        ChartDraft power = new ChartDraft(Phrase.of("chart.power"), Phrase.of("chart.volts"), Phrase.of("chart.watts"))
+                .line(Phrase.of("chart.measured"), curve.volts(), watts);
         fit.ifPresent(found -> {
             double[] volts = between(curve.volts(0), curve.volts(curve.size() - 1));
             double[] amperes =
                     DoubleStream.of(volts).map(found.diode()::current).toArray();
-            current.line("one diode", volts, amperes);
+            current.line(Phrase.of("chart.one-diode"), volts, amperes);
             power.line(
-                    "one diode",
+                    Phrase.of("chart.one-diode"),
                     volts,
                     IntStream.range(0, DRAWN)
                             .mapToDouble(i -> volts[i] * amperes[i])
@@ -143,10 +151,14 @@ class TestCurves {
                 .toList();
     }
 
-    private static String words(@Nullable Conditions conditions) {
+    private static Phrase words(Swept swept) {
+        Conditions conditions = swept.conditions();
+        if (swept.dark()) {
+            return Phrase.of("test-run.dark");
+        }
         return conditions == null
-                ? "irradiance or temperature not recorded"
-                : Digit.plain(conditions.irradiance()) + " W/m2, cells at " + Digit.plain(conditions.celsius())
-                        + " degC";
+                ? Phrase.of("test-run.no-conditions")
+                : Phrase.of(
+                        "test-run.conditions", Digit.plain(conditions.irradiance()), Digit.plain(conditions.celsius()));
     }
 }

@@ -1,5 +1,6 @@
-package dev.sunthread.station;
+package dev.sunthread.station.contact;
 
+import dev.sunthread.station.Scan;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import org.springframework.jdbc.core.simple.JdbcClient;
