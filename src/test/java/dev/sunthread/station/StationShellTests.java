@@ -2,6 +2,7 @@ package dev.sunthread.station;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.deque.html.axecore.selenium.AxeBuilder;
 import dev.sunthread.access.Role;
 import dev.sunthread.ledger.Door;
 import dev.sunthread.testing.Browser;
@@ -10,6 +11,7 @@ import dev.sunthread.testing.SunthreadTest;
 import dev.sunthread.testing.Wire;
 import java.net.URI;
 import java.time.Duration;
+import java.util.List;
 import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -104,6 +106,15 @@ class StationShellTests {
         return String.valueOf(((JavascriptExecutor) page).executeAsyncScript(KEPT));
     }
 
+    /** WCAG 2.2 A and AA, as far as axe can tell. */
+    private static void shutsNobodyOut(WebDriver page) {
+        assertThat(new AxeBuilder()
+                        .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"))
+                        .analyze(page)
+                        .getViolations())
+                .isEmpty();
+    }
+
     private int count(String sql) {
         return jdbc.sql(sql).query(Integer.class).single();
     }
@@ -127,6 +138,7 @@ class StationShellTests {
             until(page, () -> page.findElement(By.id("kept-count")).getText().equals("2"));
             page.navigate().refresh();
             until(page, () -> page.findElement(By.id("kept-count")).getText().equals("2"));
+            shutsNobodyOut(page);
             wire.mend();
             until(page, () -> count("SELECT count(*) FROM station.scan WHERE was_kept AND person = 'op-1'") == 2);
             appears(page, ".reply");
@@ -150,6 +162,7 @@ class StationShellTests {
             until(page, () -> String.valueOf(page.getPageSource()).contains("Type what the label says"));
             type(page, "R0001");
             appears(page, ".reply.accepted");
+            shutsNobodyOut(page);
             page.switchTo().activeElement().sendKeys(Keys.ENTER);
             appears(page, "#text:focus");
             until(page, () -> String.valueOf(page.getPageSource()).contains("R0001 is in hand"));

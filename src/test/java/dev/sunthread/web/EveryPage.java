@@ -51,6 +51,7 @@ final class EveryPage {
             "/account",
             "/work",
             "/forms",
+            "/work/damaged",
             "/forms/new?station=BOND",
             "/forms/sheet?code=7K3QM",
             "/forms/record?id=7K3QM-22-V",
@@ -58,8 +59,8 @@ final class EveryPage {
             "/no-such-page");
 
     /** Pages for those who are not signed in, and of kept lines, issued serials, jobs, values and people. */
-    static final Set<String> ELSEWHERE =
-            Set.of("/sign-in", "/badge", "/inbox/line", "/labels/issued", "/judging", "/value", "/person");
+    static final Set<String> ELSEWHERE = Set.of(
+            "/sign-in", "/badge", "/inbox/line", "/labels/issued", "/judging", "/value", "/person", "/work/shell");
 
     private EveryPage() {}
 }
