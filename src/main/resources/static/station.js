@@ -8,7 +8,12 @@
   const queueName = "sunthread-" + document.getElementById("main").dataset.queue;
   const header = document.querySelector("meta[name=_csrf_header]")?.content;
   const token = document.querySelector("meta[name=_csrf]")?.content;
+  const contactAddress = document.getElementById("main").dataset.contact;
   let sending = false;
+
+  // randomUUID is only for pages that come by https or from the same machine
+  const uuid = () => crypto.randomUUID ? crypto.randomUUID() : "10000000-1000-4000-8000-100000000000".replace(/[018]/g, digit =>
+    (digit ^ crypto.getRandomValues(new Uint8Array(1))[0] & 15 >> digit / 4).toString(16));
 
   const opened = new Promise((resolve, reject) => {
     const request = indexedDB.open(queueName, 1);
@@ -91,15 +96,16 @@
   };
 
   // the page's clock need not be right: the server is told how long ago it was
-  const send = async (scan, behind) => {
+  const send = async scan => {
     const body = new URLSearchParams({
-      id: scan.id, text: scan.text, age: Math.max(0, Date.now() - scan.at), kept: scan.kept, behind
+      id: scan.id, text: scan.text, age: Math.max(0, Date.now() - scan.at), kept: scan.kept
     });
     const response = await fetch(form.action, {
       method: "POST", body, redirect: "manual",
       headers: Object.assign({ "X-Part": "bench" }, header && token ? { [header]: token } : {})
     });
-    if (response.status >= 500) throw new Error("the server is away");
+    // what is no answer of this page's server is none; the scan is kept and sent again
+    if (response.status >= 400 && response.status !== 401 && response.status !== 403) throw new Error("the server is away");
     return response;
   };
 
@@ -110,9 +116,12 @@
       for (let scans = await all(); scans.length > 0; scans = await all()) {
         const scan = scans[0];
         try {
-          const response = await send(scan, scans.length - 1);
+          const response = await send(scan);
           // signed out meanwhile: scans stay here until somebody signs in at this device again
-          if (!response.ok) { location.reload(); return; }
+          if (response.type === "opaqueredirect" || response.status === 401 || response.status === 403) {
+            location.reload();
+            return;
+          }
           show(await response.text());
           await store("readwrite", kept => kept.delete(scan.order));
           const left = await all();
@@ -139,8 +148,7 @@
     const refused = isAway && isOnlineOnly();
     document.getElementById("not-kept").hidden = !refused;
     if (refused) { sounds.REFUSED(); return; }
-    const id = crypto.randomUUID ? crypto.randomUUID() : Array.from(crypto.getRandomValues(new Uint8Array(16)), one => one.toString(16).padStart(2, "0")).join("");
-    await store("readwrite", scans => scans.add({ id, text, at: Date.now(), kept: isAway }));
+    await store("readwrite", scans => scans.add({ id: uuid(), text, at: Date.now(), kept: isAway }));
     if (isAway) { showKept(await all(), true); sounds.KEPT(); }
     flush();
   };
@@ -192,6 +200,35 @@
   document.addEventListener("keydown", event => {
     if (event.target === document.body && event.key.length === 1 && !event.ctrlKey && !event.altKey && !event.metaKey) focus();
   });
+
+  // the page says that it is there, and hears whether something must come off; without cookies, so that a session can end
+  const pageName = queueName + "-page";
+  const page = localStorage.getItem(pageName) || uuid();
+  localStorage.setItem(pageName, page);
+  let stops = null;
+  const refresh = async () => {
+    const response = await fetch(form.action, { redirect: "manual", headers: { "X-Part": "bench" } });
+    document.getElementById("sign-in-to-stop").hidden = response.ok;
+    if (response.ok) show(await response.text()); else sounds.REFUSED();
+  };
+  const contact = async closing => {
+    try {
+      const kept = (await all()).length;
+      const response = await fetch(contactAddress, {
+        method: "POST", credentials: "omit", keepalive: closing, body: new URLSearchParams({ page, kept, closing })
+      });
+      if (closing || !response.ok) return;
+      const heard = (await response.json()).stops;
+      if (stops !== null && stops !== heard) await refresh();
+      stops = heard;
+    } catch { /* what is kept is told when the server is back */ }
+  };
+  fetch(form.action + "/page", {
+    method: "POST", body: new URLSearchParams({ page }), redirect: "manual", headers: header && token ? { [header]: token } : {}
+  }).catch(() => {}).finally(() => contact(false));
+  setInterval(() => contact(false), 10000);
+  window.addEventListener("pagehide", () => contact(true));
+
   setInterval(countDown, 30000);
   countDown();
   focus();

@@ -98,7 +98,7 @@ class EquipmentCheckKind implements Kind<EquipmentCheckKind.Body> {
         if (body.radiometer() != null) {
             record(fact.entry(), body.radiometer());
         }
-        events.publishEvent(new EquipmentChecked(fact, equipment, body.equipment()));
+        events.publishEvent(new EquipmentChecked(fact, equipment, body.equipment(), body.verdict() == Verdict.BAD));
     }
 
     @Override
@@ -106,7 +106,7 @@ class EquipmentCheckKind implements Kind<EquipmentCheckKind.Body> {
         jdbc.sql("SELECT q.id, q.code FROM catalog.equipment_check c JOIN catalog.equipment q ON q.id = c.equipment"
                         + " WHERE c.entry = ?")
                 .param(entry)
-                .query((row, number) -> new EquipmentChecked(null, row.getLong(1), row.getString(2)))
+                .query((row, number) -> new EquipmentChecked(null, row.getLong(1), row.getString(2), false))
                 .list()
                 .forEach(events::publishEvent);
     }

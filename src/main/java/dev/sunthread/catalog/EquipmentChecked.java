@@ -8,5 +8,6 @@ import org.jspecify.annotations.Nullable;
  * transaction.
  *
  * @param fact the check that is being recorded; absent if one was taken back
+ * @param bad whether it found the equipment bad
  */
-public record EquipmentChecked(@Nullable Fact<?> fact, long equipment, String code) {}
+public record EquipmentChecked(@Nullable Fact<?> fact, long equipment, String code, boolean bad) {}

@@ -2,6 +2,7 @@ package dev.sunthread.catalog;
 
 import dev.sunthread.catalog.recipe.RecipeTerms;
 import dev.sunthread.ledger.Remembered;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
@@ -9,7 +10,7 @@ import org.springframework.stereotype.Component;
 @Component
 public class Recipes extends TermsHistory<RecipeTerms> {
 
-    Recipes(Remembered remembered, JdbcClient jdbc) {
-        super("recipe", RecipeTerms.class, remembered, jdbc);
+    Recipes(Remembered remembered, ApplicationEventPublisher events, JdbcClient jdbc) {
+        super("recipe", RecipeTerms.class, remembered, events, jdbc);
     }
 }

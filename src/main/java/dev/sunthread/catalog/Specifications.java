@@ -2,6 +2,7 @@ package dev.sunthread.catalog;
 
 import dev.sunthread.catalog.specification.SpecificationTerms;
 import dev.sunthread.ledger.Remembered;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
@@ -9,7 +10,7 @@ import org.springframework.stereotype.Component;
 @Component
 public class Specifications extends TermsHistory<SpecificationTerms> {
 
-    Specifications(Remembered remembered, JdbcClient jdbc) {
-        super("specification", SpecificationTerms.class, remembered, jdbc);
+    Specifications(Remembered remembered, ApplicationEventPublisher events, JdbcClient jdbc) {
+        super("specification", SpecificationTerms.class, remembered, events, jdbc);
     }
 }

@@ -7,6 +7,7 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.springframework.context.ApplicationEventPublisher;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -20,9 +21,12 @@ public abstract class TermsHistory<T> {
     private final Class<T> type;
     private final JdbcClient jdbc;
     private final Remembered remembered;
+    private final ApplicationEventPublisher events;
 
-    TermsHistory(String thing, Class<T> type, Remembered remembered, JdbcClient jdbc) {
+    TermsHistory(
+            String thing, Class<T> type, Remembered remembered, ApplicationEventPublisher events, JdbcClient jdbc) {
         this.thing = thing;
+        this.events = events;
         this.remembered = remembered;
         this.type = type;
         this.jdbc = jdbc;
@@ -32,6 +36,7 @@ public abstract class TermsHistory<T> {
         jdbc.sql("INSERT INTO catalog.%1$s_terms (entry, terms) VALUES (?, ?::jsonb)".formatted(thing))
                 .params(fact.entry(), Shape.of(type).write(terms).toString())
                 .update();
+        events.publishEvent(new TermsReleased(fact, thing));
     }
 
     /** The internal number behind a code, if it was ever released. */

@@ -95,9 +95,10 @@ class CureRunKind implements Kind<CureRunKind.Body> {
         Load load = loads.known(fact);
         long run = runs.locked(body.run());
         rules.check(fact, run, equipment, load);
-        loads.record(fact, new Loads.Run(run, recipe, equipment), load);
+        Loads.Run told = new Loads.Run(run, recipe, equipment);
+        loads.record(fact, told, load);
         profiles.record(fact.entry(), body.profile());
-        findings.judge(fact, run, load);
+        findings.judge(fact, told, load);
     }
 
     private static void runDoesNotEndBeforeItBegins(Fact<Body> fact) {

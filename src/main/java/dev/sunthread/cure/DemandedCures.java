@@ -1,49 +1,35 @@
 package dev.sunthread.cure;
 
 import dev.sunthread.catalog.Demand;
-import dev.sunthread.ledger.Known;
-import dev.sunthread.production.Assemblies;
+import dev.sunthread.catalog.judging.KeptPhrase;
+import dev.sunthread.cure.judging.CureVerdicts;
+import dev.sunthread.kernel.verdict.Judgement;
+import dev.sunthread.kernel.verdict.Outcome;
 import dev.sunthread.production.Prerequisite;
 import java.time.OffsetDateTime;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
 /**
- * A demanded cure is met by a run of its recipe that reached the unit: by itself, with its assembly or on a carrier. A run
- * whose raw data do not pass under the revision in force counts for nothing.
+ * A demanded cure is met by a run of its recipe that reached the unit. Where the revision in force states limits, a run
+ * counts only if its raw data show that they were kept: without raw data nothing is proven.
  */
 @Component
 class DemandedCures implements Prerequisite {
 
-    private static final String RUN = "r.recipe = :recipe AND r.ended_at <= :at AND " + Known.now("r.entry")
-            + " AND NOT EXISTS (SELECT FROM cure.standing v WHERE v.entry = r.entry"
-            + " AND v.measured AND v.outcome <> 'PASSED')";
+    private final CuresOfUnits cures;
+    private final CureVerdicts verdicts;
+    private final Bonds bonds;
 
-    /** Most are named by the run itself; only the rest is looked for in assemblies and on carriers. */
-    private static final String NAMED = """
-            SELECT m.unit FROM cure.run_unit m JOIN cure.run_record r USING (entry) WHERE m.unit = ANY (:units) AND %s
-            """.formatted(RUN);
-
-    // OFFSET 0 as in Assemblies
-    private static final String CURED = Assemblies.WITH_AROUND_AND_CARRIED
-            + """
-            SELECT x.unit FROM around x
-            CROSS JOIN LATERAL (SELECT m.entry FROM cure.run_unit m WHERE m.unit = x.other OFFSET 0) m
-            CROSS JOIN LATERAL (SELECT r.* FROM cure.run_record r WHERE r.entry = m.entry OFFSET 0) r WHERE %1$s
-            UNION
-            SELECT x.unit FROM carried x
-            CROSS JOIN LATERAL (SELECT m.entry FROM cure.run_carrier m WHERE m.carrier = x.carrier OFFSET 0) m
-            CROSS JOIN LATERAL (SELECT r.* FROM cure.run_record r WHERE r.entry = m.entry OFFSET 0) r WHERE %1$s
-            """.formatted(RUN + " AND x.during && tstzrange(r.started_at, r.ended_at, '[]')");
-
-    private final JdbcClient jdbc;
-
-    DemandedCures(JdbcClient jdbc) {
-        this.jdbc = jdbc;
+    DemandedCures(CuresOfUnits cures, CureVerdicts verdicts, Bonds bonds) {
+        this.cures = cures;
+        this.verdicts = verdicts;
+        this.bonds = bonds;
     }
 
     @Override
@@ -53,23 +39,52 @@ class DemandedCures implements Prerequisite {
 
     @Override
     public Set<Long> met(Demand demand, Collection<Long> units, OffsetDateTime at) {
-        Set<Long> met = read(NAMED, demand, units, at);
-        List<Long> left = units.stream().filter(unit -> !met.contains(unit)).toList();
-        if (!left.isEmpty()) {
-            met.addAll(read(CURED, demand, left, at));
-        }
-        return met;
+        Map<Long, List<CuresOfUnits.Reached>> reached = judged(demand, units, at);
+        Map<Long, Judgement> together = bonds.judged(reached);
+        return reached.entrySet().stream()
+                .filter(unit -> isMet(unit.getValue(), Optional.ofNullable(together.get(unit.getKey()))))
+                .map(Map.Entry::getKey)
+                .collect(Collectors.toSet());
     }
 
-    private Set<Long> read(String sql, Demand demand, Collection<Long> units, OffsetDateTime at) {
-        return jdbc
-                .sql(sql)
-                .param("units", units.toArray(Long[]::new))
-                .param("recipe", demand.definition())
-                .param("at", at)
-                .query(Long.class)
-                .list()
-                .stream()
-                .collect(Collectors.toSet());
+    private static boolean isMet(List<CuresOfUnits.Reached> runs, Optional<Judgement> together) {
+        return together.map(bond -> bond.outcome() == Outcome.PASSED)
+                .orElseGet(() -> runs.stream().anyMatch(CuresOfUnits.Reached::passed));
+    }
+
+    /** What reached the units, none of it left unjudged that could be judged. */
+    private Map<Long, List<CuresOfUnits.Reached>> judged(Demand demand, Collection<Long> units, OffsetDateTime at) {
+        Map<Long, List<CuresOfUnits.Reached>> reached = cures.of(demand.definition(), units, at);
+        List<Long> unknown = reached.values().stream()
+                .flatMap(List::stream)
+                .filter(run -> Boolean.FALSE.equals(run.kept()))
+                .map(CuresOfUnits.Reached::entry)
+                .distinct()
+                .toList();
+        unknown.forEach(verdicts::judgeEntry);
+        return unknown.isEmpty() ? reached : cures.of(demand.definition(), units, at);
+    }
+
+    @Override
+    public Optional<String> shortfall(Demand demand, long unit, OffsetDateTime at) {
+        Map<Long, List<CuresOfUnits.Reached>> reached = cures.of(demand.definition(), List.of(unit), at);
+        List<CuresOfUnits.Reached> runs = reached.getOrDefault(unit, List.of());
+        if (runs.isEmpty()) {
+            return Optional.empty();
+        }
+        Judgement bond = bonds.judged(reached).get(unit);
+        return Optional.of(bond == null ? told(runs.get(runs.size() - 1)) : told(runs, bond));
+    }
+
+    private static String told(List<CuresOfUnits.Reached> runs, Judgement bond) {
+        return runs.stream().map(CuresOfUnits.Reached::run).collect(Collectors.joining(", ", "cure run ", ""))
+                + (bond.outcome() == Outcome.FAILED ? " failed for it: " : " is not proven for it: ")
+                + bond.sentence().english();
+    }
+
+    private static String told(CuresOfUnits.Reached run) {
+        boolean failed = Outcome.FAILED.name().equals(run.outcome());
+        return "cure run " + run.run() + (failed ? " failed" : " is not proven")
+                + (run.said() == null ? "" : ": " + KeptPhrase.read(run.said()).english());
     }
 }

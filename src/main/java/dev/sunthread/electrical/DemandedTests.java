@@ -1,36 +1,30 @@
 package dev.sunthread.electrical;
 
 import dev.sunthread.catalog.Demand;
-import dev.sunthread.ledger.Known;
-import dev.sunthread.production.Assemblies;
+import dev.sunthread.catalog.judging.KeptPhrase;
+import dev.sunthread.electrical.judging.TestVerdicts;
 import dev.sunthread.production.Prerequisite;
 import java.time.OffsetDateTime;
 import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
 
 /**
- * A demanded test is met if the last valid one of the unit, or of what it was inside of then, passed: by its raw data
- * where a revision can judge them, else by what was told.
+ * A demanded test is met if the last valid one of the unit, or of what it was inside of then, passed. Where the revision in
+ * force states limits, a pass that was told counts only if the raw data show it: without raw data nothing is proven.
  */
 @Component
 class DemandedTests implements Prerequisite {
 
-    private static final String PASSED = Assemblies.WITH_UP + """
-            SELECT unit FROM (
-              SELECT DISTINCT ON (x.unit) x.unit, r.verdict FROM up x JOIN electrical.result r ON r.unit = x.other
-              WHERE r.specification = :specification AND r.verdict <> 'INVALID' AND r.ended_at <= :at
-                AND x.during && tstzrange(r.started_at, r.ended_at, '[]') AND %s
-              ORDER BY x.unit, r.ended_at DESC, r.entry DESC) last
-            WHERE verdict = 'PASS'
-            """.formatted(Known.now("r.entry"));
+    private final LastTests tests;
+    private final TestVerdicts verdicts;
 
-    private final JdbcClient jdbc;
-
-    DemandedTests(JdbcClient jdbc) {
-        this.jdbc = jdbc;
+    DemandedTests(LastTests tests, TestVerdicts verdicts) {
+        this.tests = tests;
+        this.verdicts = verdicts;
     }
 
     @Override
@@ -40,14 +34,35 @@ class DemandedTests implements Prerequisite {
 
     @Override
     public Set<Long> met(Demand demand, Collection<Long> units, OffsetDateTime at) {
-        return jdbc
-                .sql(PASSED)
-                .param("units", units.toArray(Long[]::new))
-                .param("specification", demand.definition())
-                .param("at", at)
-                .query(Long.class)
-                .list()
-                .stream()
+        return judged(demand, units, at).stream()
+                .filter(LastTests.Last::passed)
+                .map(LastTests.Last::unit)
                 .collect(Collectors.toSet());
+    }
+
+    private List<LastTests.Last> judged(Demand demand, Collection<Long> units, OffsetDateTime at) {
+        List<LastTests.Last> last = tests.of(demand.definition(), units, at);
+        List<Long> unknown = last.stream()
+                .filter(test -> Boolean.FALSE.equals(test.kept()))
+                .map(LastTests.Last::entry)
+                .distinct()
+                .toList();
+        unknown.forEach(verdicts::judgeEntry);
+        return unknown.isEmpty() ? last : tests.of(demand.definition(), units, at);
+    }
+
+    @Override
+    public Optional<String> shortfall(Demand demand, long unit, OffsetDateTime at) {
+        return tests.of(demand.definition(), List.of(unit), at).stream()
+                .findFirst()
+                .map(DemandedTests::told);
+    }
+
+    private static String told(LastTests.Last last) {
+        boolean failed = last.verdict().equals(Verdict.FAIL.name());
+        return "test run " + last.run() + (failed ? " failed" : " is not proven")
+                + (last.said() == null
+                        ? ""
+                        : ": " + KeptPhrase.read(last.said()).english());
     }
 }

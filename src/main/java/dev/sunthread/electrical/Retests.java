@@ -8,10 +8,10 @@ import org.springframework.stereotype.Repository;
 @Repository
 class Retests {
 
-    /** The valid test of the same unit under the same specification next to this one in time, before or behind it. */
+    /** The test next to this one in time, before or behind it, of the same unit, that failed or passed. */
     private static final String NEXT_TO_IT = """
             SELECT r.started_at, r.ended_at, r.verdict FROM electrical.result r
-            WHERE r.unit = n.unit AND r.specification = n.specification AND r.verdict <> 'INVALID'
+            WHERE r.unit = n.unit AND r.specification = n.specification AND r.verdict IN ('PASS', 'FAIL')
               AND (r.ended_at, r.entry) %1$s (n.ended_at, n.entry) AND %2$s
             ORDER BY r.ended_at %3$s, r.entry %3$s LIMIT 1
             """;

@@ -32,7 +32,7 @@ class TestFindings {
                             + (told == Verdict.PASS
                                     ? "pass, but fails by its raw data: "
                                     : "fail, but passes by its raw data: ")
-                            + judged.judgement().sentence(),
+                            + judged.judgement().sentence().english(),
                     "Find out which is right; if the raw data are of another unit, void the record",
                     TraceRef.unit(unit));
         }

@@ -1,10 +1,14 @@
 package dev.sunthread.electrical;
 
 import dev.sunthread.catalog.EquipmentChecked;
+import dev.sunthread.catalog.TermsReleased;
+import dev.sunthread.catalog.judging.Runs;
 import dev.sunthread.electrical.judging.TestVerdicts;
 import dev.sunthread.kernel.TraceRef;
+import dev.sunthread.kernel.verdict.Outcome;
 import dev.sunthread.ledger.Fact;
 import java.util.List;
+import java.util.Map;
 import org.springframework.context.event.EventListener;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -28,7 +32,10 @@ class TestsAfterBadCheck {
 
     @EventListener
     void judgeAgain(EquipmentChecked checked) {
-        List<Long> lost = verdicts.notPassing(checked.equipment());
+        List<Long> lost = verdicts.judgeEquipment(checked.equipment()).entrySet().stream()
+                .filter(test -> test.getValue().judgement().outcome() != Outcome.PASSED)
+                .map(Map.Entry::getKey)
+                .toList();
         Fact<?> fact = checked.fact();
         List<Long> units = fact == null ? List.of() : acceptedBefore(lost);
         if (fact != null && !units.isEmpty()) {
@@ -38,6 +45,13 @@ class TestsAfterBadCheck {
                             + " little margin for the error that was found",
                     "Test them again on a good rig; until then they are not proven",
                     units.stream().limit(NAMED).map(TraceRef::unit).toArray(TraceRef[]::new));
+        }
+    }
+
+    @EventListener
+    void judgeAgain(TermsReleased released) {
+        if (released.thing().equals(Runs.TESTS.thing())) {
+            verdicts.judgeReleased(released.fact().entry());
         }
     }
 

@@ -38,6 +38,7 @@ public final class Windows {
             JOIN electrical.run_record t ON t.unit = w.unit AND t.started_at > p.ended_at
             JOIN electrical.run n ON n.id = t.run JOIN catalog.specification d ON d.id = t.specification
             WHERE st.code = :station AND p.ended_at <= :noticed AND t.verdict = 'PASS' AND %s AND %s
+              AND NOT EXISTS (SELECT FROM electrical.standing v WHERE v.entry = t.entry AND v.outcome <> 'PASSED')
               AND EXISTS (SELECT FROM catalog.fault_test k JOIN catalog.fault_revision r USING (entry)
                 JOIN catalog.fault f ON f.id = r.fault
                 WHERE f.code = :fault AND k.specification = t.specification AND r.effective_at <= t.started_at AND %s)

@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -84,17 +85,22 @@ class Prerequisites {
         return units.stream().filter(missing::contains).toList();
     }
 
-    private static void demandIsMetBeforeTheNextOperation(
-            Fact<?> fact, Demand demand, Map<Long, UnitName> named, long unit) {
+    private void demandIsMetBeforeTheNextOperation(Fact<?> fact, Demand demand, Map<Long, UnitName> named, long unit) {
         boolean cure = demand.way() == Demand.Way.CURE;
+        Optional<String> shortfall =
+                Objects.requireNonNull(byWay.get(demand.way())).shortfall(demand, unit, fact.occurredAt());
         fact.breaks(
                 cure
                         ? "demanded-cure-is-done-before-the-next-operation"
                         : "demanded-test-is-passed-before-the-next-operation",
                 "Unit " + named.get(unit)
                         + (cure ? " has no cure by recipe " : " has no last result that passed of test ")
-                        + demand.code() + ", which operation " + demand.operation() + " demands",
-                "Do it first; if it was done, record it; if it will not be done, have the deviation signed",
+                        + demand.code() + ", which operation " + demand.operation() + " demands"
+                        + shortfall.map(why -> ": " + why).orElse(""),
+                shortfall.isEmpty()
+                        ? "Do it first; if it was done, record it; if it will not be done, have the deviation signed"
+                        : "Record what was measured if there is a record of it, or do it again; if it will not be done,"
+                                + " have the deviation signed",
                 TraceRef.unit(unit));
     }
 }

@@ -46,18 +46,16 @@ public class Bench {
     /**
      * Takes one scan of a person at a station. The same id again does nothing and gets the same word.
      *
-     * @param behind how many scans the page still keeps behind this one
      */
-    public Verdict scan(String station, String person, Scan scan, int behind) {
+    public Verdict scan(String station, String person, Scan scan) {
         try {
-            return Objects.requireNonNull(transaction.execute(status -> take(station, person, scan, behind)));
+            return Objects.requireNonNull(transaction.execute(status -> take(station, person, scan)));
         } catch (Refused refused) {
-            return Objects.requireNonNull(
-                    transaction.execute(status -> refused(station, person, scan, behind, refused)));
+            return Objects.requireNonNull(transaction.execute(status -> refused(station, person, scan, refused)));
         }
     }
 
-    private Verdict take(String station, String person, Scan scan, int behind) {
+    private Verdict take(String station, String person, Scan scan) {
         Work work = works.locked(station, person);
         Optional<Verdict> earlier = scans.verdict(scan.id());
         if (earlier.isPresent()) {
@@ -83,7 +81,7 @@ public class Bench {
                 || said.outcome() == Verdict.Outcome.ASKED && !turn.work().equals(work)) {
             works.keep(station, person, turn.work().recorded(recording.entries()), work);
         }
-        return word(station, person, scan, behind, withFindings(said, recording.findings()));
+        return word(station, person, scan, withFindings(said, recording.findings()));
     }
 
     private static Verdict kept(
@@ -99,7 +97,7 @@ public class Bench {
     }
 
     /** Nothing is recorded of what a rule forbids; of a kept scan all that is known goes to the inbox. */
-    private Verdict refused(String station, String person, Scan scan, int behind, Refused why) {
+    private Verdict refused(String station, String person, Scan scan, Refused why) {
         Work work = works.locked(station, person);
         Optional<Verdict> earlier = scans.verdict(scan.id());
         if (earlier.isPresent()) {
@@ -112,12 +110,11 @@ public class Bench {
             List<Label> read = meanings.of(station, person, scan, work).labels();
             said = kept(recording, scan, work, read, why.reason(), why.remedy());
         }
-        return word(station, person, scan, behind, said);
+        return word(station, person, scan, said);
     }
 
-    private Verdict word(String station, String person, Scan scan, int behind, Verdict said) {
+    private Verdict word(String station, String person, Scan scan, Verdict said) {
         scans.keep(station, person, scan, said);
-        scans.stillKept(station, person, behind);
         return said;
     }
 }

@@ -7,7 +7,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import tools.jackson.databind.json.JsonMapper;
 
-/** Every scan with what was said of it, and how many scans a page said it still kept. */
+/** Every scan with what was said of it. */
 @Repository
 class TakenScans {
 
@@ -53,12 +53,5 @@ class TakenScans {
                 .params(scan.id(), station, person, scan.text().replace('\0', ' '), scan.at())
                 .params(OffsetDateTime.now(clock), scan.kept(), json.writeValueAsString(verdict))
                 .update();
-    }
-
-    void stillKept(String station, String person, int kept) {
-        jdbc.sql("""
-                        INSERT INTO station.contact (station, person, seen_at, kept) VALUES (?, ?, ?, ?)
-                        ON CONFLICT (station, person) DO UPDATE SET seen_at = excluded.seen_at, kept = excluded.kept
-                        """).params(station, person, OffsetDateTime.now(clock), kept).update();
     }
 }

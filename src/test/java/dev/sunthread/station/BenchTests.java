@@ -46,7 +46,7 @@ class BenchTests {
     private Verdict scan(String station, String text, boolean kept) {
         scans++;
         Scan scan = new Scan("scan-" + scans, text, Plant.at("%02d:%02d".formatted(9 + scans / 60, scans % 60)), kept);
-        return bench.scan(station, OPERATOR, scan, 0);
+        return bench.scan(station, OPERATOR, scan);
     }
 
     private void scanAll(String station, String... texts) {
@@ -124,8 +124,8 @@ class BenchTests {
     void theSameScanSentTwiceDoesNothingAndGetsTheSameWord() {
         Scan scan = new Scan("once", "A-1", Plant.at("09:00"), false);
         scanAll("COATER", "K-1");
-        Verdict first = bench.scan("GLUE", OPERATOR, scan, 0);
-        assertThat(bench.scan("GLUE", OPERATOR, scan, 0)).isEqualTo(first);
+        Verdict first = bench.scan("GLUE", OPERATOR, scan);
+        assertThat(bench.scan("GLUE", OPERATOR, scan)).isEqualTo(first);
         assertThat(jdbc.sql("SELECT count(*) FROM station.scan WHERE id = 'once'")
                         .query(Integer.class)
                         .single())

@@ -39,7 +39,7 @@ class NearMatchTests {
 
     private Verdict scan(String text, boolean kept) {
         Scan scan = new Scan("scan-" + ++scans, text, Plant.at("09:%02d".formatted(scans)), kept);
-        return bench.scan("GLUE", "op-01", scan, 0);
+        return bench.scan("GLUE", "op-01", scan);
     }
 
     private List<String> recorded(String sql) {

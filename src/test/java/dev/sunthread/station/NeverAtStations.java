@@ -22,6 +22,7 @@ final class NeverAtStations {
         for (String rule : new String[] {
             "process-value-lies-within-its-limits",
             "cure-keeps-its-recipe",
+            "cures-of-a-unit-keep-the-recipe-together",
             "told-verdict-is-that-of-the-raw-data",
             "cures-stand-after-a-check",
             "acceptances-stand-after-a-check"

@@ -8,6 +8,7 @@ import dev.sunthread.testing.RawData;
 import dev.sunthread.testing.SunthreadTest;
 import dev.sunthread.testing.Workshop;
 import java.net.URI;
+import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -46,6 +47,17 @@ class RunVerdictPageTests {
     }
 
     @Test
+    void aVerdictIsSaidInTheReadersLanguage() throws Exception {
+        workshop.plant().say("recipe", "2 00:00", RawData.bakeRevision("B", "20"));
+        workshop.plant().say("cure-run", "10:00", RawData.bake("10", "C-7", "TC-1", "141", "RCV R1"));
+        assertThat(text("/cure-run?name=C-7"))
+                .contains("Time from 145 to 155 degC of sensor TC-1 is 0 min, but at least 20 min demanded");
+        assertThat(inGerman("/cure-run?name=C-7"))
+                .contains("Zeit bei 145 bis 155 °C an Sensor TC-1 ist 0 min, verlangt ist mindestens 20 min")
+                .contains("Minuten nach dem Beginn", "Fenster des Rezepts", "höchstens 160 degC");
+    }
+
+    @Test
     void aTestRunShowsItsCurvesNumbersAndVerdict() throws Exception {
         workshop.plant().say("specification", "2 00:00", RawData.powerRevision("B", "0.5"));
         workshop.plant().say("test-run", "10:00", RawData.swept("T-7", "RCV R1", "pass", RawData.Points.of(1)));
@@ -72,6 +84,15 @@ class RunVerdictPageTests {
 
     private String text(String address) throws Exception {
         return html(address).replaceAll("<[^>]*>", " ").replaceAll("\\s+", " ");
+    }
+
+    private String inGerman(String address) throws Exception {
+        return pages.perform(get(URI.create(address)).locale(Locale.GERMAN))
+                .andReturn()
+                .getResponse()
+                .getContentAsString()
+                .replaceAll("<[^>]*>", " ")
+                .replaceAll("\\s+", " ");
     }
 
     private String html(String address) throws Exception {

@@ -19,9 +19,17 @@ public interface Judge<T> {
      * A run that is to be judged.
      *
      * @param entry the entry that recorded it
-     * @param checked the check that came next, if it was bad or a radiometer was read; 0 otherwise
+     * @param checked the check of its equipment that came next, if it was bad; 0 otherwise
+     * @param before the last check before it at which a radiometer was read; 0 if there is none, or it is no cure
+     * @param after the first check after it at which a radiometer was read; 0 likewise
      */
-    record Case(long entry, long checked) {}
+    record Case(long entry, long checked, long before, long after) {
+
+        /** A run with nothing known of its equipment. */
+        public static Case of(long entry) {
+            return new Case(entry, 0, 0, 0);
+        }
+    }
 
     /** Which errors of equipment count for a case. */
     @FunctionalInterface

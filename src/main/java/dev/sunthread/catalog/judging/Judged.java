@@ -2,6 +2,7 @@ package dev.sunthread.catalog.judging;
 
 import dev.sunthread.kernel.verdict.Judgement;
 import dev.sunthread.kernel.verdict.Outcome;
+import dev.sunthread.kernel.verdict.Phrase;
 import java.util.List;
 
 /** What came out for one run, and whether there were raw data to judge it by. */
@@ -14,8 +15,7 @@ public record Judged(Judgement judgement, boolean measured) {
                 : new Judged(
                         new Judgement(
                                 Outcome.NOT_PROVEN,
-                                "The equipment was found bad at its next check, which does not say by how much it read"
-                                        + " wrong",
+                                Phrase.of("judged.unknown-error"),
                                 judgement.criteria(),
                                 List.copyOf(judgement.remarks())),
                         measured);

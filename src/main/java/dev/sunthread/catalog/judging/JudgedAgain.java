@@ -1,5 +1,6 @@
 package dev.sunthread.catalog.judging;
 
+import dev.sunthread.kernel.verdict.Phrase;
 import java.time.OffsetDateTime;
 import org.jspecify.annotations.Nullable;
 
@@ -26,7 +27,7 @@ public record JudgedAgain(
         return state.equals("running");
     }
 
-    /** Both verdicts of one run, in words with their sentences. */
+    /** Both verdicts of one run, in words, each with why. */
     public record Line(
             String run,
             @Nullable String unit,
@@ -34,8 +35,8 @@ public record JudgedAgain(
             OffsetDateTime at,
             String before,
             String after,
-            String beforeSentence,
-            String afterSentence) {}
+            Phrase whyBefore,
+            Phrase whyAfter) {}
 
     /** How many runs went from one verdict to another. */
     public record Change(String before, String after, long runs, long units) {}

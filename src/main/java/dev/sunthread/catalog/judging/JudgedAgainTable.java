@@ -1,5 +1,8 @@
 package dev.sunthread.catalog.judging;
 
+import dev.sunthread.kernel.verdict.Phrase;
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -19,7 +22,7 @@ final class JudgedAgainTable {
     }
 
     /** What is kept of one run. */
-    record Row(Selected selected, String before, String beforeSentence, Judged after) {}
+    record Row(Selected selected, String before, Phrase whyBefore, Judged after) {}
 
     long begin(String asked, OffsetDateTime now, long cutoff, int total) {
         return jdbc.sql("""
@@ -33,10 +36,10 @@ final class JudgedAgainTable {
 
     void keep(long job, List<Row> rows) {
         jdbc.sql("""
-                        INSERT INTO %1$s.judged_again_line (job, entry, run, before, before_sentence, after, after_sentence)
-                        SELECT :job, n.* FROM unnest(cast(:entries AS bigint[]), cast(:runs AS bigint[]),
-                          cast(:before AS text[]), cast(:beforeSentences AS text[]), cast(:after AS text[]),
-                          cast(:afterSentences AS text[])) AS n
+                        INSERT INTO %1$s.judged_again_line (job, entry, run, before, before_said, after, after_said)
+                        SELECT :job, n.entry, n.run, n.before, n.before_said::jsonb, n.after, n.after_said::jsonb FROM unnest(cast(:entries AS bigint[]), cast(:runs AS bigint[]),
+                          cast(:before AS text[]), cast(:beforeSaid AS text[]), cast(:after AS text[]),
+                          cast(:afterSaid AS text[])) AS n (entry, run, before, before_said, after, after_said)
                         """.formatted(runs.schema()))
                 .param("job", job)
                 .param(
@@ -44,16 +47,21 @@ final class JudgedAgainTable {
                         rows.stream().map(row -> row.selected().known().entry()).toArray(Long[]::new))
                 .param("runs", rows.stream().map(row -> row.selected().run()).toArray(Long[]::new))
                 .param("before", rows.stream().map(Row::before).toArray(String[]::new))
-                .param("beforeSentences", rows.stream().map(Row::beforeSentence).toArray(String[]::new))
+                .param(
+                        "beforeSaid",
+                        rows.stream()
+                                .map(row -> KeptPhrase.write(row.whyBefore()))
+                                .toArray(String[]::new))
                 .param(
                         "after",
                         rows.stream()
                                 .map(row -> row.after().judgement().outcome().words())
                                 .toArray(String[]::new))
                 .param(
-                        "afterSentences",
+                        "afterSaid",
                         rows.stream()
-                                .map(row -> row.after().judgement().sentence())
+                                .map(row ->
+                                        KeptPhrase.write(row.after().judgement().sentence()))
                                 .toArray(String[]::new))
                 .update();
         jdbc.sql("UPDATE %s.judged_again SET done = done + ? WHERE id = ?".formatted(runs.schema()))
@@ -114,15 +122,27 @@ final class JudgedAgainTable {
         return lines(
                         "n.number AS run, %s AS unit, q.code AS equipment, r.started_at AS at, l.before, l.after,"
                                         .formatted(unit())
-                                + " l.before_sentence, l.after_sentence",
+                                + " l.before_said, l.after_said",
                         "ORDER BY l.entry LIMIT :most OFFSET :offset",
                         job,
                         before,
                         after)
                 .param("most", most)
                 .param("offset", offset)
-                .query(DataClassRowMapper.newInstance(JudgedAgain.Line.class))
+                .query((row, number) -> line(row))
                 .list();
+    }
+
+    private static JudgedAgain.Line line(ResultSet row) throws SQLException {
+        return new JudgedAgain.Line(
+                row.getString("run"),
+                row.getString("unit"),
+                row.getString("equipment"),
+                row.getObject("at", OffsetDateTime.class),
+                row.getString("before"),
+                row.getString("after"),
+                KeptPhrase.read(row.getString("before_said")),
+                KeptPhrase.read(row.getString("after_said")));
     }
 
     private String unit() {

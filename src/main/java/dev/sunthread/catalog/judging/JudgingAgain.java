@@ -75,7 +75,7 @@ public abstract class JudgingAgain<T> {
             Judged judged = after.get(entry);
             Verdicts.Stood stood = before.getOrDefault(entry, Verdicts.Stood.NOT_AT_ALL);
             if (judged != null) {
-                rows.add(new JudgedAgainTable.Row(selected, stood.outcome(), stood.sentence(), judged));
+                rows.add(new JudgedAgainTable.Row(selected, stood.outcome(), stood.why(), judged));
             }
         });
         return rows;

@@ -28,7 +28,7 @@ final class Selection {
                         "There is no " + runs.thing() + " " + question.code(),
                         "Look for near matches with the search box"));
         return jdbc.sql("""
-                        SELECT r.entry, k.checked, r.run, p.entry FROM %1$s
+                        SELECT r.entry, k.checked, k.lit_before, k.lit_after, r.run, p.entry FROM %1$s
                         JOIN LATERAL (%2$s) p ON true JOIN catalog.%3$s_terms t ON t.entry = p.entry
                         WHERE r.%3$s = :thing AND %4$s
                           AND (:from::timestamptz IS NULL OR r.ended_at >= :from)
@@ -37,15 +37,17 @@ final class Selection {
                             OR r.equipment = (SELECT q.id FROM catalog.equipment q WHERE q.code = :equipment))
                         ORDER BY r.entry
                         """.formatted(
-                                runs.withNextCheck(Known.at("c.entry")), revision(), runs.thing(), Known.at("r.entry")))
+                                runs.withChecks(Known.at("c.entry")), revision(), runs.thing(), Known.at("r.entry")))
                 .param("thing", thing)
                 .param("revision", named(thing, question.revision()), Types.BIGINT)
                 .param("from", question.from(), Types.TIMESTAMP_WITH_TIMEZONE)
                 .param("to", question.to(), Types.TIMESTAMP_WITH_TIMEZONE)
                 .param("equipment", question.equipment(), Types.VARCHAR)
                 .param("cutoff", cutoff)
-                .query((row, number) ->
-                        new Selected(new Judge.Case(row.getLong(1), row.getLong(2)), row.getLong(3), row.getLong(4)))
+                .query((row, number) -> new Selected(
+                        new Judge.Case(row.getLong(1), row.getLong(2), row.getLong(3), row.getLong(4)),
+                        row.getLong(5),
+                        row.getLong(6)))
                 .list();
     }
 

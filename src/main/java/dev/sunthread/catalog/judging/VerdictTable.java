@@ -1,18 +1,19 @@
 package dev.sunthread.catalog.judging;
 
 import dev.sunthread.kernel.verdict.Outcome;
+import dev.sunthread.kernel.verdict.Phrase;
 import dev.sunthread.ledger.Known;
 import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** The verdicts that are kept of one module's runs. */
 final class VerdictTable {
-
-    /** A run whose standing verdict is not kept. */
-    record Missing(long revision, Judge.Case run) {}
 
     private final Runs runs;
     private final JdbcClient jdbc;
@@ -23,22 +24,40 @@ final class VerdictTable {
     }
 
     /** Runs without the verdict that would stand now, under revisions that can be judged by. */
-    List<Missing> missingStanding(String condition, long param) {
+    List<Verdicts.Standing> missingStanding(String condition, long param) {
         return jdbc.sql("""
-                        SELECT p.entry, r.entry, k.checked FROM %1$s %2$s
+                        SELECT p.entry, r.entry, k.checked, k.lit_before, k.lit_after FROM %1$s %2$s
                         JOIN catalog.%3$s_terms t ON t.entry = p.entry
-                        WHERE %4$s = :param AND %5$s AND NOT EXISTS (SELECT FROM %6$s.verdict v
-                          WHERE v.entry = r.entry AND v.revision = p.entry AND v.checked = k.checked)
+                        WHERE %4$s AND %5$s AND NOT EXISTS (SELECT FROM %6$s.verdict v
+                          WHERE v.entry = r.entry AND v.revision = p.entry AND v.checked = k.checked
+                            AND v.lit_before = k.lit_before AND v.lit_after = k.lit_after)
                         """.formatted(
-                                runs.withNextCheck(Known.now("c.entry")),
+                                runs.withChecks(Known.now("c.entry")),
                                 runs.inForce(),
                                 runs.thing(),
                                 condition,
                                 Known.now("r.entry"),
                                 runs.schema()))
                 .param("param", param)
-                .query((row, number) -> new Missing(row.getLong(1), new Judge.Case(row.getLong(2), row.getLong(3))))
+                .query(VerdictTable::standing)
                 .list();
+    }
+
+    /** These runs under revisions that can be judged by, as known now, in the order they began. */
+    List<Verdicts.Standing> standing(Collection<Long> entries) {
+        return jdbc.sql("""
+                        SELECT p.entry, r.entry, k.checked, k.lit_before, k.lit_after FROM %1$s %2$s
+                        JOIN catalog.%3$s_terms t ON t.entry = p.entry
+                        WHERE r.entry = ANY (:entries) ORDER BY r.started_at, r.entry
+                        """.formatted(runs.withChecks(Known.now("c.entry")), runs.inForce(), runs.thing()))
+                .param("entries", entries.toArray(Long[]::new))
+                .query(VerdictTable::standing)
+                .list();
+    }
+
+    private static Verdicts.Standing standing(ResultSet row, int number) throws SQLException {
+        return new Verdicts.Standing(
+                row.getLong(1), new Judge.Case(row.getLong(2), row.getLong(3), row.getLong(4), row.getLong(5)));
     }
 
     /** The outcomes that are kept of these runs under the revision that judges each. */
@@ -46,15 +65,11 @@ final class VerdictTable {
         Map<Long, Outcome> known = new HashMap<>();
         jdbc.sql("""
                         SELECT v.entry, v.outcome FROM unnest(cast(:entries AS bigint[]), cast(:checks AS bigint[]),
-                          cast(:revisions AS bigint[])) AS n (entry, checked, revision)
-                        JOIN %s.verdict v ON v.entry = n.entry AND v.checked = n.checked AND v.revision = n.revision
+                          cast(:before AS bigint[]), cast(:after AS bigint[]), cast(:revisions AS bigint[]))
+                          AS n (entry, checked, lit_before, lit_after, revision)
+                        JOIN %s.verdict v USING (entry, checked, lit_before, lit_after, revision)
                         """.formatted(runs.schema()))
-                .param(
-                        "entries",
-                        selected.stream().map(run -> run.known().entry()).toArray(Long[]::new))
-                .param(
-                        "checks",
-                        selected.stream().map(run -> run.known().checked()).toArray(Long[]::new))
+                .params(cases(selected.stream().map(Selected::known).toList()))
                 .param("revisions", selected.stream().map(Selected::revision).toArray(Long[]::new))
                 .query((ResultSet row) -> {
                     known.put(row.getLong(1), Outcome.valueOf(row.getString(2)));
@@ -68,44 +83,61 @@ final class VerdictTable {
         String told = runs.equals(Runs.TESTS) ? "'told to ' || lower(r.verdict)" : "'not judged'";
         jdbc.sql("""
                         SELECT r.entry, coalesce(lower(replace(s.outcome, '_', ' ')), %2$s),
-                          coalesce(s.sentence, 'No revision in force then states what could be judged')
+                          s.said, s.entry IS NOT NULL
                         FROM %1$s.run_record r LEFT JOIN %1$s.standing s USING (entry) WHERE r.entry = ANY (?)
                         """.formatted(runs.schema(), told))
                 .param(entries.toArray(Long[]::new))
                 .query((ResultSet row) -> {
-                    stood.put(row.getLong(1), new Verdicts.Stood(row.getString(2), row.getString(3)));
+                    String said = row.getString(3);
+                    Phrase why = said == null ? unsaid(row.getBoolean(4)) : KeptPhrase.read(said);
+                    stood.put(row.getLong(1), new Verdicts.Stood(row.getString(2), why));
                 });
         return stood;
+    }
+
+    private static Phrase unsaid(boolean limited) {
+        return limited ? Phrase.of("judged.not-yet") : Verdicts.Stood.NOT_AT_ALL.why();
     }
 
     void keep(long revision, Map<Judge.Case, Judged> judged) {
         List<Map.Entry<Judge.Case, Judged>> rows = List.copyOf(judged.entrySet());
         jdbc.sql("""
-                        INSERT INTO %s.verdict (entry, revision, checked, outcome, sentence, measured)
-                        SELECT n.entry, :revision, n.checked, n.outcome, n.sentence, n.measured
-                        FROM unnest(cast(:entries AS bigint[]), cast(:checks AS bigint[]), cast(:outcomes AS text[]),
-                          cast(:sentences AS text[]), cast(:measured AS boolean[]))
-                          AS n (entry, checked, outcome, sentence, measured)
+                        INSERT INTO %s.verdict
+                          (entry, revision, checked, lit_before, lit_after, outcome, said, measured)
+                        SELECT n.entry, :revision, n.checked, n.before, n.after, n.outcome, n.said::jsonb, n.measured
+                        FROM unnest(cast(:entries AS bigint[]), cast(:checks AS bigint[]), cast(:before AS bigint[]),
+                          cast(:after AS bigint[]), cast(:outcomes AS text[]), cast(:said AS text[]),
+                          cast(:measured AS boolean[])) AS n (entry, checked, before, after, outcome, said, measured)
                         ON CONFLICT DO NOTHING
                         """.formatted(runs.schema()))
                 .param("revision", revision)
-                .param("entries", rows.stream().map(row -> row.getKey().entry()).toArray(Long[]::new))
-                .param(
-                        "checks",
-                        rows.stream().map(row -> row.getKey().checked()).toArray(Long[]::new))
+                .params(cases(rows.stream().map(Map.Entry::getKey).toList()))
                 .param(
                         "outcomes",
                         rows.stream()
                                 .map(row -> row.getValue().judgement().outcome().name())
                                 .toArray(String[]::new))
                 .param(
-                        "sentences",
+                        "said",
                         rows.stream()
-                                .map(row -> row.getValue().judgement().sentence())
+                                .map(row -> KeptPhrase.write(
+                                        row.getValue().judgement().sentence()))
                                 .toArray(String[]::new))
                 .param(
                         "measured",
                         rows.stream().map(row -> row.getValue().measured()).toArray(Boolean[]::new))
                 .update();
+    }
+
+    private static Map<String, Long[]> cases(List<Judge.Case> cases) {
+        return Map.of(
+                "entries", numbers(cases, Judge.Case::entry),
+                "checks", numbers(cases, Judge.Case::checked),
+                "before", numbers(cases, Judge.Case::before),
+                "after", numbers(cases, Judge.Case::after));
+    }
+
+    private static Long[] numbers(List<Judge.Case> cases, Function<Judge.Case, Long> number) {
+        return cases.stream().map(number).toArray(Long[]::new);
     }
 }

@@ -4,6 +4,7 @@ import dev.sunthread.catalog.FoundError;
 import dev.sunthread.catalog.FoundErrors;
 import dev.sunthread.catalog.TermsHistory;
 import dev.sunthread.kernel.verdict.Outcome;
+import dev.sunthread.kernel.verdict.Phrase;
 import dev.sunthread.ledger.Known;
 import java.util.Collection;
 import java.util.HashMap;
@@ -38,28 +39,27 @@ public abstract class Verdicts<T> {
 
     /** Judges the run of an entry under the revision in force when it began; nothing if that says nothing to judge by. */
     public Map<Long, Judged> judgeEntry(long entry) {
-        return keep(table.missingStanding("r.entry", entry));
+        return keep(table.missingStanding("r.entry = :param", entry));
     }
 
-    /**
-     * Judges what was done with equipment wherever the verdict that stands is not known yet, and gives the entries of what
-     * was measured and does not pass.
-     */
-    public List<Long> notPassing(long equipment) {
-        return keep(table.missingStanding("r.equipment", equipment)).entrySet().stream()
-                .filter(run -> run.getValue().measured())
-                .filter(run -> run.getValue().judgement().outcome() != Outcome.PASSED)
-                .map(Map.Entry::getKey)
-                .toList();
+    /** Judges what was done with equipment wherever the verdict that stands is not kept yet, by entry. */
+    public Map<Long, Judged> judgeEquipment(long equipment) {
+        return keep(table.missingStanding("r.equipment = :param", equipment));
     }
 
-    private Map<Long, Judged> keep(List<VerdictTable.Missing> missing) {
+    /** Judges what was done before a revision was released late, as if it had been in force, by entry. */
+    public Map<Long, Judged> judgeReleased(long revision) {
+        return keep(table.missingStanding("""
+                r.%1$s = (SELECT q.%1$s FROM catalog.%1$s_revision q WHERE q.entry = :param)
+                AND r.started_at >= (SELECT q.effective_at FROM catalog.%1$s_revision q WHERE q.entry = :param)
+                """.formatted(runs.thing()), revision));
+    }
+
+    private Map<Long, Judged> keep(List<Standing> missing) {
         Map<Long, Judged> kept = new LinkedHashMap<>();
         missing.stream()
                 .collect(Collectors.groupingBy(
-                        VerdictTable.Missing::revision,
-                        LinkedHashMap::new,
-                        Collectors.mapping(VerdictTable.Missing::run, Collectors.toList())))
+                        Standing::revision, LinkedHashMap::new, Collectors.mapping(Standing::run, Collectors.toList())))
                 .forEach((revision, cases) -> kept.putAll(keep(revision, history.terms(revision), cases)));
         return kept;
     }
@@ -75,13 +75,26 @@ public abstract class Verdicts<T> {
         return kept;
     }
 
-    /** Judges runs by terms, each by the errors that its next check found. */
-    public Map<Judge.Case, Judged> judge(Collection<Judge.Case> cases, T terms) {
-        Map<Long, List<FoundError>> found = errors.of(cases.stream()
+    /** A run as it stands: under the revision in force when it began, and by the checks next to it. */
+    protected record Standing(long revision, Judge.Case run) {}
+
+    /** How these runs stand now, in the order they began; those that no revision in force can judge are left out. */
+    protected List<Standing> standing(Collection<Long> entries) {
+        return table.standing(entries);
+    }
+
+    /** The errors that the checks next to these runs found; a bad check that states none has an empty list. */
+    protected Map<Long, List<FoundError>> found(Collection<Judge.Case> cases) {
+        return errors.of(cases.stream()
                 .map(Judge.Case::checked)
                 .filter(checked -> checked != 0)
                 .distinct()
                 .toList());
+    }
+
+    /** Judges runs by terms, each by the errors that its next check found. */
+    public Map<Judge.Case, Judged> judge(Collection<Judge.Case> cases, T terms) {
+        Map<Long, List<FoundError>> found = found(cases);
         Map<Long, Judged> judged = judge.judge(cases, terms, run -> found.getOrDefault(run.checked(), List.of()));
         Map<Judge.Case, Judged> verdicts = new LinkedHashMap<>();
         cases.forEach(run -> {
@@ -131,9 +144,8 @@ public abstract class Verdicts<T> {
     }
 
     /** A verdict that stands, in words. */
-    record Stood(String outcome, String sentence) {
-        static final Stood NOT_AT_ALL =
-                new Stood("not judged", "No revision in force then states what could be judged");
+    record Stood(String outcome, Phrase why) {
+        static final Stood NOT_AT_ALL = new Stood("not judged", Phrase.of("judged.no-limits"));
     }
 
     /**
@@ -188,12 +200,12 @@ public abstract class Verdicts<T> {
         return judged;
     }
 
-    /** The run of an entry with the next check that says something of it, as known at a cut-off. */
+    /** The run of an entry with the checks that say something of it, as known at a cut-off. */
     public Judge.Case atCutoff(long entry, long cutoff) {
-        return jdbc.sql("SELECT k.checked FROM " + runs.withNextCheck(Known.at("c.entry")) + " WHERE r.entry = :entry")
+        return jdbc.sql("SELECT k.* FROM " + runs.withChecks(Known.at("c.entry")) + " WHERE r.entry = :entry")
                 .param("entry", entry)
                 .param("cutoff", cutoff)
-                .query((row, number) -> new Judge.Case(entry, row.getLong(1)))
+                .query((row, number) -> new Judge.Case(entry, row.getLong(1), row.getLong(2), row.getLong(3)))
                 .single();
     }
 }

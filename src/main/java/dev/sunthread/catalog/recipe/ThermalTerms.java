@@ -6,7 +6,8 @@ import org.jspecify.annotations.Nullable;
 /** A cure by heat. */
 public record ThermalTerms(
         @Field("Which of several sensors counts; the coldest counts for what must at least be reached, the hottest for"
-                + " what must not be exceeded, unless one of them counts for both, or the mean does")
+                + " what must not be exceeded, unless one of them counts for both, or the mean does, or for each bond"
+                + " the sensor nearest to its position")
         Sensors sensors,
 
         @Field("What the record must be like") Recording recording,
@@ -32,6 +33,7 @@ public record ThermalTerms(
         COLDEST_AND_HOTTEST,
         COLDEST,
         HOTTEST,
-        MEAN
+        MEAN,
+        NEAREST
     }
 }

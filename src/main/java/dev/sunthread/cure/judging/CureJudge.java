@@ -4,14 +4,18 @@ import dev.sunthread.catalog.FoundError;
 import dev.sunthread.catalog.judging.Judge;
 import dev.sunthread.catalog.judging.Judged;
 import dev.sunthread.catalog.recipe.RecipeTerms;
-import dev.sunthread.cure.recipe.Measured;
+import dev.sunthread.catalog.recipe.ThermalTerms.Sensors;
 import dev.sunthread.cure.recipe.Terms;
-import dev.sunthread.kernel.Refused;
 import dev.sunthread.kernel.verdict.Judgement;
+import dev.sunthread.kernel.verdict.Phrase;
+import dev.sunthread.kernel.verdict.Unusable;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 
 /** Judges cure runs from the readings of their sensors. */
@@ -27,7 +31,7 @@ public class CureJudge implements Judge<RecipeTerms> {
     @Override
     public Map<Long, Judged> judge(Collection<Case> cases, RecipeTerms stated, Errors errors) {
         Terms terms = StatedTerms.of(stated);
-        Map<Long, RawRun> runs = raw.of(cases.stream().map(Case::entry).toList());
+        Map<Long, RawRun> runs = raw.of(cases);
         Map<Long, Judged> judged = new LinkedHashMap<>();
         cases.forEach(run -> {
             RawRun found = runs.get(run.entry());
@@ -41,15 +45,34 @@ public class CureJudge implements Judge<RecipeTerms> {
     private static Judged judge(RawRun run, Terms terms, List<FoundError> errors) {
         boolean measured = !run.series().isEmpty();
         if (!measured && run.lampIsUnknown()) {
-            return new Judged(Judgement.notProven("No profile of the run is recorded"), false);
+            return new Judged(Judgement.notProven(Phrase.of("judged.no-profile")), false);
         }
+        return new Judged(usable(() -> terms.judge(run.measured(errors))), measured);
+    }
+
+    /** A run with the position of a bond in it, if that is known. */
+    record Near(Case run, @Nullable String position) {}
+
+    /** What runs did to one bond together, by what was measured nearest to it where the terms say so. */
+    Judgement together(List<Near> bond, RecipeTerms stated, Errors errors) {
+        Terms terms = StatedTerms.of(stated);
+        boolean nearest = stated.thermal() != null && stated.thermal().sensors() == Sensors.NEAREST;
+        Map<Long, RawRun> runs = raw.of(bond.stream().map(Near::run).toList());
+        return usable(() -> terms.judge(bond.stream()
+                .flatMap(near -> Optional.ofNullable(runs.get(near.run().entry()))
+                        .map(run -> run.measured(errors.of(near.run())))
+                        .map(measured -> nearest ? measured.near(near.position()) : measured)
+                        .stream())
+                .toList()));
+    }
+
+    private static Judgement usable(Supplier<Judgement> judged) {
         try {
-            Measured readings = run.measured(errors);
-            return new Judged(terms.judge(readings), measured);
-        } catch (Refused unusable) {
-            return new Judged(Judgement.notProven("The profile can't be used: " + unusable.reason()), measured);
+            return judged.get();
+        } catch (Unusable unusable) {
+            return Judgement.notProven(Phrase.of("judged.profile-unusable", unusable.why()));
         } catch (IllegalArgumentException | IllegalStateException | ArithmeticException beyondNumbers) {
-            return new Judged(Judgement.notProven("The recipe's numbers and the readings give no result"), measured);
+            return Judgement.notProven(Phrase.of("judged.recipe-no-result"));
         }
     }
 }

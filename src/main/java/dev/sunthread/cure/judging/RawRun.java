@@ -5,8 +5,9 @@ import dev.sunthread.cure.light.Lamp;
 import dev.sunthread.cure.profile.Readings;
 import dev.sunthread.cure.profile.SensorReadings;
 import dev.sunthread.cure.recipe.Measured;
-import dev.sunthread.kernel.Refused;
+import dev.sunthread.kernel.verdict.Phrase;
 import dev.sunthread.kernel.verdict.Span;
+import dev.sunthread.kernel.verdict.Unusable;
 import java.util.List;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -31,7 +32,7 @@ public record RawRun(long entry, double seconds, List<RawSeries> series, Lamp la
         return lamp.equals(Lamp.UNKNOWN);
     }
 
-    /** The readings in the units of computation, with the errors that were found. @throws Refused if they are unusable */
+    /** The readings in the units of computation, with the errors that were found. @throws Unusable if they are unusable */
     public Measured measured(List<FoundError> errors) {
         return new Measured(
                 seconds,
@@ -55,10 +56,9 @@ public record RawRun(long entry, double seconds, List<RawSeries> series, Lamp la
             case "K" -> told.plus(-273.15);
             case "W/m2" -> told.times(0.1);
             default ->
-                throw new Refused(
-                        "Sensor " + series.sensor() + " reads in \"" + series.unitOfMeasure()
-                                + "\", which is not known",
-                        "State temperatures in degC or K, irradiance in mW/cm2 or W/m2, humidity in %RH");
+                throw new Unusable(
+                        Phrase.of("judged.sensor.unit", series.sensor(), series.unitOfMeasure()),
+                        Phrase.of("judged.sensor.unit.remedy"));
         };
     }
 

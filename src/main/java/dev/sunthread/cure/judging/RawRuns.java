@@ -1,9 +1,9 @@
 package dev.sunthread.cure.judging;
 
 import dev.sunthread.catalog.FoundError;
+import dev.sunthread.catalog.judging.Judge;
 import dev.sunthread.cure.light.Lamp;
 import dev.sunthread.cure.light.RadiometerReading;
-import dev.sunthread.ledger.Known;
 import java.sql.Array;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -12,6 +12,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -30,17 +31,16 @@ public class RawRuns {
     private static final String RUNS = """
             SELECT r.entry, extract(epoch FROM r.ended_at - r.started_at) AS seconds,
                    coalesce(b.band, a.band) AS band, b.lamp_hours, b.irradiance,
-                   extract(epoch FROM r.started_at - b.checked_at) / 3600 AS since, a.irradiance AS next,
-                   extract(epoch FROM a.checked_at - r.ended_at) / 3600 AS until
-            FROM cure.run_record r
-            LEFT JOIN LATERAL (%1$s AND c.checked_at <= r.started_at ORDER BY c.checked_at DESC, c.entry DESC LIMIT 1) b
-              ON true
-            LEFT JOIN LATERAL (%1$s AND c.checked_at >= r.ended_at ORDER BY c.checked_at, c.entry LIMIT 1) a ON true
-            WHERE r.entry = ANY (?)
-            """.formatted("""
-            SELECT m.*, c.checked_at FROM catalog.equipment_check c JOIN catalog.check_radiometer m USING (entry)
-            WHERE c.equipment = r.equipment AND
-            """ + Known.now("c.entry"));
+                   extract(epoch FROM r.started_at - bc.checked_at) / 3600 AS since, a.irradiance AS next,
+                   extract(epoch FROM ac.checked_at - r.ended_at) / 3600 AS until
+            FROM unnest(cast(:entries AS bigint[]), cast(:before AS bigint[]), cast(:after AS bigint[]))
+              AS n (entry, before, after)
+            JOIN cure.run_record r USING (entry)
+            LEFT JOIN catalog.check_radiometer b ON b.entry = n.before
+            LEFT JOIN catalog.equipment_check bc ON bc.entry = n.before
+            LEFT JOIN catalog.check_radiometer a ON a.entry = n.after
+            LEFT JOIN catalog.equipment_check ac ON ac.entry = n.after
+            """;
 
     private final JdbcClient jdbc;
 
@@ -48,21 +48,29 @@ public class RawRuns {
         this.jdbc = jdbc;
     }
 
-    /** The raw data of the runs that these entries recorded. */
-    public Map<Long, RawRun> of(Collection<Long> entries) {
-        Long[] asked = entries.toArray(Long[]::new);
+    /** The raw data of the runs of these cases, with the radiometer's readings that each names. */
+    public Map<Long, RawRun> of(Collection<Judge.Case> cases) {
+        Long[] asked = numbers(cases, Judge.Case::entry);
         Map<Long, List<RawRun.RawSeries>> series = new HashMap<>();
         jdbc.sql(SERIES).param(asked).query((ResultSet row) -> {
             series.computeIfAbsent(row.getLong(1), entry -> new ArrayList<>()).add(series(row));
         });
         Map<Long, RawRun> runs = new HashMap<>();
-        jdbc.sql(RUNS).param(asked).query((ResultSet row) -> {
+        JdbcClient.StatementSpec runsWithLamps = jdbc.sql(RUNS)
+                .param("entries", asked)
+                .param("before", numbers(cases, Judge.Case::before))
+                .param("after", numbers(cases, Judge.Case::after));
+        runsWithLamps.query((ResultSet row) -> {
             long entry = row.getLong("entry");
             runs.put(
                     entry,
                     new RawRun(entry, row.getDouble("seconds"), series.getOrDefault(entry, List.of()), lamp(row)));
         });
         return runs;
+    }
+
+    private static Long[] numbers(Collection<Judge.Case> cases, Function<Judge.Case, Long> number) {
+        return cases.stream().map(number).toArray(Long[]::new);
     }
 
     private static RawRun.RawSeries series(ResultSet row) throws SQLException {

@@ -1,6 +1,7 @@
 package dev.sunthread.cure.profile;
 
-import dev.sunthread.kernel.Refused;
+import dev.sunthread.kernel.verdict.Phrase;
+import dev.sunthread.kernel.verdict.Unusable;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -16,12 +17,12 @@ public final class Readings {
         this.values = values;
     }
 
-    /** @throws Refused if there is none, one is no number, or times repeat or go backwards */
+    /** @throws Unusable if there is none, one is no number, or times repeat or go backwards */
     public static Readings of(double[] seconds, double[] values) {
         if (seconds.length == 0 || seconds.length != values.length) {
-            throw new Refused(
-                    seconds.length + " times stand beside " + values.length + " readings",
-                    "Give one reading to each time, and at least one");
+            throw new Unusable(
+                    Phrase.of("judged.readings.uneven", count(seconds.length), count(values.length)),
+                    Phrase.of("judged.readings.uneven.remedy"));
         }
         for (int i = 0; i < seconds.length; i++) {
             readingIsANumber(i, seconds[i], values[i]);
@@ -34,19 +35,25 @@ public final class Readings {
 
     private static void readingIsANumber(int i, double second, double value) {
         if (!Double.isFinite(second) || !Double.isFinite(value)) {
-            throw new Refused(
-                    "Reading " + (i + 1) + " is not a number: " + value + " at " + second + " s",
-                    "Leave out readings that the logger did not take; gaps are seen by their times");
+            throw new Unusable(
+                    Phrase.of("judged.readings.no-number", count(i + 1), String.valueOf(value), String.valueOf(second)),
+                    Phrase.of("judged.readings.no-number.remedy"));
         }
     }
 
     private static void timeGoesForward(int i, double before, double second) {
         if (second <= before) {
-            throw new Refused(
-                    "Reading " + (i + 1) + " at " + second + " s is "
-                            + (second == before ? "at the same time as" : "earlier than") + " the one before it",
-                    "Find out which reading is right, and give each time once and in order");
+            throw new Unusable(
+                    Phrase.of(
+                            second == before ? "judged.readings.same-time" : "judged.readings.earlier",
+                            count(i + 1),
+                            String.valueOf(second)),
+                    Phrase.of("judged.readings.order.remedy"));
         }
+    }
+
+    private static String count(int number) {
+        return String.valueOf(number);
     }
 
     public int size() {

@@ -2,6 +2,7 @@ package dev.sunthread.cure.profile;
 
 import dev.sunthread.kernel.verdict.Criterion;
 import dev.sunthread.kernel.verdict.Digit;
+import dev.sunthread.kernel.verdict.Phrase;
 import java.util.Optional;
 
 /**
@@ -18,8 +19,11 @@ public record RecordingRule(double longestGap, double fastestChange) {
                 .filter(segment -> Math.abs(segment.last() - segment.first()) > fastestChange * segment.seconds())
                 .findFirst()
                 .map(segment -> Criterion.flaw(
-                        "Sensor " + sensor.sensor() + " jumps",
-                        "from " + Digit.plain(segment.first()) + " to " + Digit.plain(segment.last()) + " within "
-                                + Digit.plain(segment.seconds()) + " s, faster than anything there can change"));
+                        Phrase.of("judged.sensor.jumps", sensor.sensor()),
+                        Phrase.of(
+                                "judged.sensor.jumps.why",
+                                Digit.plain(segment.first()),
+                                Digit.plain(segment.last()),
+                                Digit.plain(segment.seconds()))));
     }
 }

@@ -5,10 +5,12 @@ import dev.sunthread.cure.profile.SensorReadings;
 import dev.sunthread.kernel.verdict.Criterion;
 import dev.sunthread.kernel.verdict.Judgement;
 import dev.sunthread.kernel.verdict.Limits;
+import dev.sunthread.kernel.verdict.Phrase;
 import dev.sunthread.kernel.verdict.Span;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,25 +27,36 @@ public record DwellTerms(
     private static final double AN_HOUR = 3600;
 
     @Override
-    public Judgement judge(Measured run) {
+    public Judgement judge(List<Measured> cures) {
         List<Criterion> criteria = new ArrayList<>();
-        run.temperatures().forEach(sensor -> recording.jumps(sensor).ifPresent(criteria::add));
-        run.humidities().forEach(sensor -> recording.jumps(sensor).ifPresent(criteria::add));
-        criteria.add(seconds(run)
-                .map(known -> Criterion.of(name(), known.times(1 / AN_HOUR), "h", hours))
-                .orElseGet(() -> Criterion.missing(name(), "h", hours, missing(run))));
+        cures.forEach(run -> Stream.concat(run.temperatures().stream(), run.humidities().stream())
+                .forEach(sensor -> recording.jumps(sensor).ifPresent(criteria::add)));
+        List<Measured> unknown =
+                cures.stream().filter(run -> seconds(run).isEmpty()).toList();
+        criteria.add(
+                unknown.size() == cures.size()
+                        ? Criterion.missing(name(), "h", hours, missing(unknown.get(0)))
+                        : Criterion.of(name(), total(cures).times(1 / AN_HOUR), "h", hours));
         return Judgement.of(criteria, List.of());
     }
 
-    private String name() {
-        String air = humidity == null ? "" : " and " + humidity + " %RH";
-        return "Dwell at " + temperature + " degC" + air;
+    /** A dwell without a record may have been of any use. */
+    private Span total(List<Measured> cures) {
+        return cures.stream()
+                .map(run -> seconds(run).orElse(new Span(0, run.seconds())))
+                .reduce(Span.exactly(0), Span::plus);
     }
 
-    private static String missing(Measured run) {
+    private Phrase name() {
+        return humidity == null
+                ? Phrase.of("judged.dwell", temperature.said())
+                : Phrase.of("judged.dwell.moist", temperature.said(), humidity.said());
+    }
+
+    private static Phrase missing(Measured run) {
         return run.temperatures().isEmpty()
-                ? "no temperature was recorded over the dwell"
-                : "no humidity was recorded over the dwell";
+                ? Phrase.of("judged.dwell.no-temperature")
+                : Phrase.of("judged.dwell.no-humidity");
     }
 
     /** By the worst sensor of each quantity. */
@@ -66,11 +79,5 @@ public record DwellTerms(
                                 Climate.seconds(List.of(warm, new Climate.Band(moist, humidity)), run.seconds(), gap))
                         .reduce((one, other) -> one.low() <= other.low() ? one : other)
                         .orElseThrow();
-    }
-
-    @Override
-    public Effect effect(Measured run) {
-        return Effect.ofMinutes(
-                seconds(run).map(known -> known.times(1.0 / 60)).orElse(new Span(0, Double.POSITIVE_INFINITY)));
     }
 }

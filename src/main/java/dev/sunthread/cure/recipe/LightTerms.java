@@ -8,6 +8,8 @@ import dev.sunthread.cure.profile.SensorReadings;
 import dev.sunthread.kernel.verdict.Criterion;
 import dev.sunthread.kernel.verdict.Judgement;
 import dev.sunthread.kernel.verdict.Limits;
+import dev.sunthread.kernel.verdict.Outcome;
+import dev.sunthread.kernel.verdict.Phrase;
 import dev.sunthread.kernel.verdict.Span;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,11 +35,21 @@ public record LightTerms(
         RecordingRule recording)
         implements Terms {
 
+    private static final Phrase DOSE = Phrase.of("judged.light.dose");
+    private static final Phrase IRRADIANCE = Phrase.of("judged.light.irradiance");
+    private static final Phrase NONE = Phrase.of("judged.none-recorded");
+
     @Override
-    public Judgement judge(Measured run) {
+    public Judgement judge(List<Measured> cures) {
+        List<Criterion> criteria = new ArrayList<>();
+        criteria.add(ofDose(cures));
+        cures.forEach(run -> criteria.addAll(besideTheDose(run)));
+        return Judgement.of(criteria, List.of());
+    }
+
+    private List<Criterion> besideTheDose(Measured run) {
         List<Criterion> criteria = new ArrayList<>();
         run.irradiances().forEach(sensor -> recording.jumps(sensor).ifPresent(criteria::add));
-        criteria.add(ofDose(run));
         if (irradiance != null) {
             criteria.add(ofIrradiance(run, irradiance));
         }
@@ -45,20 +57,28 @@ public record LightTerms(
             criteria.add(ofBand(band, run.lamp().band()));
         }
         if (lampHours != null) {
-            criteria.add(known("Hours of the lamp", run.lamp().hours(), "h", Limits.atMost(lampHours)));
+            criteria.add(
+                    known(Phrase.of("judged.light.lamp-hours"), run.lamp().hours(), "h", Limits.atMost(lampHours)));
         }
         if (radiometerHours != null) {
-            criteria.add(reading("before", run.lamp().before(), radiometerHours));
-            criteria.add(reading("after", run.lamp().after(), radiometerHours));
+            criteria.add(
+                    reading(Phrase.of("judged.light.reading-before"), run.lamp().before(), radiometerHours));
+            criteria.add(
+                    reading(Phrase.of("judged.light.reading-after"), run.lamp().after(), radiometerHours));
         }
-        return Judgement.of(criteria, List.of());
+        return criteria;
     }
 
-    private Criterion ofDose(Measured run) {
-        return dose(run)
-                .map(known -> Criterion.of("Dose", known, "mJ/cm2", dose))
-                .orElseGet(() -> Criterion.missing(
-                        "Dose", "mJ/cm2", dose, "no irradiance was recorded, nor read before and after the run"));
+    /** Doses add; of a cure without a record nothing is known. */
+    private Criterion ofDose(List<Measured> cures) {
+        if (cures.stream().allMatch(run -> dose(run).isEmpty())) {
+            return Criterion.missing(DOSE, "mJ/cm2", dose, Phrase.of("judged.light.no-irradiance"));
+        }
+        Phrase name = cures.size() == 1 ? DOSE : Phrase.of("judged.of-cures", DOSE, String.valueOf(cures.size()));
+        Span sum = Dose.sum(cures.stream()
+                .map(run -> dose(run).orElse(new Span(0, Double.POSITIVE_INFINITY)))
+                .toList());
+        return Criterion.of(name, sum, "mJ/cm2", dose);
     }
 
     /** By the weakest sensor; without one, between the radiometer's readings before and after. */
@@ -80,8 +100,8 @@ public record LightTerms(
             sensed = Optional.of(
                     Span.between(lamp.before().irradiance(), lamp.after().irradiance()));
         }
-        return sensed.map(known -> Criterion.of("Irradiance", known, "mW/cm2", limits))
-                .orElseGet(() -> Criterion.missing("Irradiance", "mW/cm2", limits, "none was recorded"));
+        return sensed.map(known -> Criterion.of(IRRADIANCE, known, "mW/cm2", limits))
+                .orElseGet(() -> Criterion.missing(IRRADIANCE, "mW/cm2", limits, NONE));
     }
 
     private static Span strongest(SensorReadings sensor) {
@@ -90,36 +110,23 @@ public record LightTerms(
 
     private static Criterion ofBand(String wanted, @Nullable String told) {
         Limits any = new Limits(null, null, 0);
+        Phrase band = Phrase.of("judged.light.band");
         if (told == null) {
-            return Criterion.missing("Band", "", any, "no band is recorded and " + wanted + " is demanded");
+            return Criterion.missing(band, "", any, Phrase.of("judged.light.no-band", wanted));
         }
         boolean same = told.equals(wanted);
-        String sentence = "Band is " + told + (same ? ", as demanded" : ", but " + wanted + " is demanded");
-        return new Criterion(
-                "Band",
-                null,
-                "",
-                any,
-                same ? dev.sunthread.kernel.verdict.Outcome.PASSED : dev.sunthread.kernel.verdict.Outcome.FAILED,
-                sentence);
+        Phrase sentence =
+                same ? Phrase.of("judged.light.band-kept", told) : Phrase.of("judged.light.band-other", told, wanted);
+        return new Criterion(band, null, "", any, same ? Outcome.PASSED : Outcome.FAILED, sentence);
     }
 
-    private static Criterion reading(String when, @Nullable RadiometerReading reading, double hours) {
-        return known(
-                "Distance of the radiometer reading " + when,
-                reading == null ? null : reading.hoursAway(),
-                "h",
-                Limits.atMost(hours));
+    private static Criterion reading(Phrase when, @Nullable RadiometerReading reading, double hours) {
+        return known(when, reading == null ? null : reading.hoursAway(), "h", Limits.atMost(hours));
     }
 
-    private static Criterion known(String name, @Nullable Double value, String unit, Limits limits) {
+    private static Criterion known(Phrase name, @Nullable Double value, String unit, Limits limits) {
         return value == null
-                ? Criterion.missing(name, unit, limits, "none is recorded")
+                ? Criterion.missing(name, unit, limits, NONE)
                 : Criterion.of(name, Span.exactly(value), unit, limits);
-    }
-
-    @Override
-    public Effect effect(Measured run) {
-        return Effect.ofDose(dose(run).orElse(new Span(0, Double.POSITIVE_INFINITY)));
     }
 }

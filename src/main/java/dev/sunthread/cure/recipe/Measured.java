@@ -1,8 +1,10 @@
 package dev.sunthread.cure.recipe;
 
 import dev.sunthread.cure.light.Lamp;
+import dev.sunthread.cure.profile.Place;
 import dev.sunthread.cure.profile.SensorReadings;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What was measured of one run.
@@ -19,6 +21,11 @@ public record Measured(
         List<SensorReadings> irradiances,
         List<SensorReadings> humidities,
         Lamp lamp) {
+
+    /** The same run with those temperatures only that were measured nearest to a position. */
+    public Measured near(@Nullable String position) {
+        return new Measured(seconds, Place.nearest(temperatures, position), irradiances, humidities, lamp);
+    }
 
     /** A run of which only temperatures were measured. */
     public static Measured ofTemperatures(double seconds, List<SensorReadings> temperatures) {

@@ -5,6 +5,7 @@ import dev.sunthread.cure.profile.Readings;
 import dev.sunthread.cure.profile.Segment;
 import dev.sunthread.cure.profile.SensorReadings;
 import dev.sunthread.kernel.verdict.Digit;
+import dev.sunthread.kernel.verdict.Phrase;
 import dev.sunthread.kernel.verdict.Span;
 import java.util.List;
 import java.util.Optional;
@@ -61,25 +62,25 @@ record TemperatureOfRun(SensorReadings sensor, double run, double longestGap) {
      * What heat did: at least along the lowest temperatures with the gaps left out, at most along the highest with the
      * peak held through the gaps.
      */
-    Span effect(ToDoubleFunction<List<Segment>> along) {
+    Span effect(ToDoubleFunction<List<Segment>> least, ToDoubleFunction<List<Segment>> most) {
         Coverage lowest = coverage(sensor.lowest());
-        if (sensor.error().isExact() && lowest.isWhole()) {
-            return Span.exactly(along.applyAsDouble(lowest.told()));
-        }
         Coverage highest = coverage(sensor.highest());
         double peak = sensor.highest().most();
-        List<Segment> most = Stream.concat(
-                        Stream.of(new Segment(0, peak, highest.unknown(), peak)), highest.told().stream())
-                .toList();
-        return Span.between(along.applyAsDouble(lowest.told()), along.applyAsDouble(most));
+        Segment gaps = new Segment(0, peak, highest.unknown(), peak);
+        return Span.between(
+                least.applyAsDouble(lowest.told()),
+                most.applyAsDouble(
+                        lowest.isWhole()
+                                ? highest.told()
+                                : Stream.concat(Stream.of(gaps), highest.told().stream())
+                                        .toList()));
     }
 
     /** Says how much of the run the sensor does not tell. */
-    Optional<String> gap() {
+    Optional<Phrase> gap() {
         double unknown = coverage(sensor.readings()).unknown();
         return unknown == 0
                 ? Optional.empty()
-                : Optional.of("Sensor " + sensor.sensor() + " tells nothing of " + Digit.plain(unknown / A_MINUTE)
-                        + " min of the run; they count for no minimum and against every maximum");
+                : Optional.of(Phrase.of("judged.sensor.gap", sensor.sensor(), Digit.plain(unknown / A_MINUTE)));
     }
 }

@@ -1,13 +1,21 @@
 package dev.sunthread.cure.recipe;
 
 import dev.sunthread.kernel.verdict.Judgement;
+import java.util.List;
 
 /** What a revision of a recipe states that a cure must have been like. */
 public interface Terms {
 
-    /** Judges a run that was measured. */
-    Judgement judge(Measured run);
+    /**
+     * Judges what reached one material in one or more cures, in their order: times, doses and what reacted add up, the
+     * highest temperature and the fastest ramp stay, and what makes one of them doubtful makes all of it doubtful.
+     *
+     * @param cures at least one
+     */
+    Judgement judge(List<Measured> cures);
 
-    /** What counts for the material when it is cured more than once. */
-    Effect effect(Measured run);
+    /** Judges a run that was measured. */
+    default Judgement judge(Measured run) {
+        return judge(List.of(run));
+    }
 }

@@ -5,6 +5,7 @@ import dev.sunthread.cure.kinetics.EquivalentTime;
 import dev.sunthread.cure.kinetics.Kinetics;
 import dev.sunthread.kernel.verdict.Digit;
 import dev.sunthread.kernel.verdict.Limits;
+import dev.sunthread.kernel.verdict.Phrase;
 import dev.sunthread.kernel.verdict.Span;
 
 /** One value of a temperature profile with the limits that a recipe gives it. */
@@ -15,10 +16,25 @@ public sealed interface ThermalValue {
     String unit();
 
     /** What it is, as a sentence begins. */
-    String named();
+    Phrase named();
 
-    /** Between which values it lies at one sensor. */
+    /** Between which values it lies at one sensor in one cure. */
     Span of(TemperatureOfRun sensor);
+
+    /** What it is before any cure. */
+    default Span nothing() {
+        return Span.exactly(0);
+    }
+
+    /** What it is after one more cure: it adds up. */
+    default Span after(Span before, TemperatureOfRun sensor) {
+        return before.plus(of(sensor));
+    }
+
+    /** What it is after a cure of which no temperature is known. */
+    default Span unknown(Span before) {
+        return new Span(before.low(), Double.POSITIVE_INFINITY);
+    }
 
     /** Time within a window of temperatures, in minutes. */
     record Soak(Span window, Limits limits) implements ThermalValue {
@@ -29,8 +45,8 @@ public sealed interface ThermalValue {
         }
 
         @Override
-        public String named() {
-            return "Time from " + window + " degC";
+        public Phrase named() {
+            return Phrase.of("judged.cure.time", window.said());
         }
 
         @Override
@@ -48,13 +64,23 @@ public sealed interface ThermalValue {
         }
 
         @Override
-        public String named() {
-            return "Peak";
+        public Phrase named() {
+            return Phrase.of("judged.cure.peak");
         }
 
         @Override
         public Span of(TemperatureOfRun sensor) {
             return sensor.peak();
+        }
+
+        @Override
+        public Span nothing() {
+            return Span.exactly(Double.NEGATIVE_INFINITY);
+        }
+
+        @Override
+        public Span after(Span before, TemperatureOfRun sensor) {
+            return before.highest(of(sensor));
         }
     }
 
@@ -67,13 +93,23 @@ public sealed interface ThermalValue {
         }
 
         @Override
-        public String named() {
-            return "Fastest " + (cooling ? "cooling" : "heating") + " over " + Digit.plain(over) + " s";
+        public Phrase named() {
+            return Phrase.of(cooling ? "judged.cure.cooling" : "judged.cure.heating", Digit.plain(over));
         }
 
         @Override
         public Span of(TemperatureOfRun sensor) {
             return sensor.fastest(cooling ? -1 : 1, over);
+        }
+
+        @Override
+        public Span nothing() {
+            return Span.exactly(Double.NEGATIVE_INFINITY);
+        }
+
+        @Override
+        public Span after(Span before, TemperatureOfRun sensor) {
+            return before.highest(of(sensor));
         }
     }
 
@@ -86,13 +122,13 @@ public sealed interface ThermalValue {
         }
 
         @Override
-        public String named() {
-            return "Equivalent time at " + Digit.plain(time.reference()) + " degC";
+        public Phrase named() {
+            return Phrase.of("judged.cure.equivalent", Digit.plain(time.reference()));
         }
 
         @Override
         public Span of(TemperatureOfRun sensor) {
-            return sensor.effect(time::seconds).times(1.0 / 60);
+            return sensor.effect(time::seconds, time::seconds).times(1.0 / 60);
         }
     }
 
@@ -101,17 +137,34 @@ public sealed interface ThermalValue {
 
         @Override
         public String unit() {
-            return "of 1";
+            return "";
         }
 
         @Override
-        public String named() {
-            return "Degree of cure";
+        public Phrase named() {
+            return Phrase.of("judged.cure.degree");
         }
 
         @Override
         public Span of(TemperatureOfRun sensor) {
-            return sensor.effect(lines -> DegreeOfCure.after(kinetics, start, lines));
+            return after(nothing(), sensor);
+        }
+
+        @Override
+        public Span nothing() {
+            return Span.exactly(start);
+        }
+
+        @Override
+        public Span after(Span before, TemperatureOfRun sensor) {
+            return sensor.effect(
+                    lines -> DegreeOfCure.after(kinetics, before.low(), lines),
+                    lines -> DegreeOfCure.after(kinetics, before.high(), lines));
+        }
+
+        @Override
+        public Span unknown(Span before) {
+            return new Span(before.low(), 1);
         }
     }
 }

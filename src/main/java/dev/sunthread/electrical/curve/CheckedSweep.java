@@ -1,6 +1,8 @@
 package dev.sunthread.electrical.curve;
 
-import dev.sunthread.kernel.Refused;
+import dev.sunthread.kernel.verdict.Digit;
+import dev.sunthread.kernel.verdict.Phrase;
+import dev.sunthread.kernel.verdict.Unusable;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -13,15 +15,15 @@ final class CheckedSweep {
     private static final int FEWEST = 5;
     private static final double OUT_OF_SCALE = 50;
 
-    private final List<String> remarks = new ArrayList<>();
+    private final List<Phrase> remarks = new ArrayList<>();
 
     private CheckedSweep() {}
 
     static Curve of(double[] volts, double[] amperes) {
         if (volts.length != amperes.length || volts.length < FEWEST) {
-            throw new Refused(
-                    "A sweep of " + volts.length + " voltages and " + amperes.length + " currents is too short",
-                    "Give at least " + FEWEST + " points, with one current to each voltage");
+            throw new Unusable(
+                    Phrase.of("judged.sweep.too-short", count(volts.length), count(amperes.length)),
+                    Phrase.of("judged.sweep.too-short.remedy", count(FEWEST)));
         }
         for (int i = 0; i < volts.length; i++) {
             pointIsANumber(i, volts[i], amperes[i]);
@@ -30,11 +32,15 @@ final class CheckedSweep {
         return new CheckedSweep().inOrder(volts, amperes);
     }
 
+    private static String count(int number) {
+        return String.valueOf(number);
+    }
+
     private static void pointIsANumber(int i, double volts, double amperes) {
         if (!Double.isFinite(volts) || !Double.isFinite(amperes)) {
-            throw new Refused(
-                    "Point " + (i + 1) + " is not a number: " + volts + " V, " + amperes + " A",
-                    "Leave out points that the rig did not measure");
+            throw new Unusable(
+                    Phrase.of("judged.sweep.no-number", count(i + 1), String.valueOf(volts), String.valueOf(amperes)),
+                    Phrase.of("judged.sweep.no-number.remedy"));
         }
     }
 
@@ -43,10 +49,9 @@ final class CheckedSweep {
         double usual = sizes[sizes.length / 2];
         double most = Arrays.stream(amperes).max().orElseThrow();
         if (usual > 0 && most > OUT_OF_SCALE * usual) {
-            throw new Refused(
-                    "A current of " + most + " A stands among currents of about " + usual
-                            + " A: amperes and milliamperes are mixed up",
-                    "State all currents in amperes");
+            throw new Unusable(
+                    Phrase.of("judged.sweep.mixed-units", Digit.plain(most), Digit.plain(usual)),
+                    Phrase.of("judged.sweep.mixed-units.remedy"));
         }
     }
 
@@ -68,7 +73,7 @@ final class CheckedSweep {
             i = same;
         }
         if (points.size() < order.length) {
-            remarks.add((order.length - points.size()) + " points repeat a voltage; the mean of their currents counts");
+            remarks.add(Phrase.of("judged.sweep.repeats", count(order.length - points.size())));
         }
         return curve(points);
     }
@@ -78,17 +83,17 @@ final class CheckedSweep {
                 .filter(i -> volts[i] < volts[i - 1])
                 .count();
         if (falling == volts.length - 1) {
-            remarks.add("Swept from open circuit to short circuit; the points are read in the other order");
+            remarks.add(Phrase.of("judged.sweep.reversed"));
         } else if (falling > 0) {
-            remarks.add("The voltage goes back " + falling + " times within the sweep; the points are put in order");
+            remarks.add(Phrase.of("judged.sweep.goes-back", String.valueOf(falling)));
         }
     }
 
     private Curve curve(List<Curve.Point> points) {
         if (points.size() < FEWEST) {
-            throw new Refused(
-                    "Only " + points.size() + " points of the sweep are at different voltages",
-                    "Give at least " + FEWEST + " points at different voltages");
+            throw new Unusable(
+                    Phrase.of("judged.sweep.same-voltages", count(points.size())),
+                    Phrase.of("judged.sweep.same-voltages.remedy", count(FEWEST)));
         }
         return new Curve(
                 points.stream().mapToDouble(Curve.Point::volts).toArray(),

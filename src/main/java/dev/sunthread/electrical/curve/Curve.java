@@ -1,5 +1,6 @@
 package dev.sunthread.electrical.curve;
 
+import dev.sunthread.kernel.verdict.Phrase;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.UnaryOperator;
@@ -10,9 +11,9 @@ public final class Curve {
 
     private final double[] volts;
     private final double[] amperes;
-    private final List<String> remarks;
+    private final List<Phrase> remarks;
 
-    Curve(double[] volts, double[] amperes, List<String> remarks) {
+    Curve(double[] volts, double[] amperes, List<Phrase> remarks) {
         this.volts = volts;
         this.amperes = amperes;
         this.remarks = List.copyOf(remarks);
@@ -24,7 +25,7 @@ public final class Curve {
     }
 
     /** What was odd about the sweep, in words. */
-    public List<String> remarks() {
+    public List<Phrase> remarks() {
         return remarks;
     }
 

@@ -1,5 +1,7 @@
 package dev.sunthread.electrical.curve;
 
+import dev.sunthread.kernel.verdict.Phrase;
+
 /**
  * How numbers are taken from a curve.
  *
@@ -18,8 +20,8 @@ public record CurveMethod(PowerMethod power, int shuntPoints, int seriesPoints) 
         }
     }
 
-    public String words() {
-        return "Maximum power by " + power.words() + "; slopes by lines through the first " + shuntPoints
-                + " and the last " + seriesPoints + " points";
+    public Phrase words() {
+        return Phrase.of(
+                "judged.curve.method", power.words(), String.valueOf(shuntPoints), String.valueOf(seriesPoints));
     }
 }

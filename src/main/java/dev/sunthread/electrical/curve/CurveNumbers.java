@@ -1,5 +1,6 @@
 package dev.sunthread.electrical.curve;
 
+import dev.sunthread.kernel.verdict.Phrase;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -19,11 +20,11 @@ public record CurveNumbers(
         MaximumPower power,
         double shunt,
         double series,
-        List<String> remarks) {
+        List<Phrase> remarks) {
 
     /** @throws dev.sunthread.kernel.Refused if the sweep does not reach from short circuit to open circuit */
     public static CurveNumbers of(Curve curve, CurveMethod method) {
-        List<String> remarks = new ArrayList<>(curve.remarks());
+        List<Phrase> remarks = new ArrayList<>(curve.remarks());
         double openCircuit = Ends.openCircuit(curve);
         double shortCircuit = Ends.shortCircuit(curve, openCircuit, remarks);
         int size = curve.size();

@@ -1,6 +1,8 @@
 package dev.sunthread.electrical.curve;
 
-import dev.sunthread.kernel.Refused;
+import dev.sunthread.kernel.verdict.Digit;
+import dev.sunthread.kernel.verdict.Phrase;
+import dev.sunthread.kernel.verdict.Unusable;
 import java.util.stream.IntStream;
 
 /**
@@ -17,7 +19,7 @@ public record DarkCurve(double shunt, double forward, double series) {
      *
      * @param at the current at which the forward voltage is wanted, in amperes
      * @param points how many points make a slope
-     * @throws Refused if the sweep does not reach that current
+     * @throws Unusable if the sweep does not reach that current
      */
     public static DarkCurve of(Curve curve, double at, int points) {
         int size = curve.size();
@@ -34,7 +36,7 @@ public record DarkCurve(double shunt, double forward, double series) {
                 return curve.volts(i - 1) + (at - before) / (behind - before) * (curve.volts(i) - curve.volts(i - 1));
             }
         }
-        throw new Refused(
-                "The dark curve never reaches " + at + " A", "Sweep to a higher voltage, or ask at a lower current");
+        throw new Unusable(
+                Phrase.of("judged.dark.never-reaches", Digit.plain(at)), Phrase.of("judged.dark.never-reaches.remedy"));
     }
 }

@@ -1,6 +1,7 @@
 package dev.sunthread.electrical.curve;
 
-import dev.sunthread.kernel.Refused;
+import dev.sunthread.kernel.verdict.Phrase;
+import dev.sunthread.kernel.verdict.Unusable;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -12,7 +13,7 @@ final class Ends {
 
     private Ends() {}
 
-    /** The voltage without current. @throws Refused if the sweep ends before */
+    /** The voltage without current. @throws Unusable if the sweep ends before */
     static double openCircuit(Curve curve) {
         for (int i = 1; i < curve.size(); i++) {
             double before = curve.amperes(i - 1);
@@ -21,14 +22,13 @@ final class Ends {
                 return curve.volts(i - 1) + before / (before - behind) * (curve.volts(i) - curve.volts(i - 1));
             }
         }
-        throw new Refused(
-                "The sweep never reaches open circuit: its current "
-                        + (curve.amperes(0) <= 0 ? "is never positive" : "never falls to nought"),
-                "Sweep until the current turns negative, and state currents that light drives as positive");
+        throw new Unusable(
+                Phrase.of(curve.amperes(0) <= 0 ? "judged.sweep.never-positive" : "judged.sweep.no-open-circuit"),
+                Phrase.of("judged.sweep.no-open-circuit.remedy"));
     }
 
-    /** The current without voltage; what had to be assumed is told. @throws Refused if no point is near enough */
-    static double shortCircuit(Curve curve, double openCircuit, List<String> remarks) {
+    /** The current without voltage; what had to be assumed is told. @throws Unusable if no point is near enough */
+    static double shortCircuit(Curve curve, double openCircuit, List<Phrase> remarks) {
         if (curve.volts(0) <= 0) {
             return curve.amperesAt(0);
         }
@@ -36,12 +36,14 @@ final class Ends {
                 .filter(i -> curve.volts(i) <= NEAR * openCircuit)
                 .toArray();
         if (near.length < 2) {
-            throw new Refused(
-                    "The sweep begins at " + curve.volts(0) + " V with " + near.length + " points near short circuit",
-                    "Sweep from a voltage of nought or less, or take two points within 3 % of the open-circuit voltage");
+            throw new Unusable(
+                    Phrase.of(
+                            "judged.sweep.no-short-circuit",
+                            String.valueOf(curve.volts(0)),
+                            String.valueOf(near.length)),
+                    Phrase.of("judged.sweep.no-short-circuit.remedy"));
         }
-        remarks.add("No point at or below 0 V; the current at short circuit is on the line through the first "
-                + near.length + " points");
+        remarks.add(Phrase.of("judged.sweep.short-circuit-by-line", String.valueOf(near.length)));
         return Line.through(curve, IntStream.of(near)).atZero();
     }
 }

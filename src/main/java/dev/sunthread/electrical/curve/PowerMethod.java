@@ -1,5 +1,6 @@
 package dev.sunthread.electrical.curve;
 
+import dev.sunthread.kernel.verdict.Phrase;
 import org.apache.commons.math3.analysis.polynomials.PolynomialFunction;
 import org.apache.commons.math3.fitting.PolynomialCurveFitter;
 import org.apache.commons.math3.fitting.WeightedObservedPoints;
@@ -34,13 +35,13 @@ public record PowerMethod(int order, int points) {
         }
     }
 
-    public String words() {
+    public Phrase words() {
         if (order == 0) {
-            return "largest measured point";
+            return Phrase.of("judged.power.largest");
         }
         return equals(THREE_POINT)
-                ? "parabola through three points"
-                : "polynomial of order " + order + " over " + points + " points";
+                ? Phrase.of("judged.power.three-point")
+                : Phrase.of("judged.power.polynomial", String.valueOf(order), String.valueOf(points));
     }
 
     MaximumPower of(Curve curve) {

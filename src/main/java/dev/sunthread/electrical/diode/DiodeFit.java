@@ -3,7 +3,8 @@ package dev.sunthread.electrical.diode;
 import dev.sunthread.electrical.curve.Curve;
 import dev.sunthread.electrical.curve.CurveMethod;
 import dev.sunthread.electrical.curve.CurveNumbers;
-import dev.sunthread.kernel.Refused;
+import dev.sunthread.kernel.verdict.Phrase;
+import dev.sunthread.kernel.verdict.Unusable;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
@@ -24,21 +25,20 @@ public final class DiodeFit {
 
     private DiodeFit() {}
 
-    /** @throws Refused if no start leads to a fit, or the curve has too few points */
+    /** @throws Unusable if no start leads to a fit, or the curve has too few points */
     public static FittedDiode of(Curve curve, Residual residual) {
         if (curve.size() <= DiodeEquations.PARAMETERS) {
-            throw new Refused(
-                    curve.size() + " points do not determine the five parameters of the model",
-                    "Sweep with more points");
+            throw new Unusable(
+                    Phrase.of("judged.diode.few-points", String.valueOf(curve.size())),
+                    Phrase.of("judged.diode.few-points.remedy"));
         }
         CurveNumbers numbers = CurveNumbers.of(curve, CurveMethod.USUAL);
         return DoubleStream.of(SLOPES)
                 .mapToObj(part -> start(numbers, part * numbers.openCircuit()))
                 .flatMap(start -> fitted(curve, start, residual).stream())
                 .min(Comparator.comparingDouble(FittedDiode::rootMeanSquare))
-                .orElseThrow(() -> new Refused(
-                        "No model of one diode fits the curve",
-                        "Look at the curve: steps of bypass diodes can't be fitted"));
+                .orElseThrow(() ->
+                        new Unusable(Phrase.of("judged.diode.none-fits"), Phrase.of("judged.diode.none-fits.remedy")));
     }
 
     private static SingleDiode start(CurveNumbers numbers, double slope) {

@@ -7,6 +7,7 @@ import dev.sunthread.catalog.specification.SpecificationTerms;
 import dev.sunthread.electrical.terms.RigError;
 import dev.sunthread.electrical.terms.Tested;
 import dev.sunthread.kernel.verdict.Judgement;
+import dev.sunthread.kernel.verdict.Phrase;
 import dev.sunthread.kernel.verdict.Span;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -42,7 +43,7 @@ public class TestJudge implements Judge<SpecificationTerms> {
         try {
             return terms.judge(test);
         } catch (IllegalArgumentException | IllegalStateException | ArithmeticException beyondNumbers) {
-            return Judgement.notProven("The specification's numbers and the raw data give no result");
+            return Judgement.notProven(Phrase.of("judged.specification-no-result"));
         }
     }
 

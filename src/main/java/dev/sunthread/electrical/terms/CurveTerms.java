@@ -4,10 +4,11 @@ import dev.sunthread.electrical.curve.Curve;
 import dev.sunthread.electrical.curve.CurveMethod;
 import dev.sunthread.electrical.curve.CurveNumbers;
 import dev.sunthread.electrical.translate.Translation;
-import dev.sunthread.kernel.Refused;
 import dev.sunthread.kernel.verdict.Criterion;
 import dev.sunthread.kernel.verdict.Limits;
+import dev.sunthread.kernel.verdict.Phrase;
 import dev.sunthread.kernel.verdict.Span;
+import dev.sunthread.kernel.verdict.Unusable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -28,20 +29,20 @@ public record CurveTerms(
 
     private static final double OUT_OF_SCALE = 100;
 
-    List<Criterion> judge(Tested test, List<String> remarks) {
+    List<Criterion> judge(Tested test, List<Phrase> remarks) {
         Optional<Swept> swept =
                 test.sweeps().stream().filter(one -> one.name().equals(sweep)).findFirst();
         if (swept.isEmpty()) {
-            return missing("no sweep \"" + sweep + "\" is recorded");
+            return missing(Phrase.of("judged.sweep.none", sweep));
         }
         try {
             return judge(swept.get(), test.error(), remarks);
-        } catch (Refused unusable) {
-            return missing("sweep \"" + sweep + "\" can't be used: " + unusable.reason());
+        } catch (Unusable unusable) {
+            return missing(Phrase.of("judged.sweep.unusable", sweep, unusable.why()));
         }
     }
 
-    private List<Criterion> judge(Swept swept, RigError error, List<String> remarks) {
+    private List<Criterion> judge(Swept swept, RigError error, List<Phrase> remarks) {
         List<Seen> seen = new ArrayList<>();
         for (Curve corrected : error.corrected(Curve.of(swept.volts(), swept.amperes()))) {
             seen.add(seen(corrected, swept));
@@ -56,7 +57,7 @@ public record CurveTerms(
     /** A curve under the conditions that limits are stated for, with what it says. */
     public record Seen(Curve curve, CurveNumbers numbers) {}
 
-    /** @throws Refused if nothing can be made of it, or it can't be translated */
+    /** @throws Unusable if nothing can be made of it, or it can't be translated */
     public Seen seen(Swept swept) {
         return seen(Curve.of(swept.volts(), swept.amperes()), swept);
     }
@@ -67,9 +68,7 @@ public record CurveTerms(
             return new Seen(measured, raw);
         }
         if (swept.conditions() == null) {
-            throw new Refused(
-                    "its irradiance and cell temperature are not recorded, so it can't be translated",
-                    "Record both with the sweep");
+            throw new Unusable(Phrase.of("judged.sweep.no-conditions"), Phrase.of("judged.sweep.no-conditions.remedy"));
         }
         Translation.Measured under =
                 new Translation.Measured(swept.conditions(), raw.shortCircuit(), raw.openCircuit());
@@ -95,16 +94,23 @@ public record CurveTerms(
                 .filter(limit -> isOff(limit.least(), current) || isOff(limit.most(), current))
                 .findFirst()
                 .map(limit -> Criterion.flaw(
-                        "Currents look like another unit",
-                        "the short-circuit current is " + (current > 1 ? "far above" : "far below")
-                                + " its limits, as if milliamperes were told as amperes or the other way round"));
+                        Phrase.of("judged.sweep.other-unit"),
+                        Phrase.of(
+                                isAbove(limit, current)
+                                        ? "judged.sweep.other-unit.above"
+                                        : "judged.sweep.other-unit.below")));
+    }
+
+    private static boolean isAbove(Limits limit, double current) {
+        Double stated = limit.least() == null ? limit.most() : limit.least();
+        return stated != null && current > stated;
     }
 
     private static boolean isOff(@Nullable Double limit, double current) {
         return limit != null && limit > 0 && (current > OUT_OF_SCALE * limit || current * OUT_OF_SCALE < limit);
     }
 
-    private List<Criterion> missing(String why) {
+    private List<Criterion> missing(Phrase why) {
         return limits.stream()
                 .map(limited -> Criterion.missing(
                         limited.quantity().named(), limited.quantity().unit(), limited.limits(), why))

@@ -1,27 +1,28 @@
 package dev.sunthread.electrical.terms;
 
+import dev.sunthread.kernel.verdict.Phrase;
 import java.util.function.ToDoubleFunction;
 
 /** What can be limited of a test of insulation or of the path to ground. */
 public enum SafetyQuantity {
-    INSULATION_RESISTANCE(false, "Insulation resistance", "Mohm", reading -> reading.ohms() / 1e6),
-    LEAKAGE(false, "Leakage current", "uA", reading -> Math.abs(reading.amperes()) * 1e6),
-    GROUND_RESISTANCE(true, "Resistance to ground", "ohm", SafetyReading::ohms);
+    INSULATION_RESISTANCE(false, "judged.safety.insulation", "Mohm", reading -> reading.ohms() / 1e6),
+    LEAKAGE(false, "judged.safety.leakage", "uA", reading -> Math.abs(reading.amperes()) * 1e6),
+    GROUND_RESISTANCE(true, "judged.safety.ground", "ohm", SafetyReading::ohms);
 
     private final boolean ground;
-    private final String named;
+    private final String code;
     private final String unit;
     private final ToDoubleFunction<SafetyReading> value;
 
-    SafetyQuantity(boolean ground, String named, String unit, ToDoubleFunction<SafetyReading> value) {
+    SafetyQuantity(boolean ground, String code, String unit, ToDoubleFunction<SafetyReading> value) {
         this.ground = ground;
-        this.named = named;
+        this.code = code;
         this.unit = unit;
         this.value = value;
     }
 
-    public String named() {
-        return named;
+    public Phrase named() {
+        return Phrase.of(code);
     }
 
     public String unit() {

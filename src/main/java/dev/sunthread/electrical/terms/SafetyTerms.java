@@ -3,6 +3,7 @@ package dev.sunthread.electrical.terms;
 import dev.sunthread.kernel.verdict.Criterion;
 import dev.sunthread.kernel.verdict.Digit;
 import dev.sunthread.kernel.verdict.Limits;
+import dev.sunthread.kernel.verdict.Phrase;
 import dev.sunthread.kernel.verdict.Span;
 import java.util.List;
 
@@ -18,7 +19,8 @@ public record SafetyTerms(SafetyQuantity quantity, Limits limits, double applied
     Criterion judge(List<SafetyReading> readings) {
         List<SafetyReading> taken = readings.stream().filter(quantity::isReadBy).toList();
         if (taken.isEmpty()) {
-            return Criterion.missing(quantity.named(), quantity.unit(), limits, "it was not measured");
+            return Criterion.missing(
+                    quantity.named(), quantity.unit(), limits, Phrase.of("judged.safety.not-measured"));
         }
         return taken.stream()
                 .filter(reading -> quantity.applied(reading) >= applied && reading.seconds() >= seconds)
@@ -28,9 +30,8 @@ public record SafetyTerms(SafetyQuantity quantity, Limits limits, double applied
                 .orElseGet(() -> Criterion.missing(quantity.named(), quantity.unit(), limits, weak()));
     }
 
-    private String weak() {
-        return "no reading was taken at " + Digit.plain(applied) + " " + quantity.appliedUnit() + " held for "
-                + Digit.plain(seconds) + " s";
+    private Phrase weak() {
+        return Phrase.of("judged.safety.weak", Digit.plain(applied), quantity.appliedUnit(), Digit.plain(seconds));
     }
 
     /**

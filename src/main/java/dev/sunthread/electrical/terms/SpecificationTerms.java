@@ -2,6 +2,7 @@ package dev.sunthread.electrical.terms;
 
 import dev.sunthread.kernel.verdict.Criterion;
 import dev.sunthread.kernel.verdict.Judgement;
+import dev.sunthread.kernel.verdict.Phrase;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -11,10 +12,10 @@ public record SpecificationTerms(List<CurveTerms> curves, List<SafetyTerms> safe
     /** Judges a test; one without raw data proves nothing. */
     public Judgement judge(Tested test) {
         if (test.sweeps().isEmpty() && test.readings().isEmpty()) {
-            return Judgement.notProven("No raw data of the test is recorded");
+            return Judgement.notProven(Phrase.of("judged.no-raw-data"));
         }
         List<Criterion> criteria = new ArrayList<>();
-        List<String> remarks = new ArrayList<>();
+        List<Phrase> remarks = new ArrayList<>();
         curves.forEach(terms -> criteria.addAll(terms.judge(test, remarks)));
         safety.forEach(terms -> criteria.add(terms.judge(test.readings())));
         return Judgement.of(criteria, remarks);

@@ -59,12 +59,14 @@ public record Limits(@Nullable Double least, @Nullable Double most, double guard
     }
 
     /** In words, such as "at least 55 min". */
-    public String words(String unit) {
+    public Phrase words(String unit) {
         if (least == null) {
-            return most == null ? "of any value" : "at most " + Digit.plain(most) + " " + unit;
+            return most == null
+                    ? Phrase.of("judged.limits.any")
+                    : Phrase.of("judged.limits.most", Digit.with(Digit.said(most), unit));
         }
         return most == null
-                ? "at least " + Digit.plain(least) + " " + unit
-                : "from " + Digit.plain(least) + " to " + Digit.plain(most) + " " + unit;
+                ? Phrase.of("judged.limits.least", Digit.with(Digit.said(least), unit))
+                : Phrase.of("judged.limits.both", Digit.said(least), Digit.with(Digit.said(most), unit));
     }
 }

@@ -35,14 +35,24 @@ public record Span(double low, double high) {
         return new Span(low * factor, high * factor);
     }
 
+    /** The higher of two values. */
+    public Span highest(Span other) {
+        return new Span(Math.max(low, other.low), Math.max(high, other.high));
+    }
+
     /** The least span with the values of both. */
     public Span hull(Span other) {
         return new Span(Math.min(low, other.low), Math.max(high, other.high));
     }
 
+    /** For a place of a phrase, or a cell of a table. */
+    public Object said() {
+        return isExact() ? Digit.said(low) : Phrase.of("judged.span", Digit.said(low), Digit.said(high));
+    }
+
     /** In plain digits, such as "12.5" or "12 to 13.5". */
     @Override
     public String toString() {
-        return isExact() ? Digit.plain(low) : Digit.plain(low) + " to " + Digit.plain(high);
+        return said().toString();
     }
 }

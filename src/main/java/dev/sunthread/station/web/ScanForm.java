@@ -13,21 +13,15 @@ import org.jspecify.annotations.Nullable;
  * @param id given by the page's script, or by the server where no script runs
  * @param age how long ago it was scanned, in milliseconds; so the clock of the device need not be right
  * @param kept whether the page kept it because the server was away; absent where no script runs
- * @param behind how many scans the page keeps behind it; absent where no script runs
  */
 record ScanForm(
         @Nullable String id,
         @Nullable String text,
         @Nullable Long age,
-        @Nullable Boolean kept,
-        @Nullable Integer behind) {
+        @Nullable Boolean kept) {
 
     private static final Duration LONGEST = Duration.ofDays(30);
     private static final int LONGEST_TEXT = 4000;
-
-    int keptBehind() {
-        return behind == null ? 0 : Math.max(0, behind);
-    }
 
     boolean isSomething() {
         return text != null && !text.isBlank();

@@ -1,6 +1,7 @@
 package dev.sunthread.web.chart;
 
 import dev.sunthread.kernel.verdict.Digit;
+import dev.sunthread.kernel.verdict.Phrase;
 import dev.sunthread.kernel.verdict.Span;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,29 +14,30 @@ public final class ChartDraft {
 
     private static final int STYLES = 6;
 
-    private record Drawn(String name, double[] x, double[] y) {}
+    private record Drawn(Object name, double[] x, double[] y) {}
 
-    private record Wanted(String name, Span span) {}
+    private record Wanted(Phrase name, Span span) {}
 
-    private final String label;
-    private final String xTitle;
-    private final String yTitle;
+    private final Phrase label;
+    private final Phrase xTitle;
+    private final Phrase yTitle;
     private final List<Drawn> lines = new ArrayList<>();
     private final List<Wanted> bands = new ArrayList<>();
 
-    public ChartDraft(String label, String xTitle, String yTitle) {
+    public ChartDraft(Phrase label, Phrase xTitle, Phrase yTitle) {
         this.label = label;
         this.xTitle = xTitle;
         this.yTitle = yTitle;
     }
 
-    public ChartDraft line(String name, double[] x, double[] y) {
+    /** A line by its name: a phrase, or a mark that is the same in every language. */
+    public ChartDraft line(Object name, double[] x, double[] y) {
         lines.add(new Drawn(name, x, y));
         return this;
     }
 
     /** A band of values that lines should lie in. */
-    public ChartDraft band(String name, Span span) {
+    public ChartDraft band(Phrase name, Span span) {
         bands.add(new Wanted(name, span));
         return this;
     }

@@ -10,6 +10,7 @@ import dev.sunthread.kernel.Refused;
 import dev.sunthread.kernel.Table;
 import dev.sunthread.ledger.Sealer;
 import dev.sunthread.web.Paged;
+import dev.sunthread.web.language.Interpreter;
 import jakarta.servlet.http.HttpServletResponse;
 import java.time.ZoneId;
 import java.util.List;
@@ -31,9 +32,11 @@ class JudgingController {
 
     private final JudgedKinds kinds;
     private final Sealer sealer;
+    private final Interpreter interpreter;
     private final ZoneId zone;
 
-    JudgingController(JudgedKinds kinds, Sealer sealer, ZoneId zone) {
+    JudgingController(JudgedKinds kinds, Sealer sealer, Interpreter interpreter, ZoneId zone) {
+        this.interpreter = interpreter;
         this.kinds = kinds;
         this.sealer = sealer;
         this.zone = zone;
@@ -100,7 +103,7 @@ class JudgingController {
                         List.of(table(kind, id, before, after))));
     }
 
-    private static Table<?> table(JudgingAgain<?> kind, long id, @Nullable String before, @Nullable String after) {
+    private Table<?> table(JudgingAgain<?> kind, long id, @Nullable String before, @Nullable String after) {
         return Table.listed(
                 "lines",
                 () -> kind.lines(id, before, after, 0, EVERYTHING),
@@ -110,7 +113,7 @@ class JudgingController {
                 column("column.at", JudgedAgain.Line::at),
                 column("column.before", JudgedAgain.Line::before),
                 column("column.after", JudgedAgain.Line::after),
-                column("column.why-before", JudgedAgain.Line::beforeSentence),
-                column("column.why-after", JudgedAgain.Line::afterSentence));
+                column("column.why-before", line -> interpreter.say(line.whyBefore())),
+                column("column.why-after", line -> interpreter.say(line.whyAfter())));
     }
 }

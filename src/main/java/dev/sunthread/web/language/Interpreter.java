@@ -1,5 +1,6 @@
 package dev.sunthread.web.language;
 
+import dev.sunthread.kernel.verdict.Phrase;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -48,11 +49,19 @@ public class Interpreter {
         }
     }
 
-    /** The sentence in the language of the page that is being written. */
+    /** The sentence in the language of the page that is being written; a phrase by its message. */
     public String say(@Nullable Object sentence) {
         Locale reader = LocaleContextHolder.getLocale();
+        if (sentence instanceof Phrase phrase) {
+            return phrase.said((code, places) -> messages.getMessage(code, places, reader));
+        }
         String text = sentence == null ? "" : sentence.toString();
         return reader.getLanguage().equals(Locale.ENGLISH.getLanguage()) ? text : say(text, reader);
+    }
+
+    /** A phrase in the language of the page; any other text, such as the mark of a sensor, as it stands. */
+    public String phrase(@Nullable Object text) {
+        return text instanceof Phrase phrase ? say(phrase) : String.valueOf(text == null ? "" : text);
     }
 
     String say(String text, Locale reader) {

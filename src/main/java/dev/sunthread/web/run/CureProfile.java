@@ -1,7 +1,9 @@
 package dev.sunthread.web.run;
 
+import dev.sunthread.catalog.FoundError;
 import dev.sunthread.cure.judging.RawRun;
 import dev.sunthread.kernel.verdict.Digit;
+import dev.sunthread.kernel.verdict.Phrase;
 import dev.sunthread.web.chart.Chart;
 import java.util.Arrays;
 import java.util.List;
@@ -18,7 +20,7 @@ public record CureProfile(List<Chart> charts, List<Sensor> sensors, List<Reading
     public record Sensor(
             String sensor,
             @Nullable String position,
-            String quantity,
+            Phrase quantity,
             String unit,
             int readings,
             String least,
@@ -28,12 +30,23 @@ public record CureProfile(List<Chart> charts, List<Sensor> sensors, List<Reading
     /** One reading of a sensor, in seconds after the run began. */
     public record Reading(String sensor, double second, double value, String unit) {}
 
+    /** What is measured, in words. */
+    static Phrase measured(FoundError.Quantity quantity) {
+        return switch (quantity) {
+            case TEMPERATURE -> Phrase.of("judging.reads.temperature");
+            case IRRADIANCE -> Phrase.of("judging.reads.irradiance");
+            case HUMIDITY -> Phrase.of("judging.reads.humidity");
+            case CURRENT -> Phrase.of("judging.reads.current");
+            case VOLTAGE -> Phrase.of("judging.reads.voltage");
+        };
+    }
+
     static Sensor sensor(RawRun.RawSeries series) {
         double[] values = series.values();
         return new Sensor(
                 series.sensor(),
                 series.position(),
-                series.quantity().name().toLowerCase(java.util.Locale.ROOT),
+                measured(series.quantity()),
                 series.unitOfMeasure(),
                 values.length,
                 Digit.plain(Arrays.stream(values).min().orElse(0)),

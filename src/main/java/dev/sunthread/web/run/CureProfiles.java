@@ -2,16 +2,17 @@ package dev.sunthread.web.run;
 
 import dev.sunthread.catalog.FoundError;
 import dev.sunthread.catalog.Recipes;
+import dev.sunthread.catalog.judging.Judge;
 import dev.sunthread.catalog.recipe.RecipeTerms;
 import dev.sunthread.cure.judging.RawRun;
 import dev.sunthread.cure.judging.RawRuns;
+import dev.sunthread.kernel.verdict.Phrase;
 import dev.sunthread.kernel.verdict.Span;
 import dev.sunthread.web.chart.Chart;
 import dev.sunthread.web.chart.ChartDraft;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.springframework.stereotype.Component;
@@ -29,7 +30,7 @@ class CureProfiles {
     }
 
     CureProfile of(long entry, String recipe) {
-        RawRun run = raw.of(List.of(entry)).get(entry);
+        RawRun run = raw.of(List.of(Judge.Case.of(entry))).get(entry);
         if (run == null) {
             return new CureProfile(List.of(), List.of(), List.of());
         }
@@ -49,15 +50,15 @@ class CureProfiles {
         if (drawn.isEmpty()) {
             return Optional.empty();
         }
-        String name = quantity.name().toLowerCase(Locale.ROOT);
+        Phrase name = CureProfile.measured(quantity);
         ChartDraft draft = new ChartDraft(
-                "Readings of " + name + " over the run; the table below tells the same",
-                "minutes after the start",
-                name + " (" + drawn.get(0).unitOfMeasure() + ")");
+                Phrase.of("chart.readings", name),
+                Phrase.of("chart.minutes"),
+                Phrase.of("chart.with-unit", name, drawn.get(0).unitOfMeasure()));
         drawn.forEach(one -> draft.line(
                 one.sensor(), Arrays.stream(one.seconds()).map(s -> s / 60).toArray(), one.values()));
         terms.flatMap(stated -> window(stated, quantity))
-                .ifPresent(window -> draft.band("window of the recipe", window));
+                .ifPresent(window -> draft.band(Phrase.of("chart.window"), window));
         return Optional.of(draft.placed());
     }
 

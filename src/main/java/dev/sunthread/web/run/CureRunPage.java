@@ -1,6 +1,7 @@
 package dev.sunthread.web.run;
 
 import dev.sunthread.inbox.OpenFinding;
+import dev.sunthread.kernel.verdict.Phrase;
 import java.time.OffsetDateTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -32,7 +33,21 @@ public record CureRunPage(
             String entry) {}
 
     /** What the raw data of one entry say. */
-    public record Judged(String entry, List<RunVerdict> verdicts, CureProfile profile) {}
+    public record Judged(String entry, List<RunVerdict> verdicts, CureProfile profile, List<Bond> bonds) {}
+
+    /**
+     * A bond that is judged apart from the run: cured more than once, or by the sensor nearest to it.
+     *
+     * @param runs all its cures by the recipe
+     */
+    public record Bond(
+            String item,
+            String serial,
+            @Nullable String issuer,
+            @Nullable String position,
+            List<String> runs,
+            String outcome,
+            Phrase sentence) {}
 
     /** A carrier in the load, with its position in the equipment. */
     public record Carrier(String code, @Nullable String position) {}

@@ -1,7 +1,6 @@
 package dev.sunthread.web.run;
 
 import dev.sunthread.cure.CureRuns;
-import dev.sunthread.cure.judging.CureVerdicts;
 import dev.sunthread.inbox.Findings;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
@@ -47,15 +46,13 @@ class CureRunPages {
 
     private final CureRuns runs;
     private final Findings findings;
-    private final CureVerdicts verdicts;
-    private final CureProfiles profiles;
+    private final JudgedCures judged;
     private final JdbcClient jdbc;
 
-    CureRunPages(CureRuns runs, Findings findings, CureVerdicts verdicts, CureProfiles profiles, JdbcClient jdbc) {
+    CureRunPages(CureRuns runs, Findings findings, JudgedCures judged, JdbcClient jdbc) {
         this.runs = runs;
         this.findings = findings;
-        this.verdicts = verdicts;
-        this.profiles = profiles;
+        this.judged = judged;
         this.jdbc = jdbc;
     }
 
@@ -71,16 +68,7 @@ class CureRunPages {
                 records,
                 list(CARRIERS, run, cutoff, CureRunPage.Carrier.class),
                 list(UNITS, run, cutoff, CureRunPage.Member.class),
-                records.stream().map(record -> judged(record, cutoff)).toList());
-    }
-
-    private CureRunPage.Judged judged(CureRunPage.Recorded record, long cutoff) {
-        return new CureRunPage.Judged(
-                record.entry(),
-                verdicts.under(record.number(), cutoff).stream()
-                        .map(RunVerdict::of)
-                        .toList(),
-                profiles.of(record.number(), record.recipe()));
+                records.stream().map(record -> judged.of(record, cutoff)).toList());
     }
 
     private <T> List<T> list(String sql, long run, long cutoff, Class<T> type) {

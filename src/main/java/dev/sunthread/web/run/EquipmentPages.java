@@ -29,8 +29,8 @@ class EquipmentPages {
                     FROM catalog.check_error f WHERE f.entry = c.entry) AS errors,
                    (SELECT concat_ws(', ', m.irradiance || ' mW/cm2', m.band, 'lamp at ' || m.lamp_hours || ' h')
                     FROM catalog.check_radiometer m WHERE m.entry = c.entry) AS radiometer,
-                   (SELECT count(*) FROM cure.verdict v WHERE v.checked = c.entry AND v.measured AND v.outcome <> 'PASSED')
-                   + (SELECT count(*) FROM electrical.verdict v
+                   (SELECT count(DISTINCT v.entry) FROM cure.verdict v WHERE v.checked = c.entry AND v.measured AND v.outcome <> 'PASSED')
+                   + (SELECT count(DISTINCT v.entry) FROM electrical.verdict v
                       WHERE v.checked = c.entry AND v.measured AND v.outcome <> 'PASSED') AS lost,
                    e.id AS entry
             FROM catalog.equipment_check c JOIN ledger.entry e ON e.number = c.entry
@@ -51,8 +51,8 @@ class EquipmentPages {
                JOIN catalog.specification s ON s.id = r.specification
                WHERE r.equipment = :equipment AND %1$s ORDER BY r.started_at DESC LIMIT :upto)) runs
             ORDER BY "from" DESC, number LIMIT :most OFFSET :offset) shown
-            LEFT JOIN cure.standing cs ON what = 'cure run' AND cs.entry = shown.entry AND cs.measured
-            LEFT JOIN electrical.standing ts ON what = 'test run' AND ts.entry = shown.entry AND ts.measured
+            LEFT JOIN cure.standing cs ON what = 'cure run' AND cs.entry = shown.entry
+            LEFT JOIN electrical.standing ts ON what = 'test run' AND ts.entry = shown.entry
             ORDER BY "from" DESC, number
             """.formatted(Known.at("r.entry"));
 

@@ -12,7 +12,22 @@ final class RunTables {
     private RunTables() {}
 
     static List<Table<?>> ofCureRun(CureRunPage page) {
-        return List.of(members(page), readings(page));
+        return List.of(members(page), readings(page), bonds(page));
+    }
+
+    private static Table<?> bonds(CureRunPage page) {
+        return Table.listed(
+                "bonds",
+                () -> page.judged().stream()
+                        .flatMap(judged -> judged.bonds().stream())
+                        .toList(),
+                column("column.item", CureRunPage.Bond::item),
+                column("column.serial", CureRunPage.Bond::serial),
+                column("column.issuer", CureRunPage.Bond::issuer),
+                column("column.position", CureRunPage.Bond::position),
+                column("column.cures", CureRunPage.Bond::runs),
+                column("column.verdict", CureRunPage.Bond::outcome),
+                column("column.why", CureRunPage.Bond::sentence));
     }
 
     private static Table<?> readings(CureRunPage page) {

@@ -4,6 +4,7 @@ import dev.sunthread.catalog.judging.Under;
 import dev.sunthread.kernel.verdict.Criterion;
 import dev.sunthread.kernel.verdict.Digit;
 import dev.sunthread.kernel.verdict.Judgement;
+import dev.sunthread.kernel.verdict.Phrase;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -13,14 +14,14 @@ import org.jspecify.annotations.Nullable;
  * @param inForce whether the revision was in force when the run began
  */
 public record RunVerdict(
-        String revision, boolean inForce, String outcome, String sentence, List<String> remarks, List<Row> criteria) {
+        String revision, boolean inForce, String outcome, Phrase sentence, List<Phrase> remarks, List<Row> criteria) {
 
     /** A value with its limits. */
     public record Row(
-            String name,
-            @Nullable String value,
+            Phrase name,
+            @Nullable Object value,
             String unit,
-            String limits,
+            Phrase limits,
             @Nullable String margin,
             String outcome) {}
 
@@ -38,7 +39,7 @@ public record RunVerdict(
     private static Row row(Criterion criterion) {
         return new Row(
                 criterion.name(),
-                criterion.value() == null ? null : criterion.value().toString(),
+                criterion.value() == null ? null : criterion.value().said(),
                 criterion.unit(),
                 criterion.limits().words(criterion.unit()),
                 criterion.value() == null

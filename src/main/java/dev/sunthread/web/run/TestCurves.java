@@ -9,8 +9,9 @@ import dev.sunthread.electrical.diode.Residual;
 import dev.sunthread.electrical.judging.RawTests;
 import dev.sunthread.electrical.terms.Swept;
 import dev.sunthread.electrical.translate.Conditions;
-import dev.sunthread.kernel.Refused;
 import dev.sunthread.kernel.verdict.Digit;
+import dev.sunthread.kernel.verdict.Phrase;
+import dev.sunthread.kernel.verdict.Unusable;
 import dev.sunthread.web.chart.Chart;
 import dev.sunthread.web.chart.ChartDraft;
 import java.util.ArrayList;
@@ -43,16 +44,16 @@ class TestCurves {
     private static TestCurve curve(Swept swept) {
         try {
             return seen(swept, Curve.of(swept.volts(), swept.amperes()));
-        } catch (Refused unusable) {
+        } catch (Unusable unusable) {
             return new TestCurve(
                     swept.name(),
                     words(swept.conditions()),
                     List.of(),
                     List.of(),
                     points(swept),
-                    "",
+                    null,
                     List.of(),
-                    unusable.reason() + ". " + unusable.remedy());
+                    unusable);
         }
     }
 
@@ -70,58 +71,59 @@ class TestCurves {
                 points(swept),
                 METHOD.words(),
                 numbers.remarks(),
-                "");
+                null);
     }
 
     private static Optional<FittedDiode> fit(Curve curve, Residual residual) {
         try {
             return Optional.of(DiodeFit.of(curve, residual));
-        } catch (Refused noFit) {
+        } catch (Unusable noFit) {
             return Optional.empty();
         }
     }
 
     private static List<TestCurve.Number> numbers(CurveNumbers numbers) {
         return List.of(
-                number("Short-circuit current", numbers.shortCircuit(), "A"),
-                number("Open-circuit voltage", numbers.openCircuit(), "V"),
-                number("Maximum power", numbers.power().watts(), "W"),
-                number("Voltage of it", numbers.power().volts(), "V"),
-                number("Current of it", numbers.power().amperes(), "A"),
-                number("Fill factor", numbers.fillFactor(), "of 1"),
-                number("Slope resistance at short circuit", numbers.shunt(), "ohm"),
-                number("Slope resistance at open circuit", numbers.series(), "ohm"));
+                number(Phrase.of("judged.curve.isc"), numbers.shortCircuit(), "A"),
+                number(Phrase.of("judged.curve.voc"), numbers.openCircuit(), "V"),
+                number(Phrase.of("judged.curve.pmax"), numbers.power().watts(), "W"),
+                number(Phrase.of("test-run.voltage-of-it"), numbers.power().volts(), "V"),
+                number(Phrase.of("test-run.current-of-it"), numbers.power().amperes(), "A"),
+                number(Phrase.of("judged.curve.ff"), numbers.fillFactor(), ""),
+                number(Phrase.of("judged.curve.shunt-slope"), numbers.shunt(), "ohm"),
+                number(Phrase.of("judged.curve.series-slope"), numbers.series(), "ohm"));
     }
 
     private static List<TestCurve.Number> fitted(FittedDiode fit) {
-        String by = ", one diode by " + fit.residual().words();
+        Phrase by = fit.residual().words();
         return List.of(
-                number("Photo current" + by, fit.diode().photo(), "A"),
-                number("Saturation current" + by, fit.diode().saturation(), "A"),
-                number("Voltage slope of the diodes" + by, fit.diode().slope(), "V"),
-                number("Series resistance" + by, fit.diode().series(), "ohm"),
-                number("Shunt resistance" + by, fit.diode().shunt(), "ohm"),
-                number("Root mean square" + by, fit.rootMeanSquare(), "A"));
+                number(Phrase.of("test-run.diode.photo", by), fit.diode().photo(), "A"),
+                number(Phrase.of("test-run.diode.saturation", by), fit.diode().saturation(), "A"),
+                number(Phrase.of("test-run.diode.slope", by), fit.diode().slope(), "V"),
+                number(Phrase.of("test-run.diode.series", by), fit.diode().series(), "ohm"),
+                number(Phrase.of("test-run.diode.shunt", by), fit.diode().shunt(), "ohm"),
+                number(Phrase.of("test-run.diode.rms", by), fit.rootMeanSquare(), "A"));
     }
 
-    private static TestCurve.Number number(String name, double value, String unit) {
+    private static TestCurve.Number number(Phrase name, double value, String unit) {
         return new TestCurve.Number(name, Digit.plain(value), unit);
     }
 
     private static List<Chart> charts(Curve curve, Optional<FittedDiode> fit) {
-        ChartDraft current = new ChartDraft("Current over voltage; the table below tells the same", "volts", "amperes")
-                .line("measured", curve.volts(), curve.amperes());
+        ChartDraft current = new ChartDraft(
+                        Phrase.of("chart.current"), Phrase.of("chart.volts"), Phrase.of("chart.amperes"))
+                .line(Phrase.of("chart.measured"), curve.volts(), curve.amperes());
         double[] watts =
                 IntStream.range(0, curve.size()).mapToDouble(curve::watts).toArray();
-        ChartDraft power = new ChartDraft("Power over voltage; the table below tells the same", "volts", "watts")
-                .line("measured", curve.volts(), watts);
+        ChartDraft power = new ChartDraft(Phrase.of("chart.power"), Phrase.of("chart.volts"), Phrase.of("chart.watts"))
+                .line(Phrase.of("chart.measured"), curve.volts(), watts);
         fit.ifPresent(found -> {
             double[] volts = between(curve.volts(0), curve.volts(curve.size() - 1));
             double[] amperes =
                     DoubleStream.of(volts).map(found.diode()::current).toArray();
-            current.line("one diode", volts, amperes);
+            current.line(Phrase.of("chart.one-diode"), volts, amperes);
             power.line(
-                    "one diode",
+                    Phrase.of("chart.one-diode"),
                     volts,
                     IntStream.range(0, DRAWN)
                             .mapToDouble(i -> volts[i] * amperes[i])
@@ -143,10 +145,10 @@ class TestCurves {
                 .toList();
     }
 
-    private static String words(@Nullable Conditions conditions) {
+    private static Phrase words(@Nullable Conditions conditions) {
         return conditions == null
-                ? "irradiance or temperature not recorded"
-                : Digit.plain(conditions.irradiance()) + " W/m2, cells at " + Digit.plain(conditions.celsius())
-                        + " degC";
+                ? Phrase.of("test-run.no-conditions")
+                : Phrase.of(
+                        "test-run.conditions", Digit.plain(conditions.irradiance()), Digit.plain(conditions.celsius()));
     }
 }

@@ -1,5 +1,6 @@
 package dev.sunthread.web.value;
 
+import dev.sunthread.kernel.verdict.Phrase;
 import dev.sunthread.web.Paged;
 import dev.sunthread.web.chart.Chart;
 import java.math.BigDecimal;
@@ -18,7 +19,7 @@ public record ValuePage(
         String operation,
         String value,
         @Nullable Chart chart,
-        List<String> limits,
+        List<Phrase> limits,
         List<Outside> outside,
         Paged<Reading> readings) {
 
@@ -27,7 +28,7 @@ public record ValuePage(
             OffsetDateTime at, String station, BigDecimal value, String unit, String units, String entry) {}
 
     /** What lies on one side of a limit. */
-    public record Outside(String words, String scope) {}
+    public record Outside(Phrase words, String scope) {}
 
     /** A value that steps of an operation have. */
     public record Known(String operation, String value, String unit, long steps, BigDecimal least, BigDecimal most) {}

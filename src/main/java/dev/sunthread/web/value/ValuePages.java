@@ -1,6 +1,8 @@
 package dev.sunthread.web.value;
 
 import dev.sunthread.catalog.ValueBounds;
+import dev.sunthread.kernel.verdict.Limits;
+import dev.sunthread.kernel.verdict.Phrase;
 import dev.sunthread.kernel.verdict.Span;
 import dev.sunthread.ledger.Known;
 import dev.sunthread.web.Paged;
@@ -79,7 +81,7 @@ class ValuePages {
                 operation,
                 value,
                 chart(value, readings(operation, value, cutoff, 0, DRAWN), limits),
-                limits.stream().map(ValueBounds::words).toList(),
+                limits.stream().map(ValuePages::words).toList(),
                 limits.stream()
                         .flatMap(bounds -> outside(operation, value, bounds))
                         .distinct()
@@ -110,15 +112,21 @@ class ValuePages {
         double[] values =
                 newest.stream().mapToDouble(one -> one.value().doubleValue()).toArray();
         ChartDraft draft = new ChartDraft(
-                        value + " over time; the table below tells the same",
-                        "days after the first of the newest " + newest.size(),
-                        value + " (" + first.unit() + ")")
+                        Phrase.of("chart.value", value),
+                        Phrase.of("chart.days", String.valueOf(newest.size())),
+                        Phrase.of("chart.with-unit", value, first.unit()))
                 .line(value, days, values);
         limits.stream()
                 .filter(bounds -> bounds.least() != null && bounds.most() != null)
                 .findFirst()
-                .ifPresent(bounds -> draft.band("within limits", span(bounds)));
+                .ifPresent(bounds -> draft.band(Phrase.of("chart.within"), span(bounds)));
         return draft.placed();
+    }
+
+    private static Phrase words(ValueBounds bounds) {
+        Double least = bounds.least() == null ? null : bounds.least().doubleValue();
+        Double most = bounds.most() == null ? null : bounds.most().doubleValue();
+        return new Limits(least, most, 0).words(bounds.unitOfMeasure());
     }
 
     private static Span span(ValueBounds bounds) {
@@ -129,13 +137,13 @@ class ValuePages {
 
     private static Stream<ValuePage.Outside> outside(String operation, String value, ValueBounds bounds) {
         return Stream.of(
-                        bounds.least() == null ? null : scope(operation, value, null, bounds.least(), "below or at "),
-                        bounds.most() == null ? null : scope(operation, value, bounds.most(), null, "above or at "))
+                        bounds.least() == null ? null : scope(operation, value, null, bounds.least(), "value.below"),
+                        bounds.most() == null ? null : scope(operation, value, bounds.most(), null, "value.above"))
                 .flatMap(Stream::ofNullable);
     }
 
     private static ValuePage.Outside scope(
-            String operation, String value, @Nullable BigDecimal least, @Nullable BigDecimal most, String words) {
+            String operation, String value, @Nullable BigDecimal least, @Nullable BigDecimal most, String side) {
         ObjectNode of = JsonMapper.shared().createObjectNode();
         of.put("of", "value").put("value", value);
         if (least != null) {
@@ -147,6 +155,6 @@ class ValuePages {
         ObjectNode steps = JsonMapper.shared().createObjectNode();
         steps.put("of", "all");
         steps.putArray("scopes").add(of).addObject().put("of", "operation").put("operation", operation);
-        return new ValuePage.Outside(words + (least == null ? most : least), steps.toString());
+        return new ValuePage.Outside(Phrase.of(side, String.valueOf(least == null ? most : least)), steps.toString());
     }
 }

@@ -3,7 +3,10 @@ package dev.sunthread.cure.judging;
 import static dev.sunthread.testing.Workshop.rules;
 import static dev.sunthread.testing.Workshop.sentences;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import dev.sunthread.catalog.judging.KeptPhrase;
+import dev.sunthread.kernel.Refused;
 import dev.sunthread.ledger.Acceptance;
 import dev.sunthread.ledger.Door;
 import dev.sunthread.testing.RawData;
@@ -12,6 +15,7 @@ import dev.sunthread.testing.Workshop;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -51,13 +55,41 @@ class CureVerdictsTests {
     }
 
     @Test
-    void runWithoutProfileIsNotProvenAndDemandsStayAsTheyWere() {
+    void runWithoutProfileIsNotProvenAndMeetsNoDemandWhereLimitsAreReleased() {
         workshop.demandingRoute();
         workshop.step("09:00", "bond", "RCV R1");
         workshop.bake("10", "C1", "RCV R1");
-        assertThat(standing()).containsExactly("NOT_PROVEN");
         workshop.pull("10:30", "T1", "RCV R1", "pass");
+        assertThat(standing()).containsExactly("NOT_PROVEN");
+        assertThat(sentences(workshop.step("11:00", "coat", "RCV R1")))
+                .containsExactly("Unit RCV R1 has no cure by recipe BAKE, which operation bond demands: cure run C1 is"
+                        + " not proven: No profile of the run is recorded");
+        assertThatThrownBy(() -> workshop.ask("step", "11:00", Workshop.stepped("coat", "RCV R1")))
+                .isInstanceOf(Refused.class)
+                .hasMessageEndingWith("No profile of the run is recorded")
+                .extracting("remedy")
+                .asString()
+                .startsWith("Record what was measured");
+    }
+
+    @Test
+    void revisionReleasedLateJudgesWhatWasDoneSinceItIsInForce() {
+        bake("10", "C1", "TC-1", "150");
+        assertThat(sentences(workshop.plant().say("recipe", "3 00:00", RawData.bakeRevision("C", "50"))))
+                .containsExactly("1 cure runs since this revision came into force broke it");
+        assertThat(standing()).containsExactly("FAILED");
+    }
+
+    @Test
+    void verdictsThatWereEmptiedAreJudgedAnewBeforeADemandIsAskedFor() {
+        workshop.demandingRoute();
+        workshop.step("09:00", "bond", "RCV R1");
+        bake("10", "C1", "TC-1", "150");
+        workshop.pull("10:30", "T1", "RCV R1", "pass");
+        jdbc.sql("DELETE FROM cure.verdict").update();
+        assertThat(standing()).containsExactly("NOT_PROVEN");
         assertThat(workshop.step("11:00", "coat", "RCV R1").findings()).isEmpty();
+        assertThat(standing()).containsExactly("PASSED");
     }
 
     @Test
@@ -103,10 +135,11 @@ class CureVerdictsTests {
         inFahrenheit.put("unitOfMeasure", "degF");
         body.put("profile", List.of(inFahrenheit));
         workshop.plant().say("cure-run", "10:00", body);
-        assertThat(jdbc.sql("SELECT sentence FROM cure.standing")
-                        .query(String.class)
+        assertThat(jdbc.sql("SELECT said FROM cure.standing")
+                        .query((row, number) ->
+                                KeptPhrase.read(row.getString(1)).english())
                         .list())
-                .containsExactly("The profile can't be used: Sensor TC-1 reads in \"degF\", which is not known");
+                .containsExactly("The profile cannot be used: Sensor TC-1 reads in \"degF\", which is not known");
     }
 
     /** Light of 110 and 90 mW/cm2 before and after, for half an hour: 162 to 198 J/cm2. */
@@ -131,10 +164,139 @@ class CureVerdictsTests {
         assertThat(standing()).containsExactly("PASSED");
     }
 
-    private void radiometer(String time, String irradiance) {
+    /** Dimmer than the reading known first: 90 and 70 mW/cm2 give 126 to 162 J/cm2 where 150 J/cm2 are demanded. */
+    @Test
+    void radiometerReadingToldLateIsCountedForTheRunsNextToIt() {
+        workshop.plant()
+                .say(
+                        "recipe",
+                        "2 01:00",
+                        Map.of("recipe", "BAKE", "revision", "L", "name", "Light", "terms", lightOf("150000")));
+        radiometer("08:00", "110");
+        workshop.bake("10", "C1", "RCV R1");
+        radiometer("11:00", "90");
+        assertThat(standing()).containsExactly("PASSED");
+        assertThat(sentences(radiometer("09:00", "70")))
+                .containsExactly("1 cure runs in OVEN are no longer shown to have kept their recipe by what the"
+                        + " radiometer read");
+        assertThat(standing()).containsExactly("NOT_PROVEN");
+        workshop.plant().undo("12:00", workshop.plant().lastId());
+        assertThat(standing()).containsExactly("PASSED");
+    }
+
+    @Test
+    void radiometerReadingThatShowsTooLittleLightIsAFinding() {
+        workshop.plant()
+                .say(
+                        "recipe",
+                        "2 01:00",
+                        Map.of("recipe", "BAKE", "revision", "L", "name", "Light", "terms", lightOf("500000")));
+        radiometer("09:00", "110");
+        workshop.bake("10", "C1", "RCV R1");
+        assertThat(sentences(radiometer("11:00", "90")))
+                .containsExactly("1 cure runs in OVEN broke their recipe by what this check found");
+    }
+
+    /** Two bakes of 20 minutes at 150 degC each are good for 40. */
+    @Test
+    void unitThatIsCuredTwiceIsJudgedByBothTogether() {
+        workshop.demandingRoute();
+        workshop.plant().say("recipe", "2 02:00", RawData.bakeRevision("M", "30"));
+        workshop.step("09:00", "bond", "RCV R1");
+        workshop.pull("09:10", "T1", "RCV R1", "pass");
+        bake("10", "C1", "TC-1", "150");
+        assertThat(rules(workshop.step("10:30", "coat", "RCV R1")))
+                .containsExactly("demanded-cure-is-done-before-the-next-operation");
+        bake("12", "C2", "TC-1", "150");
+        assertThat(workshop.step("13:00", "coat", "RCV R1").findings()).isEmpty();
+    }
+
+    @Test
+    void peakOfOneCureStaysWhateverTheOtherDid() {
+        workshop.demandingRoute();
+        workshop.step("09:00", "bond", "RCV R1");
+        workshop.pull("09:10", "T1", "RCV R1", "pass");
+        bake("10", "C1", "TC-1", "170");
+        assertThat(sentences(bake("12", "C2", "TC-1", "150")))
+                .containsExactly("1 units were cured more than once by recipe BAKE, which broke it: Peak over 2 cures"
+                        + " together is 170 degC, but at most 160 degC demanded");
+        assertThat(sentences(workshop.step("13:00", "coat", "RCV R1")))
+                .singleElement()
+                .asString()
+                .contains("cure run C1, C2 failed for it: Peak over 2 cures together is 170 degC");
+    }
+
+    @Test
+    void sensorNearestToTheBondCountsWhereTheRecipeSaysSo() {
+        workshop.demandingRoute();
+        workshop.plant().say("recipe", "2 02:00", nearest(RawData.bakeRevision("N", "20")));
+        workshop.step("09:00", "bond", "RCV R1", "RCV R2");
+        workshop.pull("09:10", "T1", "RCV R1", "pass");
+        workshop.pull("09:10", "T2", "RCV R2", "pass");
+        workshop.plant().say("cure-run", "10:00", bakeWithACorner());
+        assertThat(standing()).containsExactly("FAILED");
+        assertThat(workshop.step("11:00", "coat", "RCV R1").findings()).isEmpty();
+        assertThat(sentences(workshop.step("11:00", "coat", "RCV R2")))
+                .singleElement()
+                .asString()
+                .endsWith("cure run C1 failed for it: Time from 145 to 155 degC of sensor TC-9 is 0 min, but at least"
+                        + " 20 min demanded");
+    }
+
+    @SuppressWarnings("unchecked")
+    private static Map<String, Object> nearest(Map<String, Object> revision) {
+        Map<String, Object> terms = new TreeMap<>((Map<String, Object>) Objects.requireNonNull(revision.get("terms")));
+        Map<String, Object> thermal = new TreeMap<>((Map<String, Object>) Objects.requireNonNull(terms.get("thermal")));
+        thermal.put("sensors", "nearest");
+        terms.put("thermal", thermal);
+        Map<String, Object> said = new TreeMap<>(revision);
+        said.put("terms", terms);
+        return said;
+    }
+
+    /** Shelf 1 is warm, shelf 9 is cold; R1 lies on shelf 2, R2 on shelf 8. */
+    @SuppressWarnings("unchecked")
+    private static Map<String, Object> bakeWithACorner() {
+        Map<String, Object> warm = RawData.bake("10", "C1", "TC-1", "150", "RCV R1");
+        Map<String, Object> cold = RawData.bake("10", "C1", "TC-9", "120", "RCV R1");
+        Map<String, Object> body = new TreeMap<>(warm);
+        body.put("units", List.of(at("RCV R1", "shelf 2"), at("RCV R2", "shelf 8")));
+        body.put(
+                "profile",
+                List.of(
+                        placed(
+                                ((List<Map<String, Object>>) Objects.requireNonNull(warm.get("profile"))).get(0),
+                                "shelf 1"),
+                        placed(
+                                ((List<Map<String, Object>>) Objects.requireNonNull(cold.get("profile"))).get(0),
+                                "shelf 9")));
+        return body;
+    }
+
+    private static Map<String, Object> at(String unit, String position) {
+        return placed(Workshop.unit(unit), position);
+    }
+
+    private static Map<String, Object> placed(Map<String, Object> thing, String position) {
+        Map<String, Object> placed = new TreeMap<>(thing);
+        placed.put("position", position);
+        return placed;
+    }
+
+    private static Map<String, Object> lightOf(String least) {
+        return Map.of(
+                "light",
+                Map.of(
+                        "recording",
+                        Map.of("longestGap", "10", "fastestChange", "1000"),
+                        "dose",
+                        Map.of("least", least)));
+    }
+
+    private Acceptance radiometer(String time, String irradiance) {
         Map<String, Object> body = new java.util.TreeMap<>(RawData.check("OVEN", null, true));
         body.put("radiometer", Map.of("irradiance", irradiance, "band", "365 nm", "lampHours", "120"));
-        workshop.plant().say("verification", time, body);
+        return workshop.plant().say("verification", time, body);
     }
 
     private Acceptance bake(String hour, String run, String sensor, String celsius) {

@@ -27,7 +27,7 @@ class DwellTermsTests {
     void dayInItsClimatePasses() {
         Judgement judged = moist(24).judge(run(List.of(WARM), List.of(sensor("CL-2", 50, 52, 48, 50))));
         assertThat(judged.outcome()).isEqualTo(Outcome.PASSED);
-        assertThat(judged.sentence())
+        assertThat(judged.sentence().english())
                 .isEqualTo("Dwell at 20 to 26 degC and 40 to 60 %RH is 24 h, as at least 24 h demanded");
     }
 
@@ -45,7 +45,7 @@ class DwellTermsTests {
     void epoxyNeedsNoHumidityAndSiliconeDoes() {
         DwellTerms epoxy = new DwellTerms(Limits.atLeast(24), new Span(20, 26), null, RECORDING);
         assertThat(epoxy.judge(run(List.of(WARM), List.of())).outcome()).isEqualTo(Outcome.PASSED);
-        assertThat(moist(24).judge(run(List.of(WARM), List.of())).sentence())
+        assertThat(moist(24).judge(run(List.of(WARM), List.of())).sentence().english())
                 .contains("no humidity was recorded over the dwell");
     }
 

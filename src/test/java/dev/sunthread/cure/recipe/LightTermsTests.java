@@ -51,7 +51,7 @@ class LightTermsTests {
     @Test
     void oneReadingBracketsNothing() {
         Lamp lamp = new Lamp("365 nm", 200.0, STRONG, null);
-        assertThat(judge(Limits.atLeast(1), lamp, null).sentence()).startsWith("Dose is not known");
+        assertThat(judge(Limits.atLeast(1), lamp, null).sentence().english()).startsWith("Dose is not known");
     }
 
     @Test
@@ -60,7 +60,9 @@ class LightTermsTests {
                 Limits.atLeast(2700), Limits.between(80, 120), "365 nm", 1000.0, 24.0, new RecordingRule(10, 1e6));
         assertThat(judge(terms, new Lamp("365 nm", 200.0, STRONG, WEAK)).outcome())
                 .isEqualTo(Outcome.PASSED);
-        assertThat(judge(terms, new Lamp("395 nm", 200.0, STRONG, WEAK)).sentence())
+        assertThat(judge(terms, new Lamp("395 nm", 200.0, STRONG, WEAK))
+                        .sentence()
+                        .english())
                 .isEqualTo("Band is 395 nm, but 365 nm is demanded");
         assertThat(judge(terms, new Lamp("365 nm", 1200.0, STRONG, WEAK)).outcome())
                 .isEqualTo(Outcome.FAILED);
@@ -69,6 +71,19 @@ class LightTermsTests {
         assertThat(judge(terms, new Lamp("365 nm", 200.0, STRONG, new RadiometerReading(30, 90)))
                         .outcome())
                 .isEqualTo(Outcome.FAILED);
+    }
+
+    /** Doses of a bond that is lit twice add: 3000 mJ/cm2 each, where either alone would be too little. */
+    @Test
+    void dosesOfOneBondAdd() {
+        LightTerms terms =
+                new LightTerms(Limits.between(5900, 6100), null, null, null, null, new RecordingRule(10, 1e6));
+        Measured once = new Measured(30, List.of(), List.of(sensor()), List.of(), Lamp.UNKNOWN);
+        assertThat(terms.judge(once).outcome()).isEqualTo(Outcome.FAILED);
+        assertThat(terms.judge(List.of(once, once)).outcome()).isEqualTo(Outcome.PASSED);
+        assertThat(terms.judge(List.of(once, once, once)).outcome()).isEqualTo(Outcome.FAILED);
+        Measured unrecorded = new Measured(30, List.of(), List.of(), List.of(), Lamp.UNKNOWN);
+        assertThat(terms.judge(List.of(once, unrecorded)).outcome()).isEqualTo(Outcome.NOT_PROVEN);
     }
 
     private static SensorReadings sensor() {

@@ -29,7 +29,7 @@ class ThermalTermsTests {
         Judgement judged = judge(SOAK, bake("TC-1", 0));
         assertThat(judged.outcome()).isEqualTo(Outcome.PASSED);
         // heated at 5 K/min: 1 min from 145 to 150; cooled at 5 K/min: 1 min
-        assertThat(judged.sentence())
+        assertThat(judged.sentence().english())
                 .isEqualTo("Time from 145 to 155 degC of sensor TC-1 is 62 min, as at least 55 min demanded");
     }
 
@@ -37,14 +37,14 @@ class ThermalTermsTests {
     void coldestSensorDecidesWhatMustBeReached() {
         Judgement judged = judge(SOAK, bake("TC-1", 0), bake("TC-2", -9));
         assertThat(judged.outcome()).isEqualTo(Outcome.FAILED);
-        assertThat(judged.sentence()).startsWith("Time from 145 to 155 degC of sensor TC-2 is 0 min");
+        assertThat(judged.sentence().english()).startsWith("Time from 145 to 155 degC of sensor TC-2 is 0 min");
     }
 
     @Test
     void hottestSensorDecidesWhatMustNotBeExceeded() {
         ThermalValue peak = new ThermalValue.Peak(Limits.atMost(153));
         assertThat(judge(peak, bake("TC-1", 0), bake("TC-2", -9)).outcome()).isEqualTo(Outcome.PASSED);
-        assertThat(judge(peak, bake("TC-1", 0), bake("TC-3", 4)).sentence())
+        assertThat(judge(peak, bake("TC-1", 0), bake("TC-3", 4)).sentence().english())
                 .isEqualTo("Peak of sensor TC-3 is 154 degC, but at most 153 degC demanded");
     }
 
@@ -75,7 +75,8 @@ class ThermalTermsTests {
         assertThat(judge(heating, bake("TC-1", 0)).outcome()).isEqualTo(Outcome.PASSED);
         assertThat(judge(cooling, bake("TC-1", 0)).outcome()).isEqualTo(Outcome.PASSED);
         Judgement tooFast = judge(new ThermalValue.Ramp(false, 60, Limits.atMost(4)), bake("TC-1", 0));
-        assertThat(tooFast.sentence()).startsWith("Fastest heating over 60 s of sensor TC-1 is 5 K/min, but at most 4");
+        assertThat(tooFast.sentence().english())
+                .startsWith("Fastest heating over 60 s of sensor TC-1 is 5 K/min, but at most 4");
     }
 
     @Test
@@ -105,7 +106,7 @@ class ThermalTermsTests {
                 "TC-4", Readings.of(new double[] {0, 60, 61, 62, RUN}, new double[] {150, 150, 20, 150, 150}));
         Judgement judged = judge(new ThermalValue.Peak(Limits.atMost(200)), jumps);
         assertThat(judged.outcome()).isEqualTo(Outcome.NOT_PROVEN);
-        assertThat(judged.sentence()).startsWith("Sensor TC-4 jumps: from 150 to 20 within 1 s");
+        assertThat(judged.sentence().english()).startsWith("Sensor TC-4 jumps: from 150 to 20 within 1 s");
     }
 
     @Test
@@ -127,10 +128,39 @@ class ThermalTermsTests {
 
     @Test
     void curedTwiceTimesAddAndTheHighestPeakStays() {
-        ThermalTerms terms = new ThermalTerms(SensorRule.COLDEST_AND_HOTTEST, List.of(SOAK), RECORDING);
-        Effect both = Effect.of(List.of(terms.effect(run(bake("TC-1", 0))), terms.effect(run(bake("TC-1", 3)))));
-        assertThat(both.peak()).isEqualTo(Span.exactly(153));
-        assertThat(both.minutes().low()).isGreaterThan(122).isLessThan(126);
+        ThermalValue peak = new ThermalValue.Peak(Limits.atMost(154));
+        List<Measured> cures = List.of(run(bake("TC-1", 0)), run(bake("TC-1", 3)));
+        Judgement both = judge(cures, SOAK, peak);
+        assertThat(both.outcome()).isEqualTo(Outcome.PASSED);
+        Span minutes = Objects.requireNonNull(both.criteria().get(0).value());
+        assertThat(minutes.low()).isGreaterThan(122).isLessThan(126);
+        assertThat(both.criteria().get(1).value()).isEqualTo(Span.exactly(153));
+        assertThat(both.criteria().get(1).sentence().english())
+                .isEqualTo("Peak over 2 cures together is 153 degC, as at most 154 degC demanded");
+    }
+
+    @Test
+    void ofTwoCuresOfWhichOneHasNoProfileOnlyWhatTheOtherShowsIsProven() {
+        ThermalValue peak = new ThermalValue.Peak(Limits.atMost(154));
+        List<Measured> cures = List.of(run(bake("TC-1", 0)), run());
+        assertThat(judge(cures, SOAK).outcome()).isEqualTo(Outcome.PASSED);
+        assertThat(judge(cures, peak).outcome()).isEqualTo(Outcome.NOT_PROVEN);
+    }
+
+    /** 1 - exp(-kt) for the sum of both times. */
+    @Test
+    void whatReactedInOneCureIsWhereTheNextBegins() {
+        ThermalValue degree =
+                new ThermalValue.Degree(new NthOrder(new Arrhenius(0.005 / 60, 0), 1), 0, Limits.atLeast(0.6));
+        List<Measured> cures = List.of(run(bake("TC-1", 0)), run(bake("TC-1", 0)));
+        Span found =
+                Objects.requireNonNull(judge(cures, degree).criteria().get(0).value());
+        assertThat(found.low()).isCloseTo(1 - Math.exp(-0.005 * 210), within(1e-9));
+        assertThat(found.high()).isCloseTo(found.low(), within(1e-12));
+    }
+
+    private static Judgement judge(List<Measured> cures, ThermalValue... values) {
+        return new ThermalTerms(SensorRule.COLDEST_AND_HOTTEST, List.of(values), RECORDING).judge(cures);
     }
 
     static SensorReadings bake(String sensor, double colder) {

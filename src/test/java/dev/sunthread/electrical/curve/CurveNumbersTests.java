@@ -47,7 +47,8 @@ class CurveNumbersTests {
         Curve reversed = Curve.of(reversed(RtcFrance.volts()), reversed(RtcFrance.amperes()));
         CurveNumbers numbers = CurveNumbers.of(reversed, CurveMethod.USUAL);
         assertThat(numbers.openCircuit()).isCloseTo(0.5726925, within(5e-8));
-        assertThat(numbers.remarks()).anyMatch(remark -> remark.startsWith("Swept from open circuit to short circuit"));
+        assertThat(numbers.remarks())
+                .anyMatch(remark -> remark.english().startsWith("Swept from open circuit to short circuit"));
     }
 
     @Test
@@ -55,7 +56,7 @@ class CurveNumbersTests {
         double[] volts = RtcFrance.volts();
         volts[4] = volts[5];
         assertThat(Curve.of(volts, RtcFrance.amperes()).remarks())
-                .anyMatch(remark -> remark.contains("repeat a voltage"));
+                .anyMatch(remark -> remark.english().contains("repeat a voltage"));
     }
 
     @Test
@@ -89,7 +90,7 @@ class CurveNumbersTests {
         double[] amperes = {0.999, 0.998, 0.997, 0.9, 0.4, -0.1};
         CurveNumbers numbers = CurveNumbers.of(Curve.of(volts, amperes), CurveMethod.USUAL);
         assertThat(numbers.shortCircuit()).isCloseTo(1.0, within(1e-9));
-        assertThat(numbers.remarks()).anyMatch(remark -> remark.startsWith("No point at or below 0 V"));
+        assertThat(numbers.remarks()).anyMatch(remark -> remark.english().startsWith("No point at or below 0 V"));
         volts[0] = 0.1;
         volts[1] = 0.15;
         volts[2] = 0.2;

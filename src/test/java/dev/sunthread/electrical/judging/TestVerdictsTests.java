@@ -3,8 +3,10 @@ package dev.sunthread.electrical.judging;
 import static dev.sunthread.testing.Workshop.rules;
 import static dev.sunthread.testing.Workshop.sentences;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import dev.sunthread.catalog.judging.Question;
+import dev.sunthread.kernel.Refused;
 import dev.sunthread.kernel.verdict.Outcome;
 import dev.sunthread.ledger.Acceptance;
 import dev.sunthread.ledger.Door;
@@ -91,6 +93,28 @@ class TestVerdictsTests {
         assertThat(rules(workshop.step("11:00", "coat", "RCV R1")))
                 .containsExactly("demanded-test-is-passed-before-the-next-operation");
         assertThat(workshop.step("11:00", "coat", "RCV R2").findings()).isEmpty();
+    }
+
+    @Test
+    void demandIsNotMetByAPassThatWasToldWithoutRawData() {
+        workshop.demandingRoute();
+        workshop.bake("09", "C1", "RCV R1");
+        workshop.pull("10:00", "T1", "RCV R1", "pass");
+        assertThat(sentences(workshop.step("11:00", "coat", "RCV R1")))
+                .containsExactly(
+                        "Unit RCV R1 has no last result that passed of test PULL, which operation bond demands:"
+                                + " test run T1 is not proven: No raw data of the test is recorded");
+        assertThatThrownBy(() -> workshop.ask("step", "11:00", Workshop.stepped("coat", "RCV R1")))
+                .isInstanceOf(Refused.class)
+                .hasMessageContaining("test run T1 is not proven");
+    }
+
+    @Test
+    void passOnAGoodRigAfterOneThatABadCheckLeftUnprovenIsNoRetest() {
+        test("10:00", "T1", "RCV R1", "pass", 0.86);
+        check("12:00", READS_3_PERCENT_MUCH, false);
+        check("12:30", null, true);
+        assertThat(test("13:00", "T2", "RCV R1", "pass", 1.0).findings()).isEmpty();
     }
 
     /** 3 % of too much current: 0.6 W stay above 0.5 W, 0.51 W read may be less than 0.5 W truly. */

@@ -24,7 +24,7 @@ class SpecificationTermsTests {
     void withoutRawDataNothingIsProven() {
         Judgement judged = power(0.30, 0).judge(new Tested(List.of(), List.of(), RigError.NONE));
         assertThat(judged.outcome()).isEqualTo(Outcome.NOT_PROVEN);
-        assertThat(judged.sentence()).isEqualTo("No raw data of the test is recorded");
+        assertThat(judged.sentence().english()).isEqualTo("No raw data of the test is recorded");
     }
 
     @Test
@@ -32,7 +32,7 @@ class SpecificationTermsTests {
         assertThat(power(0.30, 0).judge(test(RigError.NONE)).outcome()).isEqualTo(Outcome.PASSED);
         Judgement failed = power(0.32, 0).judge(test(RigError.NONE));
         assertThat(failed.outcome()).isEqualTo(Outcome.FAILED);
-        assertThat(failed.sentence()).isEqualTo("Maximum power is 0.31085 W, but at least 0.32 W demanded");
+        assertThat(failed.sentence().english()).isEqualTo("Maximum power is 0.31085 W, but at least 0.32 W demanded");
     }
 
     @Test
@@ -61,7 +61,7 @@ class SpecificationTermsTests {
         Judgement judged = terms(CurveQuantity.SHORT_CIRCUIT_CURRENT, Limits.atLeast(0.7))
                 .judge(new Tested(List.of(swept), List.of(), RigError.NONE));
         assertThat(judged.outcome()).isEqualTo(Outcome.NOT_PROVEN);
-        assertThat(judged.sentence()).contains("milliamperes");
+        assertThat(judged.sentence().english()).contains("milliamperes");
     }
 
     @Test
@@ -69,7 +69,7 @@ class SpecificationTermsTests {
         Swept swept = new Swept("light", null, new double[] {0, 1, 2}, new double[] {1, 1, 0});
         Judgement judged = power(0.3, 0).judge(new Tested(List.of(swept), List.of(), RigError.NONE));
         assertThat(judged.outcome()).isEqualTo(Outcome.NOT_PROVEN);
-        assertThat(judged.sentence()).contains("too short");
+        assertThat(judged.sentence().english()).contains("too short");
     }
 
     // Conformity magazine, November 2008, p. 48: 400 Mohm up to 0.1 m2, 40 Mohm m2 above; leakage of 50 uA at most

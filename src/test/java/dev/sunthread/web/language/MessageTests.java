@@ -23,6 +23,7 @@ class MessageTests {
 
     private static final Pattern KEY = Pattern.compile("#\\{([a-z][\\w.-]*)");
     private static final Pattern BEGIN_OF_KEY = Pattern.compile("#\\{(?:\\||\\$\\{')([\\w.-]+[.])(?:\\$|')");
+    private static final Pattern PHRASE = Pattern.compile("\"((?:judged|chart)[.][a-z.-]+)\"");
     private static final Pattern HEADING = Pattern.compile("\"(column[.][a-z-]+)\"");
 
     @Test
@@ -56,6 +57,7 @@ class MessageTests {
     void everyKeyThatATemplateOrATableNamesExists() throws IOException {
         assertThat(messages().keySet())
                 .containsAll(found(KEY, templates()))
+                .containsAll(found(PHRASE, files(SOURCES, ".java")))
                 .containsAll(found(HEADING, files(SOURCES, ".java")));
         for (String begin : found(BEGIN_OF_KEY, templates())) {
             assertThat(messages().keySet()).as(begin).anyMatch(key -> key.startsWith(begin));
