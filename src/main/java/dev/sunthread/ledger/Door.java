@@ -99,7 +99,6 @@ public class Door {
 
     private <B> void restore(Kind<B> kind, Envelope envelope, long entry) {
         B body = Shape.of(kind.body()).read(envelope.body(), "body");
-        restored.reopen(entry);
         record(kind, new Fact<>(entry, envelope.head(), envelope.occurredAt(), body, Manner.TOLD));
     }
 

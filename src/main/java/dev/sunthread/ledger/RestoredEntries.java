@@ -2,8 +2,10 @@ package dev.sunthread.ledger;
 
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
+import java.util.LongSummaryStatistics;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.IntFunction;
@@ -38,7 +40,10 @@ public class RestoredEntries {
         this.jdbc = jdbc;
     }
 
-    /** Opens entries in their order, to be filled one by one; gives the number of each whose id was not known. */
+    /**
+     * Opens entries in their order, for which history can be written until the next are opened; gives the number of each
+     * whose id was not known.
+     */
     Map<String, Long> openAll(List<Restoration.Entered> next) {
         Map<String, Long> opened = new HashMap<>();
         jdbc.sql(OPEN_ALL)
@@ -55,7 +60,18 @@ public class RestoredEntries {
                 .query(row -> {
                     opened.put(row.getString(1), row.getLong(2));
                 });
+        letHistoryBeWrittenFor(opened.values());
         return opened;
+    }
+
+    private void letHistoryBeWrittenFor(Collection<Long> opened) {
+        LongSummaryStatistics numbers =
+                opened.stream().mapToLong(Long::longValue).summaryStatistics();
+        String range = opened.isEmpty() ? "" : "[" + numbers.getMin() + "," + numbers.getMax() + "]";
+        jdbc.sql("SELECT set_config('sunthread.restored', ?, true)")
+                .param(range)
+                .query(String.class)
+                .single();
     }
 
     private static <T> T[] column(
@@ -65,14 +81,6 @@ public class RestoredEntries {
 
     private static String exact(OffsetDateTime at) {
         return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(at);
-    }
-
-    /** Goes on with an entry of {@link #openAll}: history can be written for it until the next one. */
-    void reopen(long entry) {
-        jdbc.sql("SELECT set_config('sunthread.entry', cast(? AS text), true)")
-                .param(entry)
-                .query(String.class)
-                .single();
     }
 
     /** Gives entries the positions they had in another database, in their order, and closes the last. */

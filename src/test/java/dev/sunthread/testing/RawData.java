@@ -61,6 +61,33 @@ public final class RawData {
                 Map.of("curves", List.of(Map.of("sweep", "light", "limits", List.of(limit)))));
     }
 
+    /** A revision of specification {@code PULL}: sweep "dark" has at most some volts at 0.1 A. */
+    public static Map<String, Object> darkRevision(String revision, String volts) {
+        Map<String, Object> limit = Map.of("quantity", "forward-voltage", "bounds", Map.of("most", volts));
+        return Map.of(
+                "specification",
+                "PULL",
+                "revision",
+                revision,
+                "name",
+                "Dark",
+                "terms",
+                Map.of("dark", List.of(Map.of("sweep", "dark", "current", "0.1", "limits", List.of(limit)))));
+    }
+
+    /** A sweep without light that has half a volt at 0.1 A. */
+    public static Map<String, Object> darkSweep() {
+        return Map.of(
+                "name",
+                "dark",
+                "irradiance",
+                "0",
+                "volts",
+                List.of("-0.1", "0", "0.1", "0.2", "0.3", "0.4", "0.5", "0.6"),
+                "amperes",
+                List.of("-0.0001", "0", "0.0001", "0.0003", "0.002", "0.015", "0.1", "0.6"));
+    }
+
     /** A test on the rig told to have a verdict, with the points of a sweep scaled in current. */
     public static Map<String, Object> swept(String run, String unit, String verdict, Points points) {
         Map<String, Object> body = new TreeMap<>(Workshop.pulled(run, unit, verdict));

@@ -64,14 +64,26 @@ class RunVerdictPageTests {
         assertThat(text("/test-run?name=T-7"))
                 .contains("Revision B in force when it began passed", "Maximum power is 0.5958 W", "at least 0.5 W")
                 .contains("Short-circuit current 1 A", "Fill factor", "parabola through three points", "10 points")
-                .contains("one diode by implicit residual");
+                .contains("One diode by implicit residual", "One diode by model current less measured current")
+                .contains("voltage (V) current (A) power (W) -0.1 1.001 -0.1001");
         workshop.plant()
                 .say(
                         "verification",
                         "12:00",
                         RawData.check("RIG", Map.of("quantity", "current", "percent", "30"), false));
         assertThat(text("/equipment?name=RIG"))
-                .contains("current reads 30 % above the truth", "test run T-7 PULL not proven");
+                .contains("current reads 30 % above the truth", "test run T-7 PULL not proven")
+                .contains("Judged since the last good check", "test run PULL B not proven 1 runs");
+    }
+
+    @Test
+    void everyResultOfAUnitStandsInAChain() throws Exception {
+        workshop.plant().say("specification", "2 00:00", RawData.powerRevision("B", "0.5"));
+        workshop.plant().say("test-run", "10:00", RawData.swept("T-1", "RCV R1", "fail", RawData.Points.of(0.5)));
+        workshop.plant().say("test-run", "10:10", RawData.swept("T-2", "RCV R1", "pass", RawData.Points.of(1)));
+        assertThat(text("/test-run?name=T-1"))
+                .contains("T-2 RIG pass passed failed, then passed, with nothing recorded as done between");
+        assertThat(html("/test-run?name=T-1&table=chain&format=csv")).contains("T-1,RIG,fail,failed,no");
     }
 
     @Test
@@ -80,6 +92,27 @@ class RunVerdictPageTests {
                 "T-8", "RCV R1", "pass", new RawData.Points(java.util.List.of("0", "1"), java.util.List.of("1", "0")));
         workshop.plant().say("test-run", "10:00", body);
         assertThat(text("/test-run?name=T-8")).contains("A sweep of 2 voltages and 2 currents is too short");
+    }
+
+    @Test
+    void aDarkSweepHasNumbersOfItsOwn() throws Exception {
+        Map<String, Object> body = new java.util.TreeMap<>(Workshop.pulled("T-9", "RCV R1", "pass"));
+        body.put("sweeps", java.util.List.of(RawData.darkSweep()));
+        workshop.plant().say("test-run", "10:00", body);
+        assertThat(text("/test-run?name=T-9"))
+                .contains("Sweep dark, in the dark", "Forward voltage at 0.6 A 0.6 V")
+                .contains("Slope resistance around no voltage in the dark");
+    }
+
+    @Test
+    void aUnitCuredTwiceShowsWhatBothDidTogether() throws Exception {
+        workshop.plant().say("recipe", "2 00:00", RawData.bakeRevision("B", "30"));
+        workshop.plant().say("cure-run", "10:00", RawData.bake("10", "C-7", "TC-1", "150", "RCV R1"));
+        workshop.plant().say("cure-run", "12:00", RawData.bake("12", "C-8", "TC-1", "150", "RCV R1"));
+        assertThat(text("/cure-run?name=C-7"))
+                .contains("in force when it began failed", "Bond by bond")
+                .contains("RCV R1 C-7 C-8 passed All 2 criteria are met");
+        assertThat(html("/cure-run?name=C-7&table=bonds&format=csv")).contains("RCV,R1,", "C-7 | C-8", "passed");
     }
 
     private String text(String address) throws Exception {

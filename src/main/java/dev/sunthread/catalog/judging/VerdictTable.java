@@ -24,7 +24,7 @@ final class VerdictTable {
     }
 
     /** Runs without the verdict that would stand now, under revisions that can be judged by. */
-    List<Verdicts.Standing> missingStanding(String condition, long param) {
+    List<Standing> missingStanding(String condition, long param) {
         return jdbc.sql("""
                         SELECT p.entry, r.entry, k.checked, k.lit_before, k.lit_after FROM %1$s %2$s
                         JOIN catalog.%3$s_terms t ON t.entry = p.entry
@@ -44,7 +44,7 @@ final class VerdictTable {
     }
 
     /** These runs under revisions that can be judged by, as known now, in the order they began. */
-    List<Verdicts.Standing> standing(Collection<Long> entries) {
+    List<Standing> standing(Collection<Long> entries) {
         return jdbc.sql("""
                         SELECT p.entry, r.entry, k.checked, k.lit_before, k.lit_after FROM %1$s %2$s
                         JOIN catalog.%3$s_terms t ON t.entry = p.entry
@@ -55,8 +55,8 @@ final class VerdictTable {
                 .list();
     }
 
-    private static Verdicts.Standing standing(ResultSet row, int number) throws SQLException {
-        return new Verdicts.Standing(
+    private static Standing standing(ResultSet row, int number) throws SQLException {
+        return new Standing(
                 row.getLong(1), new Judge.Case(row.getLong(2), row.getLong(3), row.getLong(4), row.getLong(5)));
     }
 

@@ -5,7 +5,6 @@ import dev.sunthread.catalog.FoundErrors;
 import dev.sunthread.catalog.TermsHistory;
 import dev.sunthread.kernel.verdict.Outcome;
 import dev.sunthread.kernel.verdict.Phrase;
-import dev.sunthread.ledger.Known;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -23,18 +22,18 @@ public abstract class Verdicts<T> {
     private final TermsHistory<T> history;
     private final Judge<T> judge;
     private final FoundErrors errors;
-    private final JdbcClient jdbc;
     private final VerdictTable table;
     private final Selection selection;
+    private final UnderRevisions<T> revisions;
 
     protected Verdicts(Runs runs, TermsHistory<T> history, Judge<T> judge, FoundErrors errors, JdbcClient jdbc) {
         this.runs = runs;
         this.history = history;
         this.judge = judge;
         this.errors = errors;
-        this.jdbc = jdbc;
         this.table = new VerdictTable(runs, jdbc);
         this.selection = new Selection(runs, history, jdbc);
+        this.revisions = new UnderRevisions<>(runs, history, this::judge, jdbc);
     }
 
     /** Judges the run of an entry under the revision in force when it began; nothing if that says nothing to judge by. */
@@ -74,9 +73,6 @@ public abstract class Verdicts<T> {
         }
         return kept;
     }
-
-    /** A run as it stands: under the revision in force when it began, and by the checks next to it. */
-    protected record Standing(long revision, Judge.Case run) {}
 
     /** How these runs stand now, in the order they began; those that no revision in force can judge are left out. */
     protected List<Standing> standing(Collection<Long> entries) {
@@ -175,37 +171,6 @@ public abstract class Verdicts<T> {
 
     /** What comes out for the run of an entry under every revision known at a cut-off, the last to be in force first. */
     public List<Under> under(long entry, long cutoff) {
-        Judge.Case run = atCutoff(entry, cutoff);
-        return jdbc.sql("""
-                        SELECT p.entry, p.revision, p.entry = (
-                          SELECT q.entry FROM catalog.%1$s_revision q
-                          WHERE q.%1$s = r.%1$s AND q.effective_at <= r.started_at AND %2$s
-                          ORDER BY q.effective_at DESC, q.entry DESC LIMIT 1) AS in_force
-                        FROM %3$s.run_record r JOIN catalog.%1$s_revision p ON p.%1$s = r.%1$s
-                        JOIN catalog.%1$s_terms t ON t.entry = p.entry
-                        WHERE r.entry = :entry AND %4$s ORDER BY p.effective_at DESC, p.entry DESC
-                        """.formatted(runs.thing(), Known.at("q.entry"), runs.schema(), Known.at("p.entry")))
-                .param("entry", entry)
-                .param("cutoff", cutoff)
-                .query((row, number) ->
-                        new Under(row.getString(2), row.getBoolean(3), judged(run, history.terms(row.getLong(1)))))
-                .list();
-    }
-
-    private Judged judged(Judge.Case run, T terms) {
-        Judged judged = judge(List.of(run), terms).get(run);
-        if (judged == null) {
-            throw new IllegalStateException("nothing came out for entry " + run.entry());
-        }
-        return judged;
-    }
-
-    /** The run of an entry with the checks that say something of it, as known at a cut-off. */
-    public Judge.Case atCutoff(long entry, long cutoff) {
-        return jdbc.sql("SELECT k.* FROM " + runs.withChecks(Known.at("c.entry")) + " WHERE r.entry = :entry")
-                .param("entry", entry)
-                .param("cutoff", cutoff)
-                .query((row, number) -> new Judge.Case(entry, row.getLong(1), row.getLong(2), row.getLong(3)))
-                .single();
+        return revisions.of(entry, cutoff);
     }
 }

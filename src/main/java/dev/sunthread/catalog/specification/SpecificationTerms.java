@@ -8,10 +8,12 @@ public record SpecificationTerms(
         @Field("What curves of current and voltage must show")
         List<CurveTerms> curves,
 
+        @Field("What curves without light must show") List<DarkTerms> dark,
+
         @Field("What tests of insulation and ground path must show")
         List<SafetyTerms> safety) {
 
     public boolean isEmpty() {
-        return curves.isEmpty() && safety.isEmpty();
+        return curves.isEmpty() && dark.isEmpty() && safety.isEmpty();
     }
 }

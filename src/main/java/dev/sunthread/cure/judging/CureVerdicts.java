@@ -6,6 +6,7 @@ import dev.sunthread.catalog.Recipes;
 import dev.sunthread.catalog.judging.Judge;
 import dev.sunthread.catalog.judging.Judged;
 import dev.sunthread.catalog.judging.Runs;
+import dev.sunthread.catalog.judging.Standing;
 import dev.sunthread.catalog.judging.Verdicts;
 import dev.sunthread.catalog.recipe.RecipeTerms;
 import dev.sunthread.catalog.recipe.ThermalTerms;

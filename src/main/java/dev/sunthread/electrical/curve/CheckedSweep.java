@@ -19,7 +19,29 @@ final class CheckedSweep {
 
     private CheckedSweep() {}
 
+    /** Under light currents are of one size until they fall. */
     static Curve of(double[] volts, double[] amperes) {
+        pointsAreNumbers(volts, amperes);
+        currentsAreInOneUnit(amperes);
+        return new CheckedSweep().inOrder(volts, amperes);
+    }
+
+    /** Without light currents grow over many sizes, but no single one stands out from those beside it. */
+    static Curve dark(double[] volts, double[] amperes) {
+        pointsAreNumbers(volts, amperes);
+        noCurrentStandsOut(amperes);
+        int highest = IntStream.range(0, volts.length)
+                .reduce((i, k) -> volts[i] >= volts[k] ? i : k)
+                .orElseThrow();
+        CheckedSweep checked = new CheckedSweep();
+        if (amperes[highest] >= 0) {
+            return checked.inOrder(volts, amperes);
+        }
+        checked.remarks.add(Phrase.of("judged.dark.turned-over"));
+        return checked.inOrder(volts, Arrays.stream(amperes).map(i -> -i).toArray());
+    }
+
+    private static void pointsAreNumbers(double[] volts, double[] amperes) {
         if (volts.length != amperes.length || volts.length < FEWEST) {
             throw new Unusable(
                     Phrase.of("judged.sweep.too-short", count(volts.length), count(amperes.length)),
@@ -28,8 +50,22 @@ final class CheckedSweep {
         for (int i = 0; i < volts.length; i++) {
             pointIsANumber(i, volts[i], amperes[i]);
         }
-        currentsAreInOneUnit(amperes);
-        return new CheckedSweep().inOrder(volts, amperes);
+    }
+
+    private static void noCurrentStandsOut(double[] amperes) {
+        double noise = Arrays.stream(amperes).map(Math::abs).max().orElseThrow() / OUT_OF_SCALE / OUT_OF_SCALE;
+        for (int i = 1; i < amperes.length - 1; i++) {
+            double beside = Math.max(Math.abs(amperes[i - 1]), Math.abs(amperes[i + 1]));
+            if (Math.abs(amperes[i]) > OUT_OF_SCALE * Math.max(beside, noise)) {
+                throw mixedUp(amperes[i], beside);
+            }
+        }
+    }
+
+    private static Unusable mixedUp(double one, double others) {
+        return new Unusable(
+                Phrase.of("judged.sweep.mixed-units", Digit.plain(one), Digit.plain(others)),
+                Phrase.of("judged.sweep.mixed-units.remedy"));
     }
 
     private static String count(int number) {
@@ -49,9 +85,7 @@ final class CheckedSweep {
         double usual = sizes[sizes.length / 2];
         double most = Arrays.stream(amperes).max().orElseThrow();
         if (usual > 0 && most > OUT_OF_SCALE * usual) {
-            throw new Unusable(
-                    Phrase.of("judged.sweep.mixed-units", Digit.plain(most), Digit.plain(usual)),
-                    Phrase.of("judged.sweep.mixed-units.remedy"));
+            throw mixedUp(most, usual);
         }
     }
 

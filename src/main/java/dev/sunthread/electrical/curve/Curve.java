@@ -1,6 +1,7 @@
 package dev.sunthread.electrical.curve;
 
 import dev.sunthread.kernel.verdict.Phrase;
+import dev.sunthread.kernel.verdict.Unusable;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.UnaryOperator;
@@ -19,9 +20,18 @@ public final class Curve {
         this.remarks = List.copyOf(remarks);
     }
 
-    /** @throws dev.sunthread.kernel.Refused if nothing can be made of the points */
+    /** @throws Unusable if nothing can be made of the points */
     public static Curve of(double[] volts, double[] amperes) {
         return CheckedSweep.of(volts, amperes);
+    }
+
+    /**
+     * A curve without light, forward current positive; one told with the sign of a light source is turned over.
+     *
+     * @throws Unusable if nothing can be made of the points
+     */
+    public static Curve dark(double[] volts, double[] amperes) {
+        return CheckedSweep.dark(volts, amperes);
     }
 
     /** What was odd about the sweep, in words. */

@@ -22,7 +22,7 @@ public record CurveNumbers(
         double series,
         List<Phrase> remarks) {
 
-    /** @throws dev.sunthread.kernel.Refused if the sweep does not reach from short circuit to open circuit */
+    /** @throws dev.sunthread.kernel.verdict.Unusable if the sweep does not reach from short circuit to open circuit */
     public static CurveNumbers of(Curve curve, CurveMethod method) {
         List<Phrase> remarks = new ArrayList<>(curve.remarks());
         double openCircuit = Ends.openCircuit(curve);

@@ -3,6 +3,7 @@ package dev.sunthread.electrical.curve;
 import dev.sunthread.kernel.verdict.Digit;
 import dev.sunthread.kernel.verdict.Phrase;
 import dev.sunthread.kernel.verdict.Unusable;
+import java.util.Comparator;
 import java.util.stream.IntStream;
 
 /**
@@ -23,9 +24,19 @@ public record DarkCurve(double shunt, double forward, double series) {
      */
     public static DarkCurve of(Curve curve, double at, int points) {
         int size = curve.size();
-        Line flat = Line.through(curve, IntStream.range(0, Math.min(points, size)));
-        Line steep = Line.through(curve, IntStream.range(Math.max(0, size - points), size));
-        return new DarkCurve(-flat.ohms(), forward(curve, at), -steep.ohms());
+        int most = Math.min(points, size);
+        IntStream nearest = IntStream.range(0, size)
+                .boxed()
+                .sorted(Comparator.comparingDouble(i -> Math.abs(curve.volts(i))))
+                .limit(most)
+                .mapToInt(i -> i);
+        Line flat = Line.through(curve, nearest);
+        Line steep = Line.through(curve, IntStream.range(size - most, size));
+        return new DarkCurve(resistance(flat), forward(curve, at), resistance(steep));
+    }
+
+    private static double resistance(Line line) {
+        return line.slope() == 0 ? Double.POSITIVE_INFINITY : 1 / line.slope();
     }
 
     private static double forward(Curve curve, double at) {

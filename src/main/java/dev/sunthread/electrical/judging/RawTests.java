@@ -5,6 +5,7 @@ import dev.sunthread.electrical.terms.SafetyReading;
 import dev.sunthread.electrical.terms.Swept;
 import dev.sunthread.electrical.terms.Tested;
 import dev.sunthread.electrical.translate.Conditions;
+import java.math.BigDecimal;
 import java.sql.Array;
 import java.sql.ResultSet;
 import java.sql.SQLException;
@@ -59,7 +60,14 @@ public class RawTests {
     }
 
     private static Swept swept(ResultSet row) throws SQLException {
-        return new Swept(row.getString(2), conditions(row), numbers(row.getArray(5)), numbers(row.getArray(6)));
+        return new Swept(
+                row.getString(2), conditions(row), isDark(row), numbers(row.getArray(5)), numbers(row.getArray(6)));
+    }
+
+    /** Told so by its name, or by no irradiance. */
+    private static boolean isDark(ResultSet row) throws SQLException {
+        BigDecimal irradiance = row.getBigDecimal(3);
+        return row.getString(2).equalsIgnoreCase("dark") || irradiance != null && irradiance.signum() == 0;
     }
 
     private static @Nullable Conditions conditions(ResultSet row) throws SQLException {

@@ -5,6 +5,8 @@ import dev.sunthread.electrical.curve.CurveMethod;
 import dev.sunthread.electrical.curve.PowerMethod;
 import dev.sunthread.electrical.terms.CurveQuantity;
 import dev.sunthread.electrical.terms.CurveTerms;
+import dev.sunthread.electrical.terms.DarkQuantity;
+import dev.sunthread.electrical.terms.DarkTerms;
 import dev.sunthread.electrical.terms.SafetyQuantity;
 import dev.sunthread.electrical.terms.SafetyTerms;
 import dev.sunthread.electrical.terms.SpecificationTerms;
@@ -26,6 +28,7 @@ public final class StatedTerms {
     public static SpecificationTerms of(dev.sunthread.catalog.specification.SpecificationTerms stated) {
         return new SpecificationTerms(
                 stated.curves().stream().map(StatedTerms::curve).toList(),
+                stated.dark().stream().map(StatedTerms::dark).toList(),
                 stated.safety().stream().map(StatedTerms::safety).toList());
     }
 
@@ -65,6 +68,18 @@ public final class StatedTerms {
                         new Procedure2Of2021.LightFactors(or0(stated.logarithmic()), or0(stated.quadratic())),
                         series);
         };
+    }
+
+    private static DarkTerms dark(dev.sunthread.catalog.specification.DarkTerms stated) {
+        return new DarkTerms(
+                stated.sweep(),
+                stated.current().doubleValue(),
+                Objects.requireNonNullElse(stated.points(), DarkTerms.USUAL_POINTS),
+                stated.limits().stream()
+                        .map(limit -> new DarkTerms.Limited(
+                                DarkQuantity.valueOf(limit.quantity().name()),
+                                limit.bounds().limits()))
+                        .toList());
     }
 
     private static SafetyTerms safety(dev.sunthread.catalog.specification.SafetyTerms stated) {

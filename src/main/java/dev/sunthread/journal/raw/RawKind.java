@@ -39,7 +39,7 @@ public enum RawKind {
             put(body, "recipe", rows.needed(first, "recipe"));
             ArrayNode carriers = body.putArray("carriers");
             Rows.members(rows.told(first, "carriers"))
-                    .forEach(carrier -> carriers.addObject().put("carrier", carrier));
+                    .forEach(carrier -> placed(carriers, carrier).put("carrier", nameOf(carrier)));
             ArrayNode units = body.putArray("units");
             Rows.members(rows.told(first, "units")).forEach(unit -> addUnit(units, unit));
             grouped(rows, run, "sensor").forEach((sensor, readings) -> {
@@ -53,6 +53,8 @@ public enum RawKind {
             });
         }
     };
+
+    private static final String AT = " @ ";
 
     private final String envelope;
 
@@ -84,9 +86,26 @@ public enum RawKind {
         return groups;
     }
 
-    private static void addUnit(ArrayNode units, String unit) {
+    /** A member of a load; its position stands behind an @ with spaces around it. */
+    private static ObjectNode placed(ArrayNode members, String member) {
+        ObjectNode named = members.addObject();
+        int at = member.indexOf(AT);
+        put(
+                named,
+                "position",
+                at < 0 ? null : member.substring(at + AT.length()).strip());
+        return named;
+    }
+
+    private static String nameOf(String member) {
+        int at = member.indexOf(AT);
+        return at < 0 ? member : member.substring(0, at).strip();
+    }
+
+    private static void addUnit(ArrayNode units, String member) {
+        String unit = nameOf(member);
         int space = unit.indexOf(' ');
-        ObjectNode named = units.addObject();
+        ObjectNode named = placed(units, member);
         named.put("item", space < 0 ? unit : unit.substring(0, space));
         named.put("serial", space < 0 ? "" : unit.substring(space + 1).strip());
     }

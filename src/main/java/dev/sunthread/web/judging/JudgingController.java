@@ -49,9 +49,13 @@ class JudgingController {
 
     private ModelAndView asked(Map<String, ?> more) {
         ModelAndView page = new ModelAndView("web/judgings", more);
-        page.addObject("cures", kinds.of(JudgedKinds.CURE).all());
-        page.addObject("tests", kinds.of(JudgedKinds.TEST).all());
+        page.addObject("cures", listed(JudgedKinds.CURE));
+        page.addObject("tests", listed(JudgedKinds.TEST));
         return page;
+    }
+
+    private List<JudgingPage.Listed> listed(String kind) {
+        return kinds.of(kind).all().stream().map(JudgingPage.Listed::of).toList();
     }
 
     @PostMapping("/judgings")
@@ -96,7 +100,7 @@ class JudgingController {
                 "web/judging",
                 Map.of(
                         "page",
-                        new JudgingPage(of, job, changes, traced, shown, before, after),
+                        new JudgingPage(of, job, JudgingWords.of(job), changes, traced, shown, before, after),
                         "cutoff",
                         job.cutoff(),
                         "tables",

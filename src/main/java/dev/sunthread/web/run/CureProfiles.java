@@ -32,7 +32,7 @@ class CureProfiles {
     CureProfile of(long entry, String recipe) {
         RawRun run = raw.of(List.of(Judge.Case.of(entry))).get(entry);
         if (run == null) {
-            return new CureProfile(List.of(), List.of(), List.of());
+            return new CureProfile(List.of(), List.of(), List.of(), List.of());
         }
         Optional<RecipeTerms> terms = recipes.find(recipe)
                 .flatMap(id -> recipes.of(id).stream().findFirst())
@@ -41,7 +41,10 @@ class CureProfiles {
                 .flatMap(quantity -> chart(run, quantity, terms).stream())
                 .toList();
         return new CureProfile(
-                charts, run.series().stream().map(CureProfile::sensor).toList(), readings(run));
+                charts,
+                run.series().stream().map(CureProfile::sensor).toList(),
+                run.series().stream().flatMap(CureProfile::sampled).toList(),
+                readings(run));
     }
 
     private static Optional<Chart> chart(RawRun run, FoundError.Quantity quantity, Optional<RecipeTerms> terms) {

@@ -7,28 +7,24 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
 
-/** The pages of runs and of the equipment they were done with. */
+/** The pages of runs. */
 @Controller
 class RunController {
 
     private final Sealer sealer;
     private final CureRunPages cures;
     private final TestRunPages tests;
-    private final EquipmentPages equipment;
     private final UnknownPages unknown;
 
-    RunController(
-            Sealer sealer, CureRunPages cures, TestRunPages tests, EquipmentPages equipment, UnknownPages unknown) {
+    RunController(Sealer sealer, CureRunPages cures, TestRunPages tests, UnknownPages unknown) {
         this.sealer = sealer;
         this.cures = cures;
         this.tests = tests;
-        this.equipment = equipment;
         this.unknown = unknown;
     }
 
@@ -42,17 +38,6 @@ class RunController {
     ModelAndView testRun(@RequestParam String name) {
         long cutoff = sealer.seal();
         return page("test-run", name, cutoff, tests.read(name, cutoff), RunTables::ofTestRun);
-    }
-
-    @GetMapping("/equipment")
-    ModelAndView equipment(@RequestParam String name, @RequestParam(required = false) @Nullable Integer runs) {
-        long cutoff = sealer.seal();
-        return page(
-                "equipment",
-                name,
-                cutoff,
-                equipment.read(name, runs, cutoff),
-                page -> RunTables.ofEquipment(page, () -> equipment.everyRun(name, cutoff)));
     }
 
     private <P> ModelAndView page(

@@ -4,7 +4,6 @@ import static dev.sunthread.kernel.Table.column;
 
 import dev.sunthread.kernel.Table;
 import java.util.List;
-import java.util.function.Supplier;
 
 /** What the pages of runs and equipment show, as tables. */
 final class RunTables {
@@ -55,7 +54,21 @@ final class RunTables {
     }
 
     static List<Table<?>> ofTestRun(TestRunPage page) {
-        return List.of(tests(page), points(page));
+        return List.of(tests(page), points(page), chain(page));
+    }
+
+    private static Table<?> chain(TestRunPage page) {
+        return Table.listed(
+                "chain",
+                () -> page.judged().stream()
+                        .flatMap(judged -> judged.chain().stream())
+                        .toList(),
+                column("column.at", TestRunPage.Result::at),
+                column("column.run", TestRunPage.Result::run),
+                column("column.equipment", TestRunPage.Result::equipment),
+                column("column.told", TestRunPage.Result::told),
+                column("column.verdict-by-raw", TestRunPage.Result::outcome),
+                column("column.findings", TestRunPage.Result::repeated));
     }
 
     private static Table<?> points(TestRunPage page) {
@@ -84,30 +97,5 @@ final class RunTables {
                 column("column.verdict", TestRunPage.Recorded::verdict),
                 column("column.by", TestRunPage.Recorded::actor),
                 column("column.entry", TestRunPage.Recorded::entry));
-    }
-
-    static List<Table<?>> ofEquipment(EquipmentPage page, Supplier<List<EquipmentPage.Run>> everyRun) {
-        return List.of(
-                Table.listed(
-                        "runs",
-                        everyRun,
-                        column("column.from", EquipmentPage.Run::from),
-                        column("column.to", EquipmentPage.Run::until),
-                        column("column.run", EquipmentPage.Run::what),
-                        column("column.number", EquipmentPage.Run::number),
-                        column("column.recipe-or-specification", EquipmentPage.Run::under),
-                        column("column.verdict-by-raw", EquipmentPage.Run::verdict)),
-                Table.listed(
-                        "checks",
-                        page::checks,
-                        column("column.at", EquipmentPage.Check::at),
-                        column("column.check", EquipmentPage.Check::way),
-                        column("column.found", EquipmentPage.Check::verdict),
-                        column("column.specification", EquipmentPage.Check::specification),
-                        column("column.evidence", EquipmentPage.Check::evidence),
-                        column("column.errors", EquipmentPage.Check::errors),
-                        column("column.radiometer", EquipmentPage.Check::radiometer),
-                        column("column.accepted-no-more", EquipmentPage.Check::lost),
-                        column("column.entry", EquipmentPage.Check::entry)));
     }
 }

@@ -14,12 +14,11 @@ import dev.sunthread.kernel.verdict.Phrase;
 import dev.sunthread.kernel.verdict.Unusable;
 import dev.sunthread.web.chart.Chart;
 import dev.sunthread.web.chart.ChartDraft;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
-import org.jspecify.annotations.Nullable;
+import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 
 /** Draws the sweeps of a test and computes what they say as measured. */
@@ -43,11 +42,14 @@ class TestCurves {
 
     private static TestCurve curve(Swept swept) {
         try {
-            return seen(swept, Curve.of(swept.volts(), swept.amperes()));
+            return swept.dark()
+                    ? DarkCurves.of(swept, points(swept))
+                    : seen(swept, Curve.of(swept.volts(), swept.amperes()));
         } catch (Unusable unusable) {
             return new TestCurve(
                     swept.name(),
-                    words(swept.conditions()),
+                    words(swept),
+                    List.of(),
                     List.of(),
                     List.of(),
                     points(swept),
@@ -59,15 +61,15 @@ class TestCurves {
 
     private static TestCurve seen(Swept swept, Curve curve) {
         CurveNumbers numbers = CurveNumbers.of(curve, METHOD);
-        List<TestCurve.Number> told = new ArrayList<>(numbers(numbers));
-        Optional<FittedDiode> fit = fit(curve, Residual.MODEL_CURRENT);
-        fit.ifPresent(found -> told.addAll(fitted(found)));
-        fit(curve, Residual.IMPLICIT).ifPresent(found -> told.addAll(fitted(found)));
+        List<FittedDiode> fits = Stream.of(Residual.values())
+                .flatMap(residual -> fit(curve, residual).stream())
+                .toList();
         return new TestCurve(
                 swept.name(),
-                words(swept.conditions()),
-                charts(curve, fit),
-                told,
+                words(swept),
+                charts(curve, fits.stream().findFirst()),
+                numbers(numbers),
+                fits.stream().map(TestCurves::fitted).toList(),
                 points(swept),
                 METHOD.words(),
                 numbers.remarks(),
@@ -94,18 +96,22 @@ class TestCurves {
                 number(Phrase.of("judged.curve.series-slope"), numbers.series(), "ohm"));
     }
 
-    private static List<TestCurve.Number> fitted(FittedDiode fit) {
-        Phrase by = fit.residual().words();
-        return List.of(
-                number(Phrase.of("test-run.diode.photo", by), fit.diode().photo(), "A"),
-                number(Phrase.of("test-run.diode.saturation", by), fit.diode().saturation(), "A"),
-                number(Phrase.of("test-run.diode.slope", by), fit.diode().slope(), "V"),
-                number(Phrase.of("test-run.diode.series", by), fit.diode().series(), "ohm"),
-                number(Phrase.of("test-run.diode.shunt", by), fit.diode().shunt(), "ohm"),
-                number(Phrase.of("test-run.diode.rms", by), fit.rootMeanSquare(), "A"));
+    private static TestCurve.Fit fitted(FittedDiode fit) {
+        return new TestCurve.Fit(
+                fit.residual().words(),
+                List.of(
+                        number(Phrase.of("test-run.diode.photo"), fit.diode().photo(), "A"),
+                        number(
+                                Phrase.of("test-run.diode.saturation"),
+                                fit.diode().saturation(),
+                                "A"),
+                        number(Phrase.of("test-run.diode.slope"), fit.diode().slope(), "V"),
+                        number(Phrase.of("test-run.diode.series"), fit.diode().series(), "ohm"),
+                        number(Phrase.of("test-run.diode.shunt"), fit.diode().shunt(), "ohm"),
+                        number(Phrase.of("test-run.diode.rms"), fit.rootMeanSquare(), "A")));
     }
 
-    private static TestCurve.Number number(Phrase name, double value, String unit) {
+    static TestCurve.Number number(Phrase name, double value, String unit) {
         return new TestCurve.Number(name, Digit.plain(value), unit);
     }
 
@@ -145,7 +151,11 @@ class TestCurves {
                 .toList();
     }
 
-    private static Phrase words(@Nullable Conditions conditions) {
+    private static Phrase words(Swept swept) {
+        Conditions conditions = swept.conditions();
+        if (swept.dark()) {
+            return Phrase.of("test-run.dark");
+        }
         return conditions == null
                 ? Phrase.of("test-run.no-conditions")
                 : Phrase.of(

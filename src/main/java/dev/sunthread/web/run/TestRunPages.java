@@ -25,6 +25,19 @@ class TestRunPages {
             WHERE r.run = :run AND %s ORDER BY r.entry
             """.formatted(Known.at("r.entry"));
 
+    /** Every result of the unit under the same specification, in the order of time. */
+    private static final String CHAIN = """
+            SELECT n.number AS run, o.started_at AS at, q.code AS equipment, lower(o.verdict) AS told,
+              lower(replace(s.outcome, '_', ' ')) AS outcome,
+              EXISTS (SELECT FROM inbox.finding f
+                WHERE f.entry = o.entry AND f.rule = 'no-unit-is-tested-until-it-passes') AS repeated
+            FROM electrical.run_record r
+            JOIN electrical.run_record o ON o.unit = r.unit AND o.specification = r.specification
+            JOIN electrical.run n ON n.id = o.run JOIN catalog.equipment q ON q.id = o.equipment
+            LEFT JOIN electrical.standing s ON s.entry = o.entry
+            WHERE r.entry = :entry AND %s ORDER BY o.ended_at, o.entry
+            """.formatted(Known.at("o.entry"));
+
     private final TestRuns runs;
     private final Findings findings;
     private final TestVerdicts verdicts;
@@ -62,6 +75,11 @@ class TestRunPages {
                 verdicts.under(record.number(), cutoff).stream()
                         .map(RunVerdict::of)
                         .toList(),
-                curves.of(record.number()));
+                curves.of(record.number()),
+                jdbc.sql(CHAIN)
+                        .param("entry", record.number())
+                        .param("cutoff", cutoff)
+                        .query(DataClassRowMapper.newInstance(TestRunPage.Result.class))
+                        .list());
     }
 }

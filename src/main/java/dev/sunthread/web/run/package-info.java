@@ -1,4 +1,4 @@
-/** The pages of one cure run, one test run and one piece of equipment. */
+/** The pages of one cure run and one test run. */
 @NullMarked
 package dev.sunthread.web.run;
 

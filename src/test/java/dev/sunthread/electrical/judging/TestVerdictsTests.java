@@ -192,6 +192,17 @@ class TestVerdictsTests {
         assertThat(standing()).containsExactly("PASSED");
     }
 
+    @Test
+    void darkCurveIsJudgedByItsForwardVoltage() {
+        workshop.plant().say("specification", "2 01:00", RawData.darkRevision("D", "0.55"));
+        Map<String, Object> body = new java.util.TreeMap<>(Workshop.pulled("T1", "RCV R1", "pass"));
+        body.put("sweeps", List.of(RawData.darkSweep()));
+        workshop.plant().say("test-run", "10:00", body);
+        assertThat(standing()).containsExactly("PASSED");
+        workshop.plant().say("specification", "2 02:00", RawData.darkRevision("E", "0.45"));
+        assertThat(standing()).containsExactly("FAILED");
+    }
+
     private List<String> numbers(@Nullable String revision, Outcome outcome) {
         Question question = new Question("PULL", revision, null, null, null, List.of());
         return verdicts.found(question, List.of(outcome), sealer.seal()).values().stream()

@@ -112,6 +112,7 @@ class SpecificationTermsTests {
         return new SpecificationTerms(
                 List.of(new CurveTerms(
                         "light", CurveMethod.USUAL, null, List.of(new CurveTerms.Limited(quantity, limits)))),
+                List.of(),
                 List.of());
     }
 

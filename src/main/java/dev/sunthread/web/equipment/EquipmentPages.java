@@ -1,8 +1,13 @@
-package dev.sunthread.web.run;
+package dev.sunthread.web.equipment;
 
+import dev.sunthread.catalog.FoundError;
+import dev.sunthread.catalog.FoundErrors;
 import dev.sunthread.ledger.Known;
 import dev.sunthread.web.Paged;
+import java.math.BigDecimal;
+import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.DataClassRowMapper;
@@ -23,17 +28,13 @@ class EquipmentPages {
 
     private static final String CHECKS = """
             SELECT c.checked_at AS at, lower(c.way) AS way, lower(c.verdict) AS verdict, s.code AS specification, c.evidence,
-                   (SELECT string_agg(concat_ws(' ', f.sensor, lower(f.quantity), 'reads',
-                      CASE WHEN f.offset_by IS NULL THEN f.percent || ' %%' ELSE f.offset_by::text END, 'above the truth',
-                      CASE f.onset WHEN 'ALWAYS' THEN 'all along' END), '; ' ORDER BY f.ordinal)
-                    FROM catalog.check_error f WHERE f.entry = c.entry) AS errors,
-                   (SELECT concat_ws(', ', m.irradiance || ' mW/cm2', m.band, 'lamp at ' || m.lamp_hours || ' h')
-                    FROM catalog.check_radiometer m WHERE m.entry = c.entry) AS radiometer,
+                   m.irradiance, m.band, m.lamp_hours,
                    (SELECT count(DISTINCT v.entry) FROM cure.verdict v WHERE v.checked = c.entry AND v.measured AND v.outcome <> 'PASSED')
                    + (SELECT count(DISTINCT v.entry) FROM electrical.verdict v
                       WHERE v.checked = c.entry AND v.measured AND v.outcome <> 'PASSED') AS lost,
-                   e.id AS entry
+                   e.id AS entry, c.entry AS number
             FROM catalog.equipment_check c JOIN ledger.entry e ON e.number = c.entry
+            LEFT JOIN catalog.check_radiometer m ON m.entry = c.entry
             LEFT JOIN catalog.specification s ON s.id = c.specification
             WHERE c.equipment = :equipment AND %s ORDER BY c.checked_at DESC, c.entry DESC
             """.formatted(Known.at("c.entry"));
@@ -61,9 +62,13 @@ class EquipmentPages {
                  + (SELECT count(*) FROM electrical.run_record r WHERE r.equipment = :equipment AND %1$s)
             """.formatted(Known.at("r.entry"));
 
+    private final FoundErrors errors;
+    private final JudgedSince since;
     private final JdbcClient jdbc;
 
-    EquipmentPages(JdbcClient jdbc) {
+    EquipmentPages(FoundErrors errors, JudgedSince since, JdbcClient jdbc) {
+        this.errors = errors;
+        this.since = since;
         this.jdbc = jdbc;
     }
 
@@ -72,7 +77,8 @@ class EquipmentPages {
                 .map(equipment -> new EquipmentPage(
                         code,
                         list(REVISIONS, equipment, cutoff, EquipmentPage.Revision.class),
-                        list(CHECKS, equipment, cutoff, EquipmentPage.Check.class),
+                        checks(equipment, cutoff),
+                        since.of(equipment, code, cutoff),
                         Paged.of(
                                 runs,
                                 A_PAGE,
@@ -84,6 +90,40 @@ class EquipmentPages {
         return find(code)
                 .map(equipment -> runs(equipment, cutoff, 0, Integer.MAX_VALUE))
                 .orElse(List.of());
+    }
+
+    /** A check as it is recorded, without the errors it found. */
+    private record Told(
+            OffsetDateTime at,
+            String way,
+            String verdict,
+            @Nullable String specification,
+            String evidence,
+            @Nullable BigDecimal irradiance,
+            @Nullable String band,
+            @Nullable BigDecimal lampHours,
+            long lost,
+            String entry,
+            long number) {}
+
+    private List<EquipmentPage.Check> checks(long equipment, long cutoff) {
+        List<Told> told = list(CHECKS, equipment, cutoff, Told.class);
+        Map<Long, List<FoundError>> found =
+                errors.of(told.stream().map(Told::number).toList());
+        return told.stream()
+                .map(check -> new EquipmentPage.Check(
+                        check.at(),
+                        check.way(),
+                        check.verdict(),
+                        check.specification(),
+                        check.evidence(),
+                        found.getOrDefault(check.number(), List.of()).stream()
+                                .map(EquipmentWords::of)
+                                .toList(),
+                        EquipmentWords.radiometer(check.irradiance(), check.band(), check.lampHours()),
+                        check.lost(),
+                        check.entry()))
+                .toList();
     }
 
     private Optional<Long> find(String code) {

@@ -1,5 +1,6 @@
-package dev.sunthread.web.run;
+package dev.sunthread.web.equipment;
 
+import dev.sunthread.kernel.verdict.Phrase;
 import dev.sunthread.web.Paged;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -9,9 +10,11 @@ import org.jspecify.annotations.Nullable;
  * Everything the page of equipment shows, at one cut-off.
  *
  * @param checks how it was checked, the newest first
+ * @param judged what was judged by the errors that bad checks found
  * @param runs a page of what was done with it, the newest first
  */
-public record EquipmentPage(String code, List<Revision> revisions, List<Check> checks, Paged<Run> runs) {
+public record EquipmentPage(
+        String code, List<Revision> revisions, List<Check> checks, List<Since> judged, Paged<Run> runs) {
 
     /** A released revision, with the station it stands at. */
     public record Revision(
@@ -21,6 +24,7 @@ public record EquipmentPage(String code, List<Revision> revisions, List<Check> c
      * A calibration or verification, in words, with the specification it was for.
      *
      * @param errors by how much it was found to read wrong
+     * @param radiometer what a radiometer read at it
      * @param lost how many runs since the check before are accepted no more by it
      */
     public record Check(
@@ -29,8 +33,8 @@ public record EquipmentPage(String code, List<Revision> revisions, List<Check> c
             String verdict,
             @Nullable String specification,
             String evidence,
-            @Nullable String errors,
-            @Nullable String radiometer,
+            List<Phrase> errors,
+            List<Phrase> radiometer,
             long lost,
             String entry) {}
 
