@@ -11,6 +11,7 @@ import dev.sunthread.testing.SunthreadTest;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -59,7 +60,7 @@ class PassTests {
         for (String text : texts) {
             said = bench.scan(station, "op-1", new Scan("scan-" + ++scans, text, OffsetDateTime.now(), false));
         }
-        return said;
+        return Objects.requireNonNull(said);
     }
 
     private List<String> names(String sql) {
