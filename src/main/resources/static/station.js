@@ -8,7 +8,12 @@
   const queueName = "sunthread-" + document.getElementById("main").dataset.queue;
   const header = document.querySelector("meta[name=_csrf_header]")?.content;
   const token = document.querySelector("meta[name=_csrf]")?.content;
+  const contactAddress = document.getElementById("main").dataset.contact;
   let sending = false;
+
+  // randomUUID is only for pages that come by https or from the same machine
+  const uuid = () => crypto.randomUUID ? crypto.randomUUID() : "10000000-1000-4000-8000-100000000000".replace(/[018]/g, digit =>
+    (digit ^ crypto.getRandomValues(new Uint8Array(1))[0] & 15 >> digit / 4).toString(16));
 
   const opened = new Promise((resolve, reject) => {
     const request = indexedDB.open(queueName, 1);
@@ -47,7 +52,12 @@
     KEPT: () => tone(440, 0, 0.2)
   };
 
-  const focus = () => { if (document.activeElement !== field) field.focus({ preventScroll: true }); };
+  // keys go to the field for scans, or, where somebody signs, to what is not filled in yet
+  const unsigned = () => [...bench.querySelectorAll("[data-signs] input:not([type=hidden])")].find(one => one.value === "");
+  const focus = () => {
+    const wanted = document.activeElement?.closest("[data-signs]") ? document.activeElement : unsigned() || field;
+    if (document.activeElement !== wanted) wanted.focus({ preventScroll: true });
+  };
   const isOnlineOnly = () => bench.querySelector("[data-online-only=true]") !== null;
 
   const showKept = (scans, isAway) => {
@@ -65,18 +75,37 @@
     bench.innerHTML = html;
     sounds[bench.querySelector("[data-outcome]")?.dataset.outcome]?.();
     countDown();
+    if (bench.querySelector("[data-signs]")) unsigned()?.focus();
+    else focus();
+  };
+
+  // a signature is sent at once and kept nowhere: it holds a badge and a PIN
+  const sign = async signature => {
+    try {
+      const response = await fetch(signature.action, {
+        method: "POST", body: new URLSearchParams(new FormData(signature)), redirect: "manual",
+        headers: Object.assign({ "X-Part": "bench" }, header && token ? { [header]: token } : {})
+      });
+      if (response.status >= 500) throw new Error("the server is away");
+      if (!response.ok) { location.reload(); return; }
+      show(await response.text());
+    } catch {
+      signature.querySelector(".unsent").hidden = false;
+      sounds.REFUSED();
+    }
   };
 
   // the page's clock need not be right: the server is told how long ago it was
-  const send = async (scan, behind) => {
+  const send = async scan => {
     const body = new URLSearchParams({
-      id: scan.id, text: scan.text, age: Math.max(0, Date.now() - scan.at), kept: scan.kept, behind
+      id: scan.id, text: scan.text, age: Math.max(0, Date.now() - scan.at), kept: scan.kept
     });
     const response = await fetch(form.action, {
       method: "POST", body, redirect: "manual",
       headers: Object.assign({ "X-Part": "bench" }, header && token ? { [header]: token } : {})
     });
-    if (response.status >= 500) throw new Error("the server is away");
+    // what is no answer of this page's server is none; the scan is kept and sent again
+    if (response.status >= 400 && response.status !== 401 && response.status !== 403) throw new Error("the server is away");
     return response;
   };
 
@@ -87,9 +116,12 @@
       for (let scans = await all(); scans.length > 0; scans = await all()) {
         const scan = scans[0];
         try {
-          const response = await send(scan, scans.length - 1);
+          const response = await send(scan);
           // signed out meanwhile: scans stay here until somebody signs in at this device again
-          if (!response.ok) { location.reload(); return; }
+          if (response.type === "opaqueredirect" || response.status === 401 || response.status === 403) {
+            location.reload();
+            return;
+          }
           show(await response.text());
           await store("readwrite", kept => kept.delete(scan.order));
           const left = await all();
@@ -116,13 +148,18 @@
     const refused = isAway && isOnlineOnly();
     document.getElementById("not-kept").hidden = !refused;
     if (refused) { sounds.REFUSED(); return; }
-    const id = crypto.randomUUID ? crypto.randomUUID() : Array.from(crypto.getRandomValues(new Uint8Array(16)), one => one.toString(16).padStart(2, "0")).join("");
-    await store("readwrite", scans => scans.add({ id, text, at: Date.now(), kept: isAway }));
+    await store("readwrite", scans => scans.add({ id: uuid(), text, at: Date.now(), kept: isAway }));
     if (isAway) { showKept(await all(), true); sounds.KEPT(); }
     flush();
   };
 
   document.addEventListener("submit", event => {
+    if (event.target.matches("[data-signs]")) {
+      event.preventDefault();
+      if (unsigned()) focus();
+      else sign(event.target);
+      return;
+    }
     if (event.target !== form && !event.target.matches("[data-scans]")) return;
     event.preventDefault();
     const text = event.target === form ? field.value : event.submitter?.value || "";
@@ -144,10 +181,54 @@
   document.addEventListener("click", event => { if (!event.target.closest("a, button, input")) focus(); });
   document.addEventListener("visibilitychange", focus);
   window.addEventListener("focus", focus);
+  // a scanner ends with Enter: the next of what is signed by comes then; a word with a point is told, not signed by
+  document.addEventListener("keydown", event => {
+    const signature = event.target.closest?.("[data-signs]");
+    const told = signature && event.key === "Enter" && /^\.[a-z]+$/.test(event.target.value);
+    if (told) scan(event.target.value);
+    if (signature && (told || event.key === "Escape")) {
+      event.preventDefault();
+      signature.remove();
+      focus();
+      return;
+    }
+    if (event.key !== "Enter" || !event.target.closest("[data-signs]") || event.target.tagName !== "INPUT" || !unsigned()) return;
+    event.preventDefault();
+    unsigned().focus();
+  });
   // a key that goes nowhere is the scanner's: let it land in the field
   document.addEventListener("keydown", event => {
     if (event.target === document.body && event.key.length === 1 && !event.ctrlKey && !event.altKey && !event.metaKey) focus();
   });
+
+  // the page says that it is there, and hears whether something must come off; without cookies, so that a session can end
+  const pageName = queueName + "-page";
+  const page = localStorage.getItem(pageName) || uuid();
+  localStorage.setItem(pageName, page);
+  let stops = null;
+  const refresh = async () => {
+    const response = await fetch(form.action, { redirect: "manual", headers: { "X-Part": "bench" } });
+    document.getElementById("sign-in-to-stop").hidden = response.ok;
+    if (response.ok) show(await response.text()); else sounds.REFUSED();
+  };
+  const contact = async closing => {
+    try {
+      const kept = (await all()).length;
+      const response = await fetch(contactAddress, {
+        method: "POST", credentials: "omit", keepalive: closing, body: new URLSearchParams({ page, kept, closing })
+      });
+      if (closing || !response.ok) return;
+      const heard = (await response.json()).stops;
+      if (stops !== null && stops !== heard) await refresh();
+      stops = heard;
+    } catch { /* what is kept is told when the server is back */ }
+  };
+  fetch(form.action + "/page", {
+    method: "POST", body: new URLSearchParams({ page }), redirect: "manual", headers: header && token ? { [header]: token } : {}
+  }).catch(() => {}).finally(() => contact(false));
+  setInterval(() => contact(false), 10000);
+  window.addEventListener("pagehide", () => contact(true));
+
   setInterval(countDown, 30000);
   countDown();
   focus();

@@ -18,6 +18,7 @@ public class AccessLog {
         SIGNED_IN,
         SIGN_IN_REFUSED,
         SIGNED_OUT,
+        SIGNED_AT_STATION,
         SESSION_ENDED,
         PERSON_ADDED,
         PERSON_CHANGED,

@@ -36,7 +36,8 @@ class CuresOfUnits {
                   SELECT m.entry, m.position FROM cure.run_carrier m WHERE m.carrier = x.carrier OFFSET 0) m
                 CROSS JOIN LATERAL (SELECT r.* FROM cure.run_record r WHERE r.entry = m.entry OFFSET 0) r WHERE %1$s) ways
               ORDER BY unit, entry, itself DESC, position) c
-            JOIN cure.run n ON n.id = c.run LEFT JOIN cure.standing s ON s.entry = c.entry
+            JOIN cure.run n ON n.id = c.run LEFT JOIN LATERAL (
+              SELECT s.outcome, s.said, s.kept FROM cure.standing s WHERE s.entry = c.entry OFFSET 0) s ON true
             ORDER BY c.ended_at, c.entry
             """.formatted(RUN + " AND x.during && tstzrange(r.started_at, r.ended_at, '[]')");
 

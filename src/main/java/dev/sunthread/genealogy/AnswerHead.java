@@ -1,5 +1,6 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.quality.StationBehind;
 import java.time.OffsetDateTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -15,6 +16,8 @@ import org.jspecify.annotations.Nullable;
  * @param counts of distinct things per level, class and time, never added up across levels
  * @param openFindings findings that touch what the answer names
  * @param openLines kept lines that name any of the suspects
+ * @param stationsBehind stations that may not have sent all that was done there, as known at the cut-off; nobody can tell
+ *     whether the answer lacks something of it
  */
 public record AnswerHead(
         String id,
@@ -24,4 +27,5 @@ public record AnswerHead(
         String hash,
         List<Count> counts,
         long openFindings,
-        long openLines) {}
+        long openLines,
+        List<StationBehind> stationsBehind) {}

@@ -10,6 +10,7 @@
             "catalog::judging",
             "materials",
             "production",
+            "quality",
             "cure",
             "cure::judging",
             "electrical",

@@ -2,6 +2,8 @@ package dev.sunthread.journal;
 
 import dev.sunthread.journal.WholeExport.Entry;
 import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.Semaphore;
@@ -26,13 +28,7 @@ final class ReadAhead implements AutoCloseable {
         reader.start();
     }
 
-    /**
-     * The next entry, or nothing once the last line has proven that all are there.
-     *
-     * @throws dev.sunthread.kernel.Refused as {@link WholeExport#next()} does, once all before it were given
-     */
-    @Nullable
-    Entry next() throws IOException {
+    private @Nullable Entry next() throws IOException {
         Read next = takeNext();
         if (next.failure() instanceof IOException e) {
             throw e;
@@ -47,6 +43,25 @@ final class ReadAhead implements AutoCloseable {
             room.release(size(next.entry()));
         }
         return next.entry();
+    }
+
+    /**
+     * The next entries, as many as were read already, at least one and at most so many; none once the last line has proven
+     * that all are there.
+     *
+     * @throws dev.sunthread.kernel.Refused as {@link WholeExport#next()} does, once all before it were given
+     */
+    List<Entry> next(int most) throws IOException {
+        List<Entry> next = new ArrayList<>();
+        for (Entry entry = next(); entry != null; entry = isNext() && next.size() < most ? next() : null) {
+            next.add(entry);
+        }
+        return next;
+    }
+
+    private boolean isNext() {
+        Read next = read.peek();
+        return next != null && next.entry() != null;
     }
 
     private Read takeNext() {

@@ -2,8 +2,8 @@ package dev.sunthread.journal;
 
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.ledger.Door;
-import dev.sunthread.ledger.Entries;
 import dev.sunthread.ledger.Restoration;
+import dev.sunthread.ledger.RestoredEntries;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -20,11 +20,13 @@ import org.springframework.transaction.support.TransactionTemplate;
 @Service
 public class Restores {
 
+    private static final int AT_ONCE = 200;
+
     private final Door door;
-    private final Entries entries;
+    private final RestoredEntries entries;
     private final TransactionTemplate transaction;
 
-    Restores(Door door, Entries entries, PlatformTransactionManager transactions) {
+    Restores(Door door, RestoredEntries entries, PlatformTransactionManager transactions) {
         this.door = door;
         this.entries = entries;
         this.transaction = new TransactionTemplate(transactions);
@@ -54,9 +56,12 @@ public class Restores {
         Restoration restoration = door.restoration();
         long restored = 0;
         try (ReadAhead export = new ReadAhead(new WholeExport(journal))) {
-            for (WholeExport.Entry entry = export.next(); entry != null; entry = export.next()) {
-                restore(entry, restoration);
-                reportNowAndThen(++restored, progress);
+            for (var next = export.next(AT_ONCE); !next.isEmpty(); next = export.next(AT_ONCE)) {
+                restoration.open(next.stream().map(WholeExport.Entry::entered).toList());
+                for (WholeExport.Entry entry : next) {
+                    restore(entry, restoration);
+                    reportNowAndThen(++restored, progress);
+                }
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);
@@ -67,7 +72,7 @@ public class Restores {
 
     private static void restore(WholeExport.Entry entry, Restoration restoration) {
         try {
-            restoration.record(entry.envelope(), entry.recorded());
+            restoration.record(entry.envelope());
         } catch (Refused e) {
             throw entry.refused(e.reason());
         } catch (NonTransientDataAccessException e) {

@@ -6,6 +6,7 @@ import dev.sunthread.journal.JournalLine.Start;
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.ledger.Envelope;
 import dev.sunthread.ledger.Recorded;
+import dev.sunthread.ledger.Restoration;
 import java.io.IOException;
 import java.io.InputStream;
 import java.security.MessageDigest;
@@ -22,6 +23,10 @@ final class WholeExport {
 
     /** An entry as exported, with its line. */
     record Entry(int line, Envelope envelope, Recorded recorded) {
+
+        Restoration.Entered entered() {
+            return new Restoration.Entered(envelope, recorded);
+        }
 
         /** Says what is wrong with it. */
         Refused refused(String reason) {

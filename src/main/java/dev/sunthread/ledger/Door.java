@@ -21,6 +21,7 @@ public class Door {
 
     private final Kinds kinds;
     private final Entries entries;
+    private final RestoredEntries restored;
     private final SoleWriter sole;
     private final ApplicationEventPublisher events;
     private final EntityManager entities;
@@ -29,12 +30,14 @@ public class Door {
     Door(
             Kinds kinds,
             Entries entries,
+            RestoredEntries restored,
             SoleWriter sole,
             ApplicationEventPublisher events,
             EntityManager entities,
             RecordedNow now) {
         this.kinds = kinds;
         this.entries = entries;
+        this.restored = restored;
         this.sole = sole;
         this.events = events;
         this.entities = entities;
@@ -86,14 +89,17 @@ public class Door {
             throw new Refused(
                     "The database holds records already", "Restore into an empty database, or import instead");
         }
-        entries.expectMany();
-        return new Restoration(this::restore, entries);
+        restored.expectMany();
+        return new Restoration(this::restore, restored);
     }
 
-    private long restore(Envelope envelope, Recorded recorded) {
-        return entered(envelope, Manner.TOLD, recorded)
-                .orElseThrow(() -> new Refused("was recorded before", "Take a whole, unchanged export"))
-                .entry();
+    private void restore(Envelope envelope, long entry) {
+        restore(kinds.get(envelope.head().kind(), envelope.head().version()), envelope, entry);
+    }
+
+    private <B> void restore(Kind<B> kind, Envelope envelope, long entry) {
+        B body = Shape.of(kind.body()).read(envelope.body(), "body");
+        record(kind, new Fact<>(entry, envelope.head(), envelope.occurredAt(), body, Manner.TOLD));
     }
 
     private Acceptance accept(Envelope envelope, Manner manner, Recorded recorded) {
@@ -107,8 +113,7 @@ public class Door {
 
     /** Opens an entry and fills it; nothing if the envelope's id is known. */
     private Optional<EntryAccepted> entered(Envelope envelope, Manner manner, Recorded recorded) {
-        Kind<?> kind = kinds.get(envelope.head().kind(), envelope.head().version());
-        return entered(kind, envelope, manner, recorded);
+        return entered(kinds.get(envelope.head().kind(), envelope.head().version()), envelope, manner, recorded);
     }
 
     private <B> Optional<EntryAccepted> entered(Kind<B> kind, Envelope envelope, Manner manner, Recorded recorded) {

@@ -24,14 +24,7 @@ public class Entries {
             RETURNING number, set_config('sunthread.entry', number::text, true), pg_advisory_xact_lock_shared(%d)
             """.formatted(SoleWriter.LOCK);
 
-    private static final String CLOSE = "INSERT INTO %s RETURNING set_config('sunthread.entry', '', true)";
-
-    /* Statements are planned once, by indexes alone: to plan each execution anew takes longer than to execute it. */
-    private static final String EXPECT_MANY = """
-            SELECT set_config(name, setting, true) FROM (VALUES
-              ('plan_cache_mode', 'force_generic_plan'), ('enable_seqscan', 'off'), ('enable_hashjoin', 'off'),
-              ('enable_mergejoin', 'off'), ('jit', 'off')) AS s (name, setting)
-            """;
+    static final String CLOSE = "INSERT INTO %s RETURNING set_config('sunthread.entry', '', true)";
 
     private final Remembered remembered;
     private final JdbcClient jdbc;
@@ -60,17 +53,6 @@ public class Entries {
                 .single();
     }
 
-    /** Gives entries the positions they had in another database, in their order, and closes the last. */
-    void closeAt(List<Long> entries, long firstPosition) {
-        jdbc.sql(CLOSE.formatted("""
-                        ledger.position (entry, position)
-                        SELECT e.entry, ? + e.ordinal - 1 FROM unnest(?) WITH ORDINALITY AS e (entry, ordinal)
-                        """))
-                .params(firstPosition, entries.toArray(Long[]::new))
-                .query()
-                .listOfRows();
-    }
-
     /** Marks what is written so far, within a transaction. */
     void mark() {
         jdbc.sql("SAVEPOINT envelope").update();
@@ -83,17 +65,6 @@ public class Entries {
     void takeBackToMark() {
         jdbc.sql("ROLLBACK TO SAVEPOINT envelope").update();
         remembered.forget();
-    }
-
-    /** Prepares the current transaction for recording far more than the database holds. */
-    void expectMany() {
-        jdbc.sql(EXPECT_MANY).query().listOfRows();
-    }
-
-    /** Tells the database anew how much there is of what, and has it plan every statement anew. */
-    public void countAnew() {
-        jdbc.sql("ANALYZE").update();
-        jdbc.sql("DISCARD PLANS").update();
     }
 
     boolean holds(Envelope envelope) {

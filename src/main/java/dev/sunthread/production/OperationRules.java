@@ -36,6 +36,9 @@ class OperationRules {
         List<RouteStep> steps = routes.steps(worked.values(), operation, fact.occurredAt());
         boolean alone = !steps.isEmpty() && steps.stream().allMatch(RouteStep::unitAlone);
         assemblies.nothingBuiltTogetherIsOnHold(fact, worked, !alone);
+        if (!steps.isEmpty()) {
+            terms.operationIsDoneOnce(fact, worked);
+        }
         order.operationFollowsTheEarlierOnes(fact, worked, operation, start);
         steps.forEach(step -> terms.operationIsDoneAsReleased(fact, step, worked.keySet()));
         takenIn.materialIsWhatTheOperationTakesIn(fact, steps, taken);

@@ -9,19 +9,22 @@ import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.SoleWriter;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import org.springframework.stereotype.Component;
 
-/** Where an operation may be done and by whom, as its released route says. */
+/** Where an operation may be done, by whom and how often, as its released route says. */
 @Component
 class OperationTerms {
 
     private final Qualifications qualifications;
     private final Passes passes;
+    private final Repeats repeats;
     private final SoleWriter sole;
 
-    OperationTerms(Qualifications qualifications, Passes passes, SoleWriter sole) {
+    OperationTerms(Qualifications qualifications, Passes passes, Repeats repeats, SoleWriter sole) {
         this.qualifications = qualifications;
         this.passes = passes;
+        this.repeats = repeats;
         this.sole = sole;
     }
 
@@ -29,6 +32,11 @@ class OperationTerms {
         List<TraceRef> about = units.stream().map(TraceRef::unit).toList();
         stationMayDoTheOperation(fact, step, about);
         operatorIsQualified(fact, step, about);
+    }
+
+    /** @param worked the units, by whose routes the operation is done */
+    void operationIsDoneOnce(Fact<StepKind.Body> fact, Map<Long, UnitName> worked) {
+        repeats.operationIsDoneOnce(fact, fact.body().operation(), worked);
     }
 
     private void stationMayDoTheOperation(Fact<StepKind.Body> fact, RouteStep step, List<TraceRef> about) {

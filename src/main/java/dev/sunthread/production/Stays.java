@@ -28,6 +28,14 @@ public class Stays {
             SELECT entry, child_unit, child_lot, parent_position, during, applied FROM production.staying
             """;
 
+    /** Empty if another writer made the position since the statement began. */
+    private static final String KNOWN_POSITION = """
+            WITH known AS (SELECT id FROM production.parent_position WHERE parent = :parent AND position = :position),
+            made AS (INSERT INTO production.parent_position (parent, position)
+              SELECT :parent, :position WHERE NOT EXISTS (SELECT FROM known) ON CONFLICT DO NOTHING RETURNING id)
+            SELECT id FROM known UNION ALL SELECT id FROM made
+            """;
+
     private static final String AT_POSITION =
             "SELECT i.entry FROM production.installation i WHERE i.parent_position = :id";
 
@@ -39,13 +47,9 @@ public class Stays {
 
     /** The position of a parent, known from now on. */
     long position(long parent, String position) {
-        Optional<Long> id = findPosition(parent, position);
-        if (id.isPresent()) {
-            return id.get();
-        }
-        return jdbc.sql("INSERT INTO production.parent_position (parent, position) VALUES (?, ?)"
-                        + " ON CONFLICT DO NOTHING RETURNING id")
-                .params(parent, position)
+        return jdbc.sql(KNOWN_POSITION)
+                .param("parent", parent)
+                .param("position", position)
                 .query(Long.class)
                 .optional()
                 .orElseGet(() -> findPosition(parent, position).orElseThrow());

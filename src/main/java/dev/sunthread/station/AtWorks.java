@@ -38,7 +38,7 @@ public class AtWorks {
         List<Remaining> loaded = loads.at(station).stream().map(remainders::of).toList();
         return new AtWork(
                 station,
-                scans.last(station, person).orElse(null),
+                scans.last(station, person).map(TakenScans.Last::verdict).orElse(null),
                 prompt.inHand(),
                 prompt.next(),
                 prompt.commands(),

@@ -5,11 +5,9 @@ import dev.sunthread.ledger.Door;
 import dev.sunthread.ledger.RaisedFinding;
 import dev.sunthread.station.label.Command;
 import dev.sunthread.station.label.Label;
-import dev.sunthread.station.label.ScannedLabels;
+import dev.sunthread.station.pass.PassableRefusal;
 import dev.sunthread.station.work.Recording;
 import dev.sunthread.station.work.Turn;
-import dev.sunthread.station.work.Turns;
-import dev.sunthread.station.work.Undoing;
 import dev.sunthread.station.work.Work;
 import dev.sunthread.station.work.Works;
 import java.util.List;
@@ -25,21 +23,21 @@ public class Bench {
 
     private final TakenScans scans;
     private final Works works;
-    private final ScannedLabels labels;
-    private final Turns turns;
+    private final Meanings meanings;
+    private final PassableTurns turns;
     private final Door door;
     private final TransactionTemplate transaction;
 
     Bench(
             TakenScans scans,
             Works works,
-            ScannedLabels labels,
-            Turns turns,
+            Meanings meanings,
+            PassableTurns turns,
             Door door,
             PlatformTransactionManager transactions) {
         this.scans = scans;
         this.works = works;
-        this.labels = labels;
+        this.meanings = meanings;
         this.turns = turns;
         this.door = door;
         this.transaction = new TransactionTemplate(transactions);
@@ -48,70 +46,42 @@ public class Bench {
     /**
      * Takes one scan of a person at a station. The same id again does nothing and gets the same word.
      *
-     * @param behind how many scans the page still keeps behind this one
      */
-    public Verdict scan(String station, String person, Scan scan, int behind) {
+    public Verdict scan(String station, String person, Scan scan) {
         try {
-            return Objects.requireNonNull(transaction.execute(status -> take(station, person, scan, behind)));
+            return Objects.requireNonNull(transaction.execute(status -> take(station, person, scan)));
         } catch (Refused refused) {
-            return Objects.requireNonNull(
-                    transaction.execute(status -> refused(station, person, scan, behind, refused)));
+            return Objects.requireNonNull(transaction.execute(status -> refused(station, person, scan, refused)));
         }
     }
 
-    private Verdict take(String station, String person, Scan scan, int behind) {
+    private Verdict take(String station, String person, Scan scan) {
         Work work = works.locked(station, person);
         Optional<Verdict> earlier = scans.verdict(scan.id());
         if (earlier.isPresent()) {
             return earlier.get();
         }
-        List<Label> read = labels.read(meant(station, person, scan.text()), station);
+        Meanings.Meant meant = meanings.of(station, person, scan, work);
         Recording recording = new Recording(door, station, person, scan);
-        Turn turn = turn(work, works.before(station, person), read, recording);
+        Turn turn = turns.of(work, works.before(station, person), meant, recording);
         Verdict said = turn.verdict();
-        if (scan.kept() && isNotDone(said)) {
+        if (scan.kept() && !said.isDone()) {
             said = kept(
                     recording,
                     scan,
                     work,
-                    read,
+                    meant.labels(),
                     "A scan that was kept while the server was away could not be understood in its place ("
                             + said.said().key() + ")",
                     "Find out what was done and record it, then settle this line");
-        } else if (isUndo(read)) {
+        } else if (meant.isTold(Command.UNDO)) {
             // only the last scan can be taken back, and not the taking back
             works.keep(station, person, turn.work(), turn.work());
-        } else if (!isNotDone(said)) {
+        } else if (said.isDone()
+                || said.outcome() == Verdict.Outcome.ASKED && !turn.work().equals(work)) {
             works.keep(station, person, turn.work().recorded(recording.entries()), work);
         }
-        return word(station, person, scan, behind, withFindings(said, recording.findings()));
-    }
-
-    /** A point and a digit stand for what the last scan may have meant, by its number in the list of choices. */
-    private String meant(String station, String person, String text) {
-        String typed = text.strip();
-        if (!typed.matches("\\.[1-9]")) {
-            return text;
-        }
-        int choice = typed.charAt(1) - '1';
-        List<Verdict.Choice> choices =
-                scans.last(station, person).map(Verdict::choices).orElse(List.of());
-        return choice < choices.size() ? choices.get(choice).text() : text;
-    }
-
-    private Turn turn(Work work, Work before, List<Label> read, Recording recording) {
-        if (read.size() > 1) {
-            return new Turn(work, Choices.among(read));
-        }
-        return isUndo(read) ? Undoing.of(work, before, recording) : turns.of(work, read.get(0), recording);
-    }
-
-    private static boolean isUndo(List<Label> read) {
-        return read.get(0) instanceof Label.OfCommand command && command.command() == Command.UNDO;
-    }
-
-    private static boolean isNotDone(Verdict said) {
-        return said.outcome() == Verdict.Outcome.REFUSED || said.outcome() == Verdict.Outcome.ASKED;
+        return word(station, person, scan, withFindings(said, recording.findings()));
     }
 
     private static Verdict kept(
@@ -127,23 +97,24 @@ public class Bench {
     }
 
     /** Nothing is recorded of what a rule forbids; of a kept scan all that is known goes to the inbox. */
-    private Verdict refused(String station, String person, Scan scan, int behind, Refused why) {
+    private Verdict refused(String station, String person, Scan scan, Refused why) {
         Work work = works.locked(station, person);
         Optional<Verdict> earlier = scans.verdict(scan.id());
         if (earlier.isPresent()) {
             return earlier.get();
         }
-        Verdict said = Verdict.refused(Say.words(why.reason()), Say.words(why.remedy()));
+        Verdict said = Verdict.refused(Say.words(why.reason()), Say.words(why.remedy()))
+                .with(why instanceof PassableRefusal passable ? passable.passing() : null);
         if (scan.kept()) {
             Recording recording = new Recording(door, station, person, scan);
-            said = kept(recording, scan, work, labels.read(scan.text(), station), why.reason(), why.remedy());
+            List<Label> read = meanings.of(station, person, scan, work).labels();
+            said = kept(recording, scan, work, read, why.reason(), why.remedy());
         }
-        return word(station, person, scan, behind, said);
+        return word(station, person, scan, said);
     }
 
-    private Verdict word(String station, String person, Scan scan, int behind, Verdict said) {
+    private Verdict word(String station, String person, Scan scan, Verdict said) {
         scans.keep(station, person, scan, said);
-        scans.stillKept(station, person, behind);
         return said;
     }
 }

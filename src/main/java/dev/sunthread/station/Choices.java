@@ -2,8 +2,10 @@ package dev.sunthread.station;
 
 import dev.sunthread.kernel.UnitId;
 import dev.sunthread.production.UnitName;
+import dev.sunthread.scan.ScanChoice;
 import dev.sunthread.scan.label.LabelCode;
 import dev.sunthread.station.label.Label;
+import java.util.ArrayList;
 import java.util.List;
 
 /** Asks which of several things a scan names; a choice is scanned as the label that names that thing alone. */
@@ -15,6 +17,48 @@ final class Choices {
         return Verdict.asked(
                 Say.of("which", labels.get(0).called()),
                 labels.stream().map(Choices::choice).toList());
+    }
+
+    /** Asks whether a text that names nothing was meant for something that is called nearly so. */
+    static Verdict nearly(Label.Unknown unknown, List<Label> labels) {
+        return new Verdict(
+                Verdict.Outcome.ASKED,
+                Say.of("near", unknown.called()),
+                Say.of("near.remedy"),
+                labels.stream().map(Choices::choice).toList(),
+                null);
+    }
+
+    /** Asks whether a serial that is new was meant for one of the units it is easily taken for. */
+    static Verdict orNew(UnitName unit, List<Label> alike) {
+        List<Verdict.Choice> choices =
+                new ArrayList<>(alike.stream().map(Choices::choice).toList());
+        Verdict.Choice known = choice(new Label.OfUnit(unit, true));
+        choices.add(new Verdict.Choice(known.text(), Say.of("near.new-unit", unit.serial(), unit.item())));
+        return new Verdict(
+                Verdict.Outcome.ASKED, Say.of("near.new", unit.serial()), Say.of("near.new.remedy"), choices, null);
+    }
+
+    /** Whether the question was what a text names. */
+    static boolean isOfNames(Verdict asked) {
+        String key = asked.said().key();
+        return key.equals("which") || key.startsWith("near");
+    }
+
+    /** What a scanned text was taken for, as it is recorded. */
+    static ScanChoice taken(String scanned, Label label) {
+        if (label instanceof Label.OfUnit unit) {
+            UnitName name = unit.name();
+            return new ScanChoice(scanned, ScanChoice.What.UNIT, name.serial(), name.item(), name.issuer());
+        }
+        if (label instanceof Label.OfMaterial material) {
+            ScanChoice.What what = material.container() == null ? ScanChoice.What.LOT : ScanChoice.What.CONTAINER;
+            return new ScanChoice(scanned, what, material.called(), null, null);
+        }
+        ScanChoice.What other = label instanceof Label.OfCarrier
+                ? ScanChoice.What.CARRIER
+                : label instanceof Label.OfPosition ? ScanChoice.What.POSITION : ScanChoice.What.OTHER;
+        return new ScanChoice(scanned, other, label.called(), null, null);
     }
 
     private static Verdict.Choice choice(Label label) {

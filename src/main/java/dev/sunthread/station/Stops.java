@@ -21,4 +21,12 @@ public class Stops {
     public List<Stop> unconfirmed() {
         return loads.stops();
     }
+
+    /** A word that changes whenever what must come off at a station does. */
+    public String markOf(String station) {
+        return Integer.toHexString(unconfirmed().stream()
+                .filter(stop -> stop.station().equals(station))
+                .toList()
+                .hashCode());
+    }
 }

@@ -7,7 +7,7 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 import tools.jackson.databind.json.JsonMapper;
 
-/** Every scan with what was said of it, and how many scans a page said it still kept. */
+/** Every scan with what was said of it. */
 @Repository
 class TakenScans {
 
@@ -30,16 +30,18 @@ class TakenScans {
                 .map(verdict -> json.readValue(verdict, Verdict.class));
     }
 
-    /** What was said last to a person at a station. */
-    Optional<Verdict> last(String station, String person) {
+    /** A scan and what was said of it. */
+    record Last(String text, Verdict verdict) {}
+
+    /** What a person at a station scanned last. */
+    Optional<Last> last(String station, String person) {
         return jdbc.sql("""
-                        SELECT verdict FROM station.scan WHERE station = ? AND person = ?
+                        SELECT text, verdict FROM station.scan WHERE station = ? AND person = ?
                         ORDER BY received_at DESC LIMIT 1
                         """)
                 .params(station, person)
-                .query(String.class)
-                .optional()
-                .map(verdict -> json.readValue(verdict, Verdict.class));
+                .query((row, number) -> new Last(row.getString(1), json.readValue(row.getString(2), Verdict.class)))
+                .optional();
     }
 
     void keep(String station, String person, Scan scan, Verdict verdict) {
@@ -51,12 +53,5 @@ class TakenScans {
                 .params(scan.id(), station, person, scan.text().replace('\0', ' '), scan.at())
                 .params(OffsetDateTime.now(clock), scan.kept(), json.writeValueAsString(verdict))
                 .update();
-    }
-
-    void stillKept(String station, String person, int kept) {
-        jdbc.sql("""
-                        INSERT INTO station.contact (station, person, seen_at, kept) VALUES (?, ?, ?, ?)
-                        ON CONFLICT (station, person) DO UPDATE SET seen_at = excluded.seen_at, kept = excluded.kept
-                        """).params(station, person, OffsetDateTime.now(clock), kept).update();
     }
 }

@@ -1,5 +1,6 @@
 package dev.sunthread.station;
 
+import dev.sunthread.station.pass.Passing;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -9,8 +10,14 @@ import org.jspecify.annotations.Nullable;
  * @param said what came of it, and why
  * @param remedy what to do about it; absent where nothing is wrong
  * @param choices where it may mean several things: a text to scan instead, and what that means
+ * @param passing what somebody can sign to have it done after all; absent where nobody may
  */
-public record Verdict(Outcome outcome, Say said, @Nullable Say remedy, List<Choice> choices) {
+public record Verdict(
+        Outcome outcome,
+        Say said,
+        @Nullable Say remedy,
+        List<Choice> choices,
+        @Nullable Passing passing) {
 
     /** What came of a scan. */
     public enum Outcome {
@@ -32,18 +39,28 @@ public record Verdict(Outcome outcome, Say said, @Nullable Say remedy, List<Choi
     }
 
     public static Verdict accepted(Say said) {
-        return new Verdict(Outcome.ACCEPTED, said, null, List.of());
+        return new Verdict(Outcome.ACCEPTED, said, null, List.of(), null);
     }
 
     public static Verdict noted(Say said, Say remedy) {
-        return new Verdict(Outcome.NOTED, said, remedy, List.of());
+        return new Verdict(Outcome.NOTED, said, remedy, List.of(), null);
     }
 
     public static Verdict refused(Say said, Say remedy) {
-        return new Verdict(Outcome.REFUSED, said, remedy, List.of());
+        return new Verdict(Outcome.REFUSED, said, remedy, List.of(), null);
     }
 
     public static Verdict asked(Say said, List<Choice> choices) {
-        return new Verdict(Outcome.ASKED, said, null, choices);
+        return new Verdict(Outcome.ASKED, said, null, choices, null);
+    }
+
+    /** The same with what can be signed about it. */
+    Verdict with(@Nullable Passing signed) {
+        return new Verdict(outcome, said, remedy, choices, signed);
+    }
+
+    /** Whether something was recorded or taken in hand. */
+    boolean isDone() {
+        return outcome == Outcome.ACCEPTED || outcome == Outcome.NOTED;
     }
 }

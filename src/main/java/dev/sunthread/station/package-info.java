@@ -23,6 +23,7 @@
             "materials::stock",
             "production",
             "production::balance",
+            "quality",
             "cure",
             "electrical"
         })

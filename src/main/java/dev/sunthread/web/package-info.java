@@ -21,6 +21,7 @@
             "materials::incoming",
             "production",
             "production::balance",
+            "quality",
             "cure",
             "cure::judging",
             "electrical",

@@ -64,6 +64,7 @@ class HoldInterlockTests {
     void aHoldActsOnWhatIsBesideItUnlessTheOperationIsOnTheUnitAlone() {
         plant.holdUnit("10:00", "RCV R2", "scratch");
         interlock.of(AROUND, "step", "10:10", step("RCV R1"));
+        plant.undo("10:15", plant.lastId());
         plant.say(
                 "route",
                 "1 00:00",

@@ -127,7 +127,7 @@ class RouteInterlockTests {
 
     @Test
     void anOperationBeginsInItsWindow() {
-        workshop.step("09:00", "bond", "RCV R1", "RCV R2", "RCV R3");
+        workshop.step("09:00", "bond", "RCV R1", "RCV R2", "RCV R3", "RCV R4");
         assertThat(interlock
                         .of("operation-begins-after-its-dwell", "step", "09:09", step("coat", "BOND", "RCV R1"))
                         .sentence())
@@ -137,8 +137,8 @@ class RouteInterlockTests {
                         .of("operation-begins-within-its-window", "step", "10:01", step("coat", "BOND", "RCV R3"))
                         .sentence())
                 .isEqualTo("Unit RCV R3 began coat 1 h 1 min 0 s after bond, where it is too late after 1 h 0 min 0 s");
-        workshop.step("10:10", "bond", "RCV R3");
-        interlock.none("step", "10:30", step("coat", "BOND", "RCV R3"));
+        workshop.step("10:10", "bond", "RCV R4");
+        interlock.none("step", "10:30", step("coat", "BOND", "RCV R4"));
     }
 
     @Test
@@ -151,8 +151,8 @@ class RouteInterlockTests {
 
     @Test
     void theOperatorIsQualifiedIfThisPlantKnowsThePerson() {
-        workshop.step("09:00", "bond", "RCV R1", "RCV R2");
-        workshop.step("09:20", "coat", "RCV R1", "RCV R2");
+        workshop.step("09:00", "bond", "RCV R1", "RCV R2", "RCV R3");
+        workshop.step("09:20", "coat", "RCV R1", "RCV R2", "RCV R3");
         interlock.none("step", "09:30", step("inspect", "BOND", "RCV R1"));
         jdbc.sql(
                         "WITH m AS (INSERT INTO access.mark (mark) VALUES ('op-1'))"
@@ -166,7 +166,7 @@ class RouteInterlockTests {
                         INSERT INTO access.qualification (person, operation, evidence, given_at, given_by)
                         SELECT id, 'inspect', 'trained', ?, 'pe-1' FROM access.person WHERE mark = 'op-1'
                         """).param(Plant.at("08:00")).update();
-        interlock.none("step", "09:35", step("inspect", "BOND", "RCV R2"));
+        interlock.none("step", "09:35", step("inspect", "BOND", "RCV R3"));
     }
 
     @Test

@@ -27,6 +27,8 @@ class RulePassTests {
 
     private static final String ORDER = "earlier-operations-are-done-before-the-next";
 
+    private static final String ONCE = "operation-is-done-once";
+
     @Autowired
     Door door;
 
@@ -71,6 +73,30 @@ class RulePassTests {
         refused("09:10", "inspect", "RCV R1");
         refused("08:50", "coat", "RCV R1");
         refused("09:10", "coat", "RCV R1", "RCV R2");
+    }
+
+    @Test
+    void anOperationIsDoneAgainOnceForEachSignature() {
+        workshop.plant().say("soft-rules", "2 00:00", Map.of("revision", "B", "rules", List.of(ONCE)));
+        workshop.ask("step", "09:00", stepped("bond", "RCV R1"));
+        refused("09:10", "bond", "RCV R1");
+        sign("09:20", ONCE, "bond", "RCV R1");
+        refused("09:15", "bond", "RCV R1");
+        assertThat(workshop.ask("step", "09:30", stepped("bond", "RCV R1")).findings())
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.sentence())
+                        .isEqualTo("Unit RCV R1 has bond recorded already; passed by op-1: trial of a bare receiver"));
+        refused("09:40", "bond", "RCV R1");
+    }
+
+    @Test
+    void ofWhatWasToldOnlyASignedRepetitionIsNoted() {
+        workshop.plant().say("soft-rules", "2 00:00", Map.of("revision", "B", "rules", List.of(ONCE)));
+        workshop.step("09:00", "bond", "RCV R1");
+        assertThat(workshop.step("09:10", "bond", "RCV R1").findings()).isEmpty();
+        sign("09:20", ONCE, "bond", "RCV R1");
+        assertThat(Workshop.rules(workshop.step("09:30", "bond", "RCV R1"))).containsExactly(ONCE);
+        assertThat(workshop.step("09:40", "bond", "RCV R1").findings()).isEmpty();
     }
 
     @Test

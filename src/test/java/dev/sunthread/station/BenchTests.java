@@ -8,6 +8,7 @@ import dev.sunthread.station.Verdict.Outcome;
 import dev.sunthread.testing.Plant;
 import dev.sunthread.testing.SunthreadTest;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -45,7 +46,7 @@ class BenchTests {
     private Verdict scan(String station, String text, boolean kept) {
         scans++;
         Scan scan = new Scan("scan-" + scans, text, Plant.at("%02d:%02d".formatted(9 + scans / 60, scans % 60)), kept);
-        return bench.scan(station, OPERATOR, scan, 0);
+        return bench.scan(station, OPERATOR, scan);
     }
 
     private void scanAll(String station, String... texts) {
@@ -123,8 +124,8 @@ class BenchTests {
     void theSameScanSentTwiceDoesNothingAndGetsTheSameWord() {
         Scan scan = new Scan("once", "A-1", Plant.at("09:00"), false);
         scanAll("COATER", "K-1");
-        Verdict first = bench.scan("GLUE", OPERATOR, scan, 0);
-        assertThat(bench.scan("GLUE", OPERATOR, scan, 0)).isEqualTo(first);
+        Verdict first = bench.scan("GLUE", OPERATOR, scan);
+        assertThat(bench.scan("GLUE", OPERATOR, scan)).isEqualTo(first);
         assertThat(jdbc.sql("SELECT count(*) FROM station.scan WHERE id = 'once'")
                         .query(Integer.class)
                         .single())
@@ -195,6 +196,20 @@ class BenchTests {
         scanAll("GLUE", LabelCode.carrier("TRAY-1"), "R0001", "R0002", ".done");
         scanAll("HEAT", "OVEN-7", "TRAY-1", "OVEN-7", "OVEN-7");
         assertThat(kinds()).endsWith("carrier-load", "carrier-load", "cure-run");
+    }
+
+    @Test
+    void aUnitGoesToTheFirstFreePositionOfATray() {
+        bonded("R0001", "R0002", "R0003");
+        scanAll("GLUE", LabelCode.carrier("TRAY-1"), "R0001", "R0002", ".done");
+        floor.plant()
+                .say(
+                        "carrier-unload",
+                        "09:59",
+                        Map.of("carrier", "TRAY-1", "unloads", List.of(Map.of("unit", Plant.unit("REC R0001")))));
+        scans = 60;
+        scanAll("GLUE", LabelCode.carrier("TRAY-1"));
+        assertThat(scan("GLUE", "R0003").said()).isEqualTo(Say.of("carrier.loaded", "R0003", "TRAY-1", "1"));
     }
 
     @Test

@@ -36,20 +36,10 @@ final class ShopFloor {
                 "equipment",
                 "1 00:00",
                 Map.of("equipment", "OVEN-7", "revision", "A", "name", "Oven", "station", "HEAT"));
-        floor.plant.say(
-                "structure",
-                "1 00:00",
-                Map.of(
-                        "item",
-                        "WAL",
-                        "revision",
-                        "A",
-                        "positions",
-                        List.of(
-                                Map.of("position", "P1", "items", List.of("REC")),
-                                Map.of("position", "P2", "items", List.of("REC")))));
+        floor.structure("WAL", "REC", "P1", "P2");
         floor.route(
                 "REC",
+                "A",
                 operation(
                         "bond",
                         "GLUE",
@@ -59,7 +49,10 @@ final class ShopFloor {
                         "cautions",
                         List.of("chemical")));
         floor.route(
-                "WAL", operation("fasten", "FLOOR", List.of("REC", "FST")), operation("coat", "COATER", List.of("CC")));
+                "WAL",
+                "A",
+                operation("fasten", "FLOOR", List.of("REC", "FST")),
+                operation("coat", "COATER", List.of("CC")));
         Map.of("C-1", "CELL", "A-1", "TIM", "A-2", "TIM", "N-1", "FST", "K-1", "CC")
                 .forEach((lot, item) -> floor.plant.receipt("07:00", lot, item));
         return floor;
@@ -69,7 +62,7 @@ final class ShopFloor {
         return plant;
     }
 
-    private void serialised(String item, String level, String pattern) {
+    void serialised(String item, String level, String pattern) {
         plant.say(
                 "item",
                 "1 00:00",
@@ -90,16 +83,27 @@ final class ShopFloor {
                         pattern));
     }
 
-    private Acceptance define(String kind, String code) {
+    Acceptance define(String kind, String code) {
         return plant.say(kind, "1 00:00", Map.of(kind, code, "revision", "A", "name", code));
     }
 
-    @SafeVarargs
-    private void route(String item, Map<String, Object>... operations) {
-        plant.say("route", "1 00:00", Map.of("item", item, "revision", "A", "operations", Arrays.asList(operations)));
+    void structure(String item, String child, String... positions) {
+        List<Map<String, Object>> places = Arrays.stream(positions)
+                .map(position -> Map.<String, Object>of("position", position, "items", List.of(child)))
+                .toList();
+        plant.say("structure", "1 00:00", Map.of("item", item, "revision", "A", "positions", places));
     }
 
-    private static Map<String, Object> operation(String code, String station, List<String> consumes, Object... more) {
+    /** Releases a revision of a route: A is in force first, B after it. */
+    @SafeVarargs
+    final void route(String item, String revision, Map<String, Object>... operations) {
+        plant.say(
+                "route",
+                revision.equals("A") ? "1 00:00" : "2 00:00",
+                Map.of("item", item, "revision", revision, "operations", Arrays.asList(operations)));
+    }
+
+    static Map<String, Object> operation(String code, String station, List<String> consumes, Object... more) {
         Map<String, Object> operation = new TreeMap<>(
                 Map.of("operation", code, "name", code, "consumes", consumes, "stations", List.of(station)));
         for (int i = 0; i < more.length; i += 2) {

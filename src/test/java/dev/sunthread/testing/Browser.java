@@ -17,6 +17,7 @@ import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.Select;
 import org.openqa.selenium.support.ui.WebDriverWait;
 import org.springframework.util.FileSystemUtils;
 
@@ -78,6 +79,29 @@ public final class Browser implements AutoCloseable {
                 .until(any ->
                         !driver.findElements(By.cssSelector(".signed-in form")).isEmpty());
         return this;
+    }
+
+    /** Makes it a device of a station, then signs in there by badge and PIN; both are persons of {@link KnownPeople}. */
+    public Browser signInAt(int port, String station, String chooser, String worker) {
+        signIn(port, chooser);
+        driver.get("http://127.0.0.1:" + port + "/device");
+        new Select(driver.findElement(By.name("station"))).selectByValue(station);
+        driver.findElement(By.name("station")).submit();
+        appears(".notice[role=status]");
+        driver.findElement(By.cssSelector(".signed-in form button")).click();
+        appears(".signed-in > a");
+        driver.get("http://127.0.0.1:" + port + "/badge?to=/work");
+        driver.switchTo().activeElement().sendKeys("BADGE-" + worker + Keys.ENTER);
+        appears("[name=secret]:focus");
+        driver.switchTo().activeElement().sendKeys(KnownPeople.PIN + Keys.ENTER);
+        appears("#text:focus");
+        return this;
+    }
+
+    /** Waits for something; a page that is asked for too soon would take back what the one before was sending. */
+    public void appears(String what) {
+        new WebDriverWait(driver, LONGEST_PAGE_LOAD)
+                .until(any -> !driver.findElements(By.cssSelector(what)).isEmpty());
     }
 
     /** What the browser complained of since it was asked last, such as a script that the content policy refused. */

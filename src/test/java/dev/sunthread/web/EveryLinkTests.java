@@ -9,14 +9,19 @@ import java.net.URI;
 import java.util.ArrayDeque;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.mock.web.MockHttpServletResponse;
 import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.web.bind.annotation.RequestMethod;
+import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandlerMapping;
 import org.springframework.web.util.HtmlUtils;
 
 /** Follows the links of every page, from the start page on, in every language. */
@@ -39,6 +44,9 @@ class EveryLinkTests {
 
     @Autowired
     MockMvc pages;
+
+    @Autowired
+    RequestMappingHandlerMapping requestMappingHandlerMapping;
 
     @ParameterizedTest
     @ValueSource(strings = {"en", "de"})
@@ -65,6 +73,27 @@ class EveryLinkTests {
                 .contains("/expiring", "/waiting", "/holds?of=unit", "/in-process?level=receiver", "/stations")
                 .contains("/station?code=BOND", "/position?station=BOND&code=V1", "/compare/answers")
                 .contains("/trace/flow?way=forward&lot=A-17", "/findings?table=findings&format=xlsx");
+    }
+
+    @Test
+    void everyKindOfPageIsListed() {
+        Set<String> listed = EveryPage.OF_THE_SMALL_PLANT.stream()
+                .map(address -> address.replaceAll("[?].*", ""))
+                .collect(Collectors.toCollection(HashSet::new));
+        listed.addAll(EveryPage.ELSEWHERE);
+        assertThat(listed).containsAll(pagesThatAreMapped());
+    }
+
+    private List<String> pagesThatAreMapped() {
+        List<String> mapped = requestMappingHandlerMapping.getHandlerMethods().entrySet().stream()
+                .filter(entry -> entry.getValue().getBeanType().getName().startsWith("dev.sunthread."))
+                .map(Map.Entry::getKey)
+                .filter(mapping -> mapping.getMethodsCondition().getMethods().contains(RequestMethod.GET))
+                .flatMap(mapping -> mapping.getPatternValues().stream())
+                .filter(address -> !address.startsWith("/api/") && !address.matches(".*([.](pdf|svg)|[{].*)"))
+                .toList();
+        assertThat(mapped).hasSizeGreaterThan(40);
+        return mapped;
     }
 
     /** No page leaves a person where only the browser's way back leads on. */

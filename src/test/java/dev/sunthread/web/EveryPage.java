@@ -1,8 +1,9 @@
 package dev.sunthread.web;
 
 import java.util.List;
+import java.util.Set;
 
-/** An address of every kind of page of the small plant with stock and runs. */
+/** An address of every kind of page of the small plant with stock and runs, but of pages of things it does not have. */
 final class EveryPage {
 
     static final List<String> OF_THE_SMALL_PLANT = List.of(
@@ -22,6 +23,7 @@ final class EveryPage {
             "/compare/units?leftItem=RCV&leftSerial=R0001&rightItem=RCV&rightSerial=R0002",
             "/compare/answers",
             "/stations",
+            "/stations/behind",
             "/station?code=BOND",
             "/position?station=BOND&code=V1",
             "/cure-run?name=C/1",
@@ -35,7 +37,24 @@ final class EveryPage {
             "/waiting",
             "/expiring",
             "/in-process",
+            "/receipts/new",
+            "/labels?of=lot&name=A-17",
+            "/labels/commands",
+            "/labels/next",
+            "/journal/raw",
+            "/judgings",
+            "/values",
+            "/people",
+            "/tokens",
+            "/access-log",
+            "/device",
+            "/account",
+            "/work",
             "/no-such-page");
+
+    /** Pages for those who are not signed in, and of kept lines, issued serials, jobs, values and people. */
+    static final Set<String> ELSEWHERE =
+            Set.of("/sign-in", "/badge", "/inbox/line", "/labels/issued", "/judging", "/value", "/person");
 
     private EveryPage() {}
 }

@@ -32,6 +32,9 @@ class SecurityConfiguration {
     private static final String[] STATIC = {"/*.css", "/*.js", "/*.svg", "/webjars/**"};
     private static final String[] SIGNING_IN = {"/sign-in", "/badge"};
 
+    /** Pages at stations say here that they are there, without a session; there is nobody to be imitated. */
+    private static final String CONTACT = "/contact";
+
     private final HandlerExceptionResolver answers;
 
     SecurityConfiguration(@Qualifier("handlerExceptionResolver") HandlerExceptionResolver answers) {
@@ -59,9 +62,12 @@ class SecurityConfiguration {
             HttpSecurity http, SessionCallers sessions, SignInAnswers answer, AccessDeniedHandler denied) {
         return common(http)
                 .securityContext(context -> context.securityContextRepository(sessions))
+                .csrf(forms -> forms.ignoringRequestMatchers(CONTACT))
                 .authorizeHttpRequests(requests -> requests.requestMatchers(STATIC)
                         .permitAll()
                         .requestMatchers(SIGNING_IN)
+                        .permitAll()
+                        .requestMatchers(CONTACT)
                         .permitAll()
                         .anyRequest()
                         .authenticated())

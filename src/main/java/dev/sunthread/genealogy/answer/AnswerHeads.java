@@ -3,6 +3,7 @@ package dev.sunthread.genealogy.answer;
 import dev.sunthread.genealogy.AnswerHead;
 import dev.sunthread.genealogy.TraceQuestion;
 import dev.sunthread.ledger.Entries;
+import dev.sunthread.quality.StationsBehind;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Objects;
@@ -17,16 +18,18 @@ public class AnswerHeads {
     private final JdbcClient jdbc;
     private final AnswerStore store;
     private final Entries entries;
+    private final StationsBehind behind;
 
-    public AnswerHeads(JdbcClient jdbc, AnswerStore store, Entries entries) {
+    public AnswerHeads(JdbcClient jdbc, AnswerStore store, Entries entries, StationsBehind behind) {
         this.jdbc = jdbc;
         this.store = store;
         this.entries = entries;
+        this.behind = behind;
     }
 
     public Optional<AnswerHead> find(String id) {
         return jdbc.sql("""
-                        SELECT asked, suspects, cutoff_recorded_at, hash, open_findings, open_lines
+                        SELECT asked, suspects, cutoff_recorded_at, hash, open_findings, open_lines, cutoff
                         FROM genealogy.answer WHERE id = ?
                         """)
                 .param(id)
@@ -38,7 +41,8 @@ public class AnswerHeads {
                         row.getString(4),
                         store.counts(id),
                         row.getLong(5),
-                        row.getLong(6)))
+                        row.getLong(6),
+                        behind.at(row.getLong(7))))
                 .optional();
     }
 
@@ -52,6 +56,7 @@ public class AnswerHeads {
                 AnswerHash.ofLines(answered.lines()),
                 List.of(),
                 answered.touching().findings().size(),
-                answered.touching().lines().size());
+                answered.touching().lines().size(),
+                behind.at(cutoff));
     }
 }

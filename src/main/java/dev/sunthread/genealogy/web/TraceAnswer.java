@@ -4,6 +4,7 @@ import dev.sunthread.genealogy.AnswerHead;
 import dev.sunthread.genealogy.AnswerLine;
 import dev.sunthread.genealogy.Count;
 import dev.sunthread.genealogy.LinePage;
+import dev.sunthread.quality.StationBehind;
 import java.time.OffsetDateTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -25,6 +26,7 @@ public record TraceAnswer(
         List<Count> counts,
         long openFindings,
         long openLines,
+        List<StationBehind> stationsBehind,
         List<AnswerLine> lines,
         long total,
         int page,
@@ -41,6 +43,7 @@ public record TraceAnswer(
                 head.counts(),
                 head.openFindings(),
                 head.openLines(),
+                head.stationsBehind(),
                 lines.lines(),
                 lines.total(),
                 lines.page() + 1,

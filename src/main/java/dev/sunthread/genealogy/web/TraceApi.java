@@ -32,7 +32,10 @@ class TraceApi {
             {"id": "3f1c", "question": {"way": "FORWARD", "lot": "L-0417"}, "suspects": ["L-0417"], "cutoff": 1200,
              "cutoffRecordedAt": "2026-03-02T10:15:04Z", "hash": "9b0c",
              "counts": [{"when": "EVER", "level": "receiver", "certain": 40, "possible": 2, "unproven": 0}],
-             "openFindings": 1, "openLines": 0, "lines": [], "total": 42, "page": 1, "size": 50}
+             "openFindings": 1, "openLines": 0,
+             "stationsBehind": [{"entry": "behind-7", "station": "BOND", "since": "2026-03-02T09:40:00Z", "page": null,
+                                 "why": "Its network is down; steps are on paper"}],
+             "lines": [], "total": 42, "page": 1, "size": 50}
             """;
 
     private final Traces traces;

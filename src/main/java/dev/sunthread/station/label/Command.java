@@ -22,6 +22,10 @@ public enum Command {
     OFF,
     /** The position in hand was purged and checked. */
     CLEAN,
+    /** Do an operation again that is done on a unit; the unit comes next. */
+    AGAIN,
+    /** Have the rule passed that refused the last scan; somebody who may judge signs next. */
+    PASS,
     /** Ship units; the consignee comes next. */
     SHIP;
 

@@ -57,6 +57,14 @@ public sealed interface Label {
         }
     }
 
+    /** An operation that is to be done again, by its code in the route. */
+    record OfOperation(String operation) implements Label {
+        @Override
+        public String called() {
+            return operation;
+        }
+    }
+
     /** A name that nothing recorded has. */
     record Unknown(String text) implements Label {
         @Override

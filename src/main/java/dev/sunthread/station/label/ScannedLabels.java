@@ -19,6 +19,9 @@ import org.springframework.stereotype.Repository;
 @Repository
 public class ScannedLabels {
 
+    /** Stands before the operation that is to be done again. */
+    public static final String AGAIN = "." + Command.AGAIN.word() + " ";
+
     private static final String UNITS = """
             SELECT i.number, u.serial, u.issuer,
               NOT EXISTS (SELECT FROM production.birth b WHERE b.unit = u.id AND %s) AS is_new
@@ -51,6 +54,9 @@ public class ScannedLabels {
     /** All that a text scanned at a station may name; one that is unknown if nothing is. */
     public List<Label> read(String text, String station) {
         String typed = text.strip();
+        if (typed.startsWith(AGAIN)) {
+            return List.of(new Label.OfOperation(typed.substring(AGAIN.length()).strip()));
+        }
         if (typed.startsWith(".")) {
             return Command.of(typed.substring(1))
                     .<List<Label>>map(command -> List.of(new Label.OfCommand(command)))
@@ -138,7 +144,7 @@ public class ScannedLabels {
                 .list();
     }
 
-    private List<Label> ofName(String name, String station) {
+    List<Label> ofName(String name, String station) {
         Set<Label> found = new LinkedHashSet<>(units(name, null));
         found.addAll(material(name, true, true));
         jdbc.sql("""

@@ -79,11 +79,10 @@ class ScanApi {
                     "The caller stands at no station", "Use a token that was made for a station, or a chosen device");
         }
         List<Answered> answers = new ArrayList<>();
-        for (int i = 0; i < sent.size(); i++) {
-            Sent one = sent.get(i);
+        for (Sent one : sent) {
             OffsetDateTime at = one.at() == null ? OffsetDateTime.now(clock) : one.at();
             Scan scan = new Scan(one.id(), one.text(), at, one.kept());
-            answers.add(answered(one.id(), bench.scan(caller.station(), caller.mark(), scan, sent.size() - 1 - i)));
+            answers.add(answered(one.id(), bench.scan(caller.station(), caller.mark(), scan)));
         }
         return answers;
     }

@@ -12,22 +12,16 @@ import org.jspecify.annotations.Nullable;
  *
  * @param id given by the page's script, or by the server where no script runs
  * @param age how long ago it was scanned, in milliseconds; so the clock of the device need not be right
- * @param kept whether the page kept it because the server was away
- * @param behind how many scans the page keeps behind it
+ * @param kept whether the page kept it because the server was away; absent where no script runs
  */
 record ScanForm(
         @Nullable String id,
         @Nullable String text,
         @Nullable Long age,
-        boolean kept,
-        int behind) {
+        @Nullable Boolean kept) {
 
     private static final Duration LONGEST = Duration.ofDays(30);
     private static final int LONGEST_TEXT = 4000;
-
-    ScanForm {
-        behind = Math.max(0, behind);
-    }
 
     boolean isSomething() {
         return text != null && !text.isBlank();
@@ -39,6 +33,7 @@ record ScanForm(
         String given = id != null && id.matches("[A-Za-z0-9][A-Za-z0-9._:-]{0,79}")
                 ? id
                 : UUID.randomUUID().toString();
-        return new Scan(given, scanned, OffsetDateTime.now(clock).minus(Duration.ofMillis(ago)), kept);
+        return new Scan(
+                given, scanned, OffsetDateTime.now(clock).minus(Duration.ofMillis(ago)), Boolean.TRUE.equals(kept));
     }
 }

@@ -7,6 +7,7 @@ import dev.sunthread.access.Right;
 import dev.sunthread.station.AtWorks;
 import dev.sunthread.station.Bench;
 import java.time.Clock;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -31,24 +32,24 @@ class WorkController {
     }
 
     @GetMapping("/work")
-    String page(Model model) {
+    String page(@RequestHeader(name = "X-Part", required = false) @Nullable String part, Model model) {
         Caller caller = callers.signedIn();
         if (caller.station() == null) {
             return "station/no-station";
         }
         model.addAttribute("work", atWork.at(caller.station(), caller.mark()));
-        return "station/work";
+        return part == null ? "station/work" : "station/bench :: bench";
     }
 
     /** Takes one scan; the script of the page asks for the changed part alone. */
     @PostMapping("/work")
-    String scan(ScanForm form, @RequestHeader(name = "X-Part", required = false) String part, Model model) {
+    String scan(ScanForm form, @RequestHeader(name = "X-Part", required = false) @Nullable String part, Model model) {
         Caller caller = callers.signedIn();
         if (caller.station() == null) {
             return "station/no-station";
         }
         if (form.isSomething()) {
-            bench.scan(caller.station(), caller.mark(), form.scan(clock), form.behind());
+            bench.scan(caller.station(), caller.mark(), form.scan(clock));
         }
         model.addAttribute("work", atWork.at(caller.station(), caller.mark()));
         return part == null ? "redirect:/work" : "station/bench :: bench";

@@ -1,6 +1,7 @@
 package dev.sunthread.station.work;
 
 import dev.sunthread.production.UnitName;
+import dev.sunthread.station.pass.Passing;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.Collection;
@@ -10,7 +11,7 @@ import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
 /** The bodies of what a station records, by the fields of the journal. */
-final class Bodies {
+public final class Bodies {
 
     private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
 
@@ -109,6 +110,15 @@ final class Bodies {
 
     static ObjectNode taking(String entry, String why) {
         return JSON.objectNode().put("entry", entry).put("why", why);
+    }
+
+    /** What a person signs so that a rule is passed. */
+    public static ObjectNode rulePass(Passing passing, String why) {
+        ObjectNode body = JSON.objectNode().put("rule", passing.rule()).put("why", why);
+        body.set("units", units(passing.units()));
+        passing.lots().forEach(body.putArray("lots")::add);
+        passing.containers().forEach(body.putArray("containers")::add);
+        return passing.operation() == null ? body : body.put("operation", passing.operation());
     }
 
     static ArrayNode list() {

@@ -16,9 +16,9 @@ class CarrierWork {
 
     private final StationRoutes routes;
     private final Wants wants;
-    private final UnitWork units;
+    private final SeveralWork units;
 
-    CarrierWork(StationRoutes routes, Wants wants, UnitWork units) {
+    CarrierWork(StationRoutes routes, Wants wants, SeveralWork units) {
         this.routes = routes;
         this.wants = wants;
         this.units = units;
@@ -47,7 +47,7 @@ class CarrierWork {
     /** Puts a unit on the carrier in hand, at the next position. */
     Turn put(Work work, Label.OfUnit unit, Recording recording) {
         String carrier = work.called();
-        int position = routes.on(carrier).size() + 1;
+        int position = routes.freeOn(carrier);
         recording.record(
                 "carrier-load",
                 Bodies.carrierLoad(carrier, unit.name(), null, String.valueOf(position), recording.station()));

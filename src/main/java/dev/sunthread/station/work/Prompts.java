@@ -34,9 +34,17 @@ public class Prompts {
                         Say.of("hand.nothing"),
                         List.of(Say.of("next.anything")),
                         Command.SEVERAL,
+                        Command.AGAIN,
                         Command.SHIP,
                         Command.UNDO);
             case UNITS -> onUnits(work, station, at);
+            case AGAIN ->
+                prompt(
+                        work.units().isEmpty()
+                                ? Say.of("hand.again")
+                                : Say.of("hand.again-on", work.units().get(0).serial()),
+                        List.of(Say.of(work.units().isEmpty() ? "next.unit-again" : "next.operation-again")),
+                        Command.CANCEL);
             case SEVERAL ->
                 prompt(
                         Say.of("hand.several", work.units().size()),
@@ -109,13 +117,13 @@ public class Prompts {
                                 "hand.load",
                                 work.called(),
                                 work.carriers().size() + work.units().size()),
-                        List.of(Say.of("next.load", work.called())),
+                        List.of(Say.of("next.load", work.called()), Say.of("next.run-beware")),
                         Command.START,
                         Command.UNDO,
                         Command.CANCEL)
                 : prompt(
                         Say.of("hand.run", work.called(), Objects.requireNonNull(work.operation())),
-                        List.of(Say.of("next.run-end", work.called())),
+                        List.of(Say.of("next.run-end", work.called()), Say.of("next.run-beware")),
                         Command.END,
                         Command.UNDO);
     }

@@ -6,10 +6,12 @@ import dev.sunthread.ledger.Envelope;
 import dev.sunthread.ledger.EnvelopeHead;
 import dev.sunthread.ledger.Manner;
 import dev.sunthread.ledger.RaisedFinding;
+import dev.sunthread.scan.ScanChoice;
 import dev.sunthread.station.Scan;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Hands to the door what one scan records, as said by the person at the station; one transaction holds it all. */
@@ -20,6 +22,7 @@ public final class Recording {
     private final String person;
     private final Scan scan;
     private final List<String> entries = new ArrayList<>();
+    private @Nullable String operation;
     private final List<RaisedFinding> findings = new ArrayList<>();
 
     public Recording(Door door, String station, String person, Scan scan) {
@@ -35,15 +38,44 @@ public final class Recording {
      * @throws dev.sunthread.kernel.Refused if the scan asks for it and a rule forbids it
      */
     public void record(String kind, ObjectNode body) {
+        accept(Envelope.of(head(kind), body));
+    }
+
+    /** Records what the person said that a scanned text means. */
+    public void chosen(ScanChoice choice) {
+        accept(Envelope.of(head("scan-choice"), choice));
+    }
+
+    private EnvelopeHead head(String kind) {
         String id = entries.isEmpty() ? scan.id() : scan.id() + "." + (entries.size() + 1);
-        Envelope envelope = Envelope.of(new EnvelopeHead(id, kind, 1, scan.at(), person, station), body);
+        return new EnvelopeHead(id, kind, 1, scan.at(), person, station);
+    }
+
+    /** The operation that the scan asks for, if it asks for one. */
+    public void isAbout(@Nullable String asked) {
+        this.operation = asked;
+    }
+
+    public @Nullable String operation() {
+        return operation;
+    }
+
+    private void accept(Envelope envelope) {
+        isAbout(
+                envelope.head().kind().equals("step")
+                        ? envelope.body().path("operation").asString(null)
+                        : null);
         Acceptance accepted = door.accept(envelope, scan.kept() ? Manner.TOLD : Manner.DO);
-        entries.add(id);
+        entries.add(envelope.head().id());
         findings.addAll(accepted.findings());
     }
 
     public String station() {
         return station;
+    }
+
+    public String person() {
+        return person;
     }
 
     public OffsetDateTime at() {

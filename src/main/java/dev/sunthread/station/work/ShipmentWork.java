@@ -2,11 +2,14 @@ package dev.sunthread.station.work;
 
 import dev.sunthread.station.Say;
 import dev.sunthread.station.label.Label;
+import java.time.format.DateTimeFormatter;
 import org.springframework.stereotype.Component;
 
 /** A shipment: first who it goes to, then its units. */
 @Component
 class ShipmentWork {
+
+    private static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("yyyyMMdd-HHmmss");
 
     Turn begin() {
         return Turn.accepted(Work.on(Work.Task.SHIPMENT), "ship.to-whom");
@@ -28,7 +31,7 @@ class ShipmentWork {
         if (work.units().isEmpty()) {
             return Turn.refused(work, Say.of("several.none"), Say.of("several.none.remedy"));
         }
-        String number = "SH-" + recording.scanId();
+        String number = "SH-" + recording.station() + "-" + STAMP.format(recording.at());
         recording.record("shipment", Bodies.shipment(number, work.called(), work.units()));
         return Turn.accepted(work.over(), "ship.done", number, work.units().size(), work.called());
     }

@@ -84,6 +84,20 @@ class StationRoutes {
                 .list();
     }
 
+    /** The lowest number of a position of a carrier at which nothing is recorded now. */
+    int freeOn(String carrier) {
+        Set<String> taken =
+                new TreeSet<>(jdbc.sql("""
+                        SELECT c.position FROM production.carrier k JOIN production.carrying c ON c.carrier = k.id
+                        WHERE k.code = ? AND upper_inf(c.during) AND c.position IS NOT NULL
+                        """).param(carrier).query(String.class).list());
+        int free = 1;
+        while (taken.contains(String.valueOf(free))) {
+            free++;
+        }
+        return free;
+    }
+
     /** The recipes that the routes of these items demand. */
     Set<String> recipes(Set<String> numbers, OffsetDateTime at) {
         return numbers.stream()

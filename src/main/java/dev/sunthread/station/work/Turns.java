@@ -1,6 +1,5 @@
 package dev.sunthread.station.work;
 
-import dev.sunthread.station.Say;
 import dev.sunthread.station.label.Label;
 import org.springframework.stereotype.Component;
 
@@ -8,13 +7,13 @@ import org.springframework.stereotype.Component;
 @Component
 public class Turns {
 
-    private final UnitWork units;
+    private final UnitTurns units;
     private final MaterialWork material;
     private final CarrierWork carriers;
     private final RunWork runs;
     private final ShipmentWork shipments;
 
-    Turns(UnitWork units, MaterialWork material, CarrierWork carriers, RunWork runs, ShipmentWork shipments) {
+    Turns(UnitTurns units, MaterialWork material, CarrierWork carriers, RunWork runs, ShipmentWork shipments) {
         this.units = units;
         this.material = material;
         this.carriers = carriers;
@@ -29,15 +28,13 @@ public class Turns {
         }
         return switch (work.task()) {
             case NOTHING -> begin(work, label, recording);
-            case UNITS -> onUnits(work, label, recording);
-            case SEVERAL ->
-                label instanceof Label.OfUnit unit ? units.collect(work, unit, recording) : notNow(work, label);
+            case UNITS, SEVERAL, AGAIN -> units.of(work, label, recording);
             case MATERIAL ->
                 label instanceof Label.OfPosition position
                         ? material.loadAt(work, position, recording)
-                        : notNow(work, label);
+                        : Turn.notNow(work, label);
             case POSITION ->
-                label instanceof Label.OfMaterial put ? material.put(work, put, recording) : notNow(work, label);
+                label instanceof Label.OfMaterial put ? material.put(work, put, recording) : Turn.notNow(work, label);
             case CARRIER -> onCarrier(work, label, recording);
             case RUN -> onRun(work, label, recording);
             case SHIPMENT -> onShipment(work, label);
@@ -45,8 +42,8 @@ public class Turns {
     }
 
     private Turn begin(Work work, Label label, Recording recording) {
-        if (label instanceof Label.OfUnit unit) {
-            return units.begin(work, unit, recording);
+        if (label instanceof Label.OfUnit) {
+            return units.of(work, label, recording);
         }
         if (label instanceof Label.OfMaterial put) {
             return material.begin(work, put, recording);
@@ -57,21 +54,14 @@ public class Turns {
         if (label instanceof Label.OfCarrier carrier) {
             return carriers.begin(carrier, recording);
         }
-        return label instanceof Label.OfEquipment equipment ? runs.begin(equipment) : notNow(work, label);
-    }
-
-    private Turn onUnits(Work work, Label label, Recording recording) {
-        if (label instanceof Label.OfUnit child) {
-            return units.putIn(work, child, recording);
-        }
-        return label instanceof Label.OfMaterial taken ? units.take(work, taken, recording) : notNow(work, label);
+        return label instanceof Label.OfEquipment equipment ? runs.begin(equipment) : Turn.notNow(work, label);
     }
 
     private Turn onCarrier(Work work, Label label, Recording recording) {
         if (label instanceof Label.OfUnit unit) {
             return carriers.put(work, unit, recording);
         }
-        return label instanceof Label.OfCarrier inner ? carriers.put(work, inner, recording) : notNow(work, label);
+        return label instanceof Label.OfCarrier inner ? carriers.put(work, inner, recording) : Turn.notNow(work, label);
     }
 
     private Turn onRun(Work work, Label label, Recording recording) {
@@ -81,7 +71,7 @@ public class Turns {
         if (label instanceof Label.OfEquipment equipment && equipment.code().equals(work.name())) {
             return work.since() == null ? runs.start(work, recording) : runs.end(work, recording);
         }
-        return label instanceof Label.OfUnit unit ? runs.put(work, unit) : notNow(work, label);
+        return label instanceof Label.OfUnit unit ? runs.put(work, unit) : Turn.notNow(work, label);
     }
 
     private Turn onShipment(Work work, Label label) {
@@ -90,24 +80,23 @@ public class Turns {
         }
         return work.name() != null && label instanceof Label.OfUnit unit
                 ? shipments.put(work, unit)
-                : notNow(work, label);
+                : Turn.notNow(work, label);
     }
 
     private Turn told(Work work, Label.OfCommand told, Recording recording) {
         return switch (told.command()) {
             case CANCEL -> Turn.accepted(work.over(), "cancelled");
-            case SEVERAL ->
-                work.task() == Work.Task.NOTHING
-                        ? Turn.accepted(Work.on(Work.Task.SEVERAL), "several.begin")
-                        : notNow(work, told);
-            case SHIP -> work.task() == Work.Task.NOTHING ? shipments.begin() : notNow(work, told);
+            case SEVERAL, AGAIN -> units.told(work, told, recording);
+            case SHIP -> work.task() == Work.Task.NOTHING ? shipments.begin() : Turn.notNow(work, told);
             case START ->
-                work.task() == Work.Task.RUN && work.since() == null ? runs.start(work, recording) : notNow(work, told);
-            case END -> work.task() == Work.Task.RUN ? runs.end(work, recording) : notNow(work, told);
+                work.task() == Work.Task.RUN && work.since() == null
+                        ? runs.start(work, recording)
+                        : Turn.notNow(work, told);
+            case END -> work.task() == Work.Task.RUN ? runs.end(work, recording) : Turn.notNow(work, told);
             case OFF -> off(work, told, recording);
-            case CLEAN -> work.task() == Work.Task.POSITION ? material.clean(work, recording) : notNow(work, told);
+            case CLEAN -> work.task() == Work.Task.POSITION ? material.clean(work, recording) : Turn.notNow(work, told);
             case DONE -> done(work, told, recording);
-            case UNDO -> notNow(work, told);
+            case UNDO, PASS -> Turn.notNow(work, told);
         };
     }
 
@@ -115,22 +104,16 @@ public class Turns {
         return switch (work.task()) {
             case POSITION -> material.off(work, recording);
             case CARRIER -> carriers.clear(work, recording);
-            default -> notNow(work, told);
+            default -> Turn.notNow(work, told);
         };
     }
 
     private Turn done(Work work, Label.OfCommand told, Recording recording) {
         return switch (work.task()) {
-            case SEVERAL -> units.collected(work, recording);
+            case SEVERAL -> units.told(work, told, recording);
             case SHIPMENT -> shipments.done(work, recording);
             case CARRIER, POSITION -> Turn.accepted(work.over(), "put-aside");
-            default -> notNow(work, told);
+            default -> Turn.notNow(work, told);
         };
-    }
-
-    private static Turn notNow(Work work, Label label) {
-        return label instanceof Label.Unknown
-                ? Turn.refused(work, Say.of("unknown", label.called()), Say.of("unknown.remedy"))
-                : Turn.refused(work, Say.of("not-now", label.called()), Say.of("not-now.remedy"));
     }
 }

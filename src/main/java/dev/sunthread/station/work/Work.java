@@ -35,6 +35,8 @@ public record Work(
         NOTHING,
         /** An operation on units. */
         UNITS,
+        /** A unit on which an operation is to be done again, not chosen yet. */
+        AGAIN,
         /** Several units are being collected for one operation. */
         SEVERAL,
         /** Material that wants a position. */
@@ -65,6 +67,11 @@ public record Work(
     /** The carrier, equipment or consignee in hand, where the task has one. */
     String called() {
         return Objects.requireNonNull(name);
+    }
+
+    /** Whether any text is taken as it is, such as the name of a consignee. */
+    public boolean wantsAnyText() {
+        return task == Task.SHIPMENT && name == null;
     }
 
     static Work on(Task task) {

@@ -1,6 +1,7 @@
 package dev.sunthread.web.home;
 
 import dev.sunthread.ledger.Sealer;
+import dev.sunthread.quality.StationsBehind;
 import dev.sunthread.station.Stops;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -13,9 +14,11 @@ class StartController {
     private final Sealer sealer;
     private final StartPages pages;
     private final Stops stops;
+    private final StationsBehind behind;
 
-    StartController(Sealer sealer, StartPages pages, Stops stops) {
+    StartController(Sealer sealer, StartPages pages, Stops stops, StationsBehind behind) {
         this.stops = stops;
+        this.behind = behind;
         this.sealer = sealer;
         this.pages = pages;
     }
@@ -26,6 +29,7 @@ class StartController {
         model.addAttribute("cutoff", cutoff);
         model.addAttribute("page", pages.read(cutoff));
         model.addAttribute("stops", stops.unconfirmed());
+        model.addAttribute("behind", behind.at(cutoff));
         return "web/start";
     }
 }

@@ -7,6 +7,7 @@ import dev.sunthread.access.Right;
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.kernel.Table;
 import dev.sunthread.ledger.Sealer;
+import dev.sunthread.web.Done;
 import dev.sunthread.web.Paged;
 import jakarta.validation.Valid;
 import java.util.List;

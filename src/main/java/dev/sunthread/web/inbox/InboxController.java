@@ -6,6 +6,7 @@ import dev.sunthread.inbox.Lines;
 import dev.sunthread.inbox.OpenLine;
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.ledger.Sealer;
+import dev.sunthread.web.Done;
 import jakarta.validation.Valid;
 import java.io.IOException;
 import java.util.List;

@@ -1,12 +1,6 @@
 package dev.sunthread.web.inbox;
 
-import dev.sunthread.access.Callers;
-import dev.sunthread.ledger.Door;
-import dev.sunthread.ledger.Envelope;
-import dev.sunthread.ledger.EnvelopeHead;
-import dev.sunthread.ledger.Manner;
-import java.time.Clock;
-import java.time.OffsetDateTime;
+import dev.sunthread.web.PageDoor;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Service;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -16,14 +10,10 @@ import tools.jackson.databind.node.ObjectNode;
 @Service
 class Settlements {
 
-    private final Door door;
-    private final Callers callers;
-    private final Clock clock;
+    private final PageDoor door;
 
-    Settlements(Door door, Callers callers, Clock clock) {
+    Settlements(PageDoor door) {
         this.door = door;
-        this.callers = callers;
-        this.clock = clock;
     }
 
     /** Settles a finding. */
@@ -31,8 +21,8 @@ class Settlements {
         ObjectNode body = JsonNodeFactory.instance.objectNode();
         body.put("entry", form.entry());
         body.put("finding", form.finding());
-        body.put("why", stripped(form.why()));
-        say(form.id(), "finding-settlement", body);
+        body.put("why", PageDoor.line(form.why()));
+        door.say(form.id(), "finding-settlement", body);
     }
 
     /** Settles a kept line; it was recorded as another envelope, or tells nothing. */
@@ -42,17 +32,7 @@ class Settlements {
         if (resubmittedAs != null) {
             body.put("resubmittedAs", resubmittedAs);
         }
-        body.put("why", stripped(why));
-        say(id, "line-settlement", body);
-    }
-
-    private void say(String id, String kind, ObjectNode body) {
-        var head = new EnvelopeHead(
-                id, kind, 1, OffsetDateTime.now(clock), callers.signedIn().mark(), "page");
-        door.accept(Envelope.of(head, body), Manner.DO);
-    }
-
-    private static String stripped(@Nullable String text) {
-        return text == null ? "" : text.strip().replaceAll("\\s+", " ");
+        body.put("why", PageDoor.line(why));
+        door.say(id, "line-settlement", body);
     }
 }

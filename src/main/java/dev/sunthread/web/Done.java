@@ -1,4 +1,4 @@
-package dev.sunthread.web.inbox;
+package dev.sunthread.web;
 
 import java.io.Serializable;
 import org.jspecify.annotations.Nullable;

@@ -1,0 +1,53 @@
+package dev.sunthread.station.web;
+
+import dev.sunthread.access.Caller;
+import dev.sunthread.access.Callers;
+import dev.sunthread.access.Needs;
+import dev.sunthread.access.Right;
+import dev.sunthread.station.Stops;
+import dev.sunthread.station.contact.PageContacts;
+import java.util.Map;
+import java.util.UUID;
+import org.springframework.http.ResponseEntity;
+import org.springframework.web.bind.annotation.PostMapping;
+import org.springframework.web.bind.annotation.RequestParam;
+import org.springframework.web.bind.annotation.RestController;
+
+/**
+ * Where open pages say that they are there. After the first time they come without a session, which would otherwise never
+ * end by itself, under a name that the page made up; it is good for nothing else.
+ */
+@RestController
+class ContactController {
+
+    private final PageContacts contacts;
+    private final Stops stops;
+    private final Callers callers;
+
+    ContactController(PageContacts contacts, Stops stops, Callers callers) {
+        this.contacts = contacts;
+        this.stops = stops;
+        this.callers = callers;
+    }
+
+    /** A page was opened by the person who is signed in. */
+    @PostMapping("/work/page")
+    @Needs(Right.WORK)
+    void opened(@RequestParam UUID page) {
+        Caller caller = callers.signedIn();
+        if (caller.station() != null) {
+            contacts.opened(page, caller.station(), caller.mark());
+        }
+    }
+
+    /** Takes a page's word, and answers with a mark that changes when what must come off at its station does. */
+    @PostMapping("/contact")
+    @Needs(Right.SIGN_IN)
+    ResponseEntity<Map<String, String>> heard(
+            @RequestParam UUID page,
+            @RequestParam(defaultValue = "0") int kept,
+            @RequestParam(defaultValue = "false") boolean closing) {
+        return ResponseEntity.of(contacts.heard(page, Math.max(0, kept), closing)
+                .map(station -> Map.of("stops", stops.markOf(station))));
+    }
+}

@@ -1,0 +1,134 @@
+package dev.sunthread.station;
+
+import dev.sunthread.access.Role;
+import dev.sunthread.testing.Browser;
+import dev.sunthread.testing.KnownPeople;
+import java.io.IOException;
+import java.net.URI;
+import java.nio.file.Path;
+import java.time.Duration;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebDriver;
+import org.openqa.selenium.support.ui.Select;
+import org.openqa.selenium.support.ui.WebDriverWait;
+import org.springframework.context.ApplicationContext;
+
+/** A tablet at a station, at which people sign in by badge; keys go wherever the focus is, as a scanner's do. */
+final class StationDevice implements AutoCloseable {
+
+    private static final Duration LONGEST = Duration.ofSeconds(30);
+
+    private final Browser browser;
+    private final WebDriver page;
+    private final int port;
+
+    private StationDevice(Browser browser, int port) {
+        this.browser = browser;
+        this.page = browser.page();
+        this.port = port;
+    }
+
+    /** Adds who sets devices up and the operator {@code op-1}, with whom every device begins. */
+    static KnownPeople people(ApplicationContext context) {
+        KnownPeople people = new KnownPeople(context);
+        people.add("pe-1", Role.PROCESS);
+        people.add("op-1", Role.OPERATOR);
+        return people;
+    }
+
+    static StationDevice at(int port, String station) throws IOException {
+        return at(port, station, "op-1");
+    }
+
+    static StationDevice at(int port, String station, String person) throws IOException {
+        StationDevice device = new StationDevice(Browser.open(800, 600), port);
+        device.choose(station);
+        device.signIn(person);
+        return device;
+    }
+
+    /** Carries the device to another station. */
+    StationDevice moveTo(String station) {
+        signOut();
+        choose(station);
+        signIn("op-1");
+        return this;
+    }
+
+    private void choose(String station) {
+        browser.signIn(port, "pe-1").go(address("/device"));
+        new Select(page.findElement(By.name("station"))).selectByValue(station);
+        page.findElement(By.name("station")).submit();
+        appears(".notice[role=status]");
+        signOut();
+    }
+
+    private void signIn(String person) {
+        browser.go(address("/badge?to=/work"));
+        type("BADGE-" + person);
+        appears("[name=secret]:focus");
+        type(KnownPeople.PIN);
+        appears("#text:focus");
+    }
+
+    private void signOut() {
+        page.findElement(By.cssSelector(".signed-in form button")).click();
+        appears(".signed-in > a");
+    }
+
+    /** A page that is asked for too soon would take back what the one before was sending. */
+    void appears(String what) {
+        new WebDriverWait(page, LONGEST)
+                .withMessage(() -> what + " on " + text())
+                .until(any -> !page.findElements(By.cssSelector(what)).isEmpty());
+    }
+
+    StationDevice type(String text) {
+        page.switchTo().activeElement().sendKeys(text + Keys.ENTER);
+        return this;
+    }
+
+    /** Scans and waits until the page says so. */
+    StationDevice scan(String text, String verdict) {
+        return type(text).says(verdict);
+    }
+
+    StationDevice says(String verdict) {
+        new WebDriverWait(page, LONGEST)
+                .withMessage(() -> verdict + " on " + text())
+                .until(any -> page.findElements(By.className("reply")).stream()
+                        .anyMatch(shown -> shown.getText().contains(verdict)));
+        return this;
+    }
+
+    String text() {
+        return page.findElement(By.tagName("body")).getText();
+    }
+
+    URI address(String address) {
+        return URI.create("http://127.0.0.1:" + port + address);
+    }
+
+    WebDriver page() {
+        return page;
+    }
+
+    Browser browser() {
+        return browser;
+    }
+
+    /** Keeps a picture of the page if a directory for such is named by {@code -Dsunthread.pictures}. */
+    StationDevice picture(String name) throws IOException {
+        String directory = System.getProperty("sunthread.pictures");
+        if (directory != null) {
+            browser.screenshot(Path.of(directory, name + ".png"));
+        }
+        return this;
+    }
+
+    @Override
+    public void close() throws IOException {
+        browser.close();
+    }
+}
