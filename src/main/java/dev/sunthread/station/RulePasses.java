@@ -80,7 +80,7 @@ public class RulePasses {
         OffsetDateTime now = OffsetDateTime.now(clock);
         EnvelopeHead head = new EnvelopeHead("pass-" + UUID.randomUUID(), "rule-pass", 1, now, signer.mark(), station);
         door.accept(Envelope.of(head, Bodies.rulePass(passing, signature.why().strip())), Manner.DO);
-        return bench.scan(station, person, scan(passing.scan()), 0);
+        return bench.scan(station, person, scan(passing.scan()));
     }
 
     private Scan scan(String text) {

@@ -11,6 +11,7 @@ import dev.sunthread.testing.SunthreadTest;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -57,9 +58,9 @@ class PassTests {
     private Verdict scan(String station, String... texts) {
         Verdict said = null;
         for (String text : texts) {
-            said = bench.scan(station, "op-1", new Scan("scan-" + ++scans, text, OffsetDateTime.now(), false), 0);
+            said = bench.scan(station, "op-1", new Scan("scan-" + ++scans, text, OffsetDateTime.now(), false));
         }
-        return said;
+        return Objects.requireNonNull(said);
     }
 
     private List<String> names(String sql) {
