@@ -144,6 +144,11 @@
 
   const scan = async text => {
     if (text.trim() === "") return;
+    // a word that opens a page is for the browser, typed or as the code of its label
+    if (/^\.damaged$|Zdamaged/i.test(text.trim()) && away.hidden) {
+      location.assign(document.getElementById("damaged").href);
+      return;
+    }
     const isAway = !away.hidden;
     const refused = isAway && isOnlineOnly();
     document.getElementById("not-kept").hidden = !refused;

@@ -2,11 +2,13 @@ package dev.sunthread.materials;
 
 import dev.sunthread.catalog.Position;
 import dev.sunthread.catalog.Stations;
+import dev.sunthread.inbox.typed.TypedLabels;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.EarlierEntries;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Kind;
 import dev.sunthread.ledger.body.Field;
+import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -29,6 +31,7 @@ class ChargeKind implements Kind<ChargeKind.Body> {
     private final Loading loading;
     private final LoadRules loadRules;
     private final EarlierEntries earlier;
+    private final TypedLabels typed;
     private final JdbcClient jdbc;
 
     ChargeKind(
@@ -38,6 +41,7 @@ class ChargeKind implements Kind<ChargeKind.Body> {
             Loading loading,
             LoadRules loadRules,
             EarlierEntries earlier,
+            TypedLabels typed,
             JdbcClient jdbc) {
         this.stations = stations;
         this.rules = rules;
@@ -45,6 +49,7 @@ class ChargeKind implements Kind<ChargeKind.Body> {
         this.loading = loading;
         this.loadRules = loadRules;
         this.earlier = earlier;
+        this.typed = typed;
         this.jdbc = jdbc;
     }
 
@@ -78,6 +83,7 @@ class ChargeKind implements Kind<ChargeKind.Body> {
                 .update();
         loading.follow(position.id());
         loadRules.chargedMayBeUsed(fact, body.lot(), lot, container);
+        typed.name(fact, body.station(), Arrays.asList(body.lot(), body.container()));
     }
 
     private void positionIsDischargedBeforeTheNextCharge(Fact<Body> fact, Position position, long lot) {

@@ -1,10 +1,12 @@
 package dev.sunthread.production;
 
 import dev.sunthread.catalog.Stations;
+import dev.sunthread.inbox.typed.TypedLabels;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Kind;
 import dev.sunthread.ledger.body.Field;
 import dev.sunthread.ledger.body.Unreadable;
+import java.util.Arrays;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -26,13 +28,21 @@ class InstallationKind implements Kind<InstallationKind.Body> {
     private final Stations stations;
     private final Children children;
     private final InstallationRules rules;
+    private final TypedLabels typed;
     private final JdbcClient jdbc;
 
-    InstallationKind(Units units, Stations stations, Children children, InstallationRules rules, JdbcClient jdbc) {
+    InstallationKind(
+            Units units,
+            Stations stations,
+            Children children,
+            InstallationRules rules,
+            TypedLabels typed,
+            JdbcClient jdbc) {
         this.units = units;
         this.stations = stations;
         this.children = children;
         this.rules = rules;
+        this.typed = typed;
         this.jdbc = jdbc;
     }
 
@@ -76,6 +86,12 @@ class InstallationKind implements Kind<InstallationKind.Body> {
         boolean applied =
                 Objects.requireNonNull(children.follow(child, position).get(fact.entry()));
         rules.after(fact, child, parent, applied);
+        UnitName unit = body.child().unit();
+        typed.name(
+                fact,
+                body.station(),
+                Arrays.asList(
+                        body.parent().serial(), unit == null ? body.child().lot() : unit.serial()));
     }
 
     private static void nothingIsPutIntoItself(Children.Child child, long parent) {

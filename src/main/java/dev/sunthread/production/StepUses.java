@@ -3,9 +3,12 @@ package dev.sunthread.production;
 import dev.sunthread.catalog.Item;
 import dev.sunthread.catalog.Items;
 import dev.sunthread.catalog.Stations;
+import dev.sunthread.inbox.typed.TypedLabels;
 import dev.sunthread.ledger.Fact;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -18,13 +21,21 @@ class StepUses {
     private final Stations stations;
     private final UseRules rules;
     private final UnscannedUses unscanned;
+    private final TypedLabels typed;
     private final JdbcClient jdbc;
 
-    StepUses(Items items, Stations stations, UseRules rules, UnscannedUses unscanned, JdbcClient jdbc) {
+    StepUses(
+            Items items,
+            Stations stations,
+            UseRules rules,
+            UnscannedUses unscanned,
+            TypedLabels typed,
+            JdbcClient jdbc) {
         this.items = items;
         this.stations = stations;
         this.rules = rules;
         this.unscanned = unscanned;
+        this.typed = typed;
         this.jdbc = jdbc;
     }
 
@@ -39,7 +50,15 @@ class StepUses {
             insert(fact.entry(), uses, known);
             unscanned.follow(fact.entry());
         }
+        typed.name(fact, fact.body().station(), names(fact.body()));
         return known;
+    }
+
+    private static List<@Nullable String> names(StepKind.Body step) {
+        return Stream.concat(
+                        step.units().stream().map(UnitName::serial),
+                        step.uses().stream().flatMap(use -> Stream.of(use.lot(), use.container())))
+                .collect(Collectors.toList());
     }
 
     private TakenInRules.Taken known(Fact<StepKind.Body> fact, String path, StepUse use) {

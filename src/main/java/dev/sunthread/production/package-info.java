@@ -10,7 +10,8 @@
             "materials",
             "materials::stock",
             "holds",
-            "inbox"
+            "inbox",
+            "inbox::typed"
         })
 package dev.sunthread.production;
 

@@ -14,6 +14,7 @@
             "ledger::body",
             "access",
             "inbox",
+            "inbox::typed",
             "holds",
             "catalog",
             "scan",

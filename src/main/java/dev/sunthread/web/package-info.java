@@ -8,6 +8,7 @@
             "ledger",
             "ledger::body",
             "inbox",
+            "inbox::typed",
             "holds",
             "catalog",
             "scan",
@@ -32,6 +33,7 @@
             "electrical::translate",
             "genealogy",
             "journal",
+            "paper",
             "station",
             "station::label"
         })

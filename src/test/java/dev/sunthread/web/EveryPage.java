@@ -50,6 +50,11 @@ final class EveryPage {
             "/device",
             "/account",
             "/work",
+            "/forms",
+            "/forms/new?station=BOND",
+            "/forms/sheet?code=7K3QM",
+            "/forms/record?id=7K3QM-22-V",
+            "/forms/record?id=7K3QM-24-R&station=BOND&what=CHARGE",
             "/no-such-page");
 
     /** Pages for those who are not signed in, and of kept lines, issued serials, jobs, values and people. */

@@ -50,6 +50,10 @@ final class StockedPlant {
                 Map.of("lot", "A-17", "container", "C/1", "quantity", "33", "unitOfMeasure", "g", "place", "scale"));
         plant.say("lot-ending", "10:40", Map.of("lot", "A-18", "why", "used-up"));
         plant.say("container-opening", "10:50", Map.of("container", "C/404"));
+        plant.say(
+                "form-sheet",
+                "10:55",
+                Map.of("form", "charge", "station", "BOND", "records", List.of("7K3QM-22-V", "7K3QM-23-T")));
         return plant;
     }
 

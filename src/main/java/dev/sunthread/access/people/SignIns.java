@@ -54,9 +54,7 @@ public class SignIns {
      * @throws TryLater if there were too many attempts
      */
     public Person byBadge(String badge, String pin, String station) {
-        Optional<Person> person = people.withBadge(Secrets.hash(badge.strip()));
-        proven("PIN " + hashed(badge.strip()), person, pin, true);
-        Person proven = person.orElseThrow();
+        Person proven = holder(badge, pin);
         log.noteOf(proven.mark(), Event.SIGNED_IN, station, "badge");
         return proven;
     }
@@ -68,11 +66,15 @@ public class SignIns {
      * @throws TryLater if there were too many attempts
      */
     public Person signing(String badge, String pin, String station) {
-        Optional<Person> person = people.withBadge(Secrets.hash(badge.strip()));
-        proven("PIN " + hashed(badge.strip()), person, pin, true);
-        Person proven = person.orElseThrow();
+        Person proven = holder(badge, pin);
         log.noteOf(proven.mark(), Event.SIGNED_AT_STATION, station, "badge");
         return proven;
+    }
+
+    private Person holder(String badge, String pin) {
+        Optional<Person> person = people.withBadge(Secrets.hash(badge.strip()));
+        proven("PIN " + hashed(badge.strip()), person, pin, true);
+        return person.orElseThrow();
     }
 
     private String proven(String subject, Optional<Person> person, String secret, boolean pin) {

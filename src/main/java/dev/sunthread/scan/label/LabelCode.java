@@ -12,6 +12,9 @@ public final class LabelCode {
     private static final String END = "\u001e\u0004";
     private static final String NEXT = "\u001d";
 
+    /** Before the id of a record on paper. */
+    public static final String PAPER = "Zpaper ";
+
     private LabelCode() {}
 
     /** Item and serial, and the issuer if it is another than this plant. */
@@ -47,6 +50,11 @@ public final class LabelCode {
     /** A command to the station page, such as {@code undo}. */
     public static String command(String word) {
         return message("Z" + word);
+    }
+
+    /** A record on paper, by its id; a word to the program, as a command is. */
+    public static String paper(String record) {
+        return message(PAPER + record);
     }
 
     private static String message(String fields) {

@@ -1,6 +1,7 @@
 package dev.sunthread.web.home;
 
 import dev.sunthread.ledger.Sealer;
+import dev.sunthread.paper.PrintedSheets;
 import dev.sunthread.quality.StationsBehind;
 import dev.sunthread.station.Stops;
 import org.springframework.stereotype.Controller;
@@ -15,10 +16,12 @@ class StartController {
     private final StartPages pages;
     private final Stops stops;
     private final StationsBehind behind;
+    private final PrintedSheets paper;
 
-    StartController(Sealer sealer, StartPages pages, Stops stops, StationsBehind behind) {
+    StartController(Sealer sealer, StartPages pages, Stops stops, StationsBehind behind, PrintedSheets paper) {
         this.stops = stops;
         this.behind = behind;
+        this.paper = paper;
         this.sealer = sealer;
         this.pages = pages;
     }
@@ -30,6 +33,7 @@ class StartController {
         model.addAttribute("page", pages.read(cutoff));
         model.addAttribute("stops", stops.unconfirmed());
         model.addAttribute("behind", behind.at(cutoff));
+        model.addAttribute("paper", paper.open());
         return "web/start";
     }
 }

@@ -14,6 +14,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.stereotype.Controller;
@@ -26,8 +27,9 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 class LabelController {
 
     /** Words that a station understands as commands. */
-    private static final List<String> COMMANDS =
-            Arrays.stream(Command.values()).map(Command::word).toList();
+    private static final List<String> COMMANDS = Stream.concat(
+                    Arrays.stream(Command.values()).map(Command::word), Stream.of("damaged"))
+            .toList();
 
     private final Labels labels;
     private final LabelSizes sizes;

@@ -1,5 +1,6 @@
 package dev.sunthread.web.lot;
 
+import dev.sunthread.inbox.typed.TypedLabels;
 import dev.sunthread.ledger.Sealer;
 import dev.sunthread.materials.Lots;
 import dev.sunthread.web.search.NamedThings;
@@ -18,12 +19,14 @@ class LotController {
     private final Lots lots;
     private final LotPages pages;
     private final NamedThings things;
+    private final TypedLabels typed;
 
-    LotController(Sealer sealer, Lots lots, LotPages pages, NamedThings things) {
+    LotController(Sealer sealer, Lots lots, LotPages pages, NamedThings things, TypedLabels typed) {
         this.sealer = sealer;
         this.lots = lots;
         this.pages = pages;
         this.things = things;
+        this.typed = typed;
     }
 
     @GetMapping("/lot")
@@ -38,7 +41,9 @@ class LotController {
                                 "page",
                                 pages.read(lot, number, view, cutoff),
                                 "tables",
-                                pages.tables(lot, cutoff))))
+                                pages.tables(lot, cutoff),
+                                "typed",
+                                typed.of(number, cutoff))))
                 .orElseGet(() -> unknown(number));
     }
 

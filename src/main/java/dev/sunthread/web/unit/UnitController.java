@@ -1,5 +1,6 @@
 package dev.sunthread.web.unit;
 
+import dev.sunthread.inbox.typed.TypedLabels;
 import dev.sunthread.kernel.UnitId;
 import dev.sunthread.ledger.Sealer;
 import dev.sunthread.production.Units;
@@ -20,12 +21,14 @@ class UnitController {
     private final Units units;
     private final UnitPages pages;
     private final NamedThings things;
+    private final TypedLabels typed;
 
-    UnitController(Sealer sealer, Units units, UnitPages pages, NamedThings things) {
+    UnitController(Sealer sealer, Units units, UnitPages pages, NamedThings things, TypedLabels typed) {
         this.sealer = sealer;
         this.units = units;
         this.pages = pages;
         this.things = things;
+        this.typed = typed;
     }
 
     @GetMapping("/unit")
@@ -45,7 +48,9 @@ class UnitController {
                                 "page",
                                 pages.read(unit, id, view, cutoff),
                                 "tables",
-                                pages.tables(unit, id, view, cutoff))))
+                                pages.tables(unit, id, view, cutoff),
+                                "typed",
+                                typed.of(id.serial(), cutoff))))
                 .orElseGet(() -> unknown(id));
     }
 
