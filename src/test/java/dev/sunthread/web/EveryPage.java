@@ -50,6 +50,7 @@ final class EveryPage {
             "/device",
             "/account",
             "/work",
+            "/work/damaged",
             "/forms",
             "/forms/new?station=BOND",
             "/forms/sheet?code=7K3QM",
