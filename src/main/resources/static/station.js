@@ -5,7 +5,10 @@
   const field = document.getElementById("text");
   const bench = document.getElementById("bench");
   const away = document.getElementById("away");
-  const queueName = "sunthread-" + document.getElementById("main").dataset.queue;
+  // the shell is the page without the server: the device remembers its station, and whether what was in hand last can wait
+  const isShell = "shell" in document.getElementById("main").dataset;
+  const station = isShell ? localStorage.getItem("sunthread-station") : document.getElementById("main").dataset.queue;
+  const queueName = "sunthread-" + station;
   const header = document.querySelector("meta[name=_csrf_header]")?.content;
   const token = document.querySelector("meta[name=_csrf]")?.content;
   const contactAddress = document.getElementById("main").dataset.contact;
@@ -58,7 +61,14 @@
     const wanted = document.activeElement?.closest("[data-signs]") ? document.activeElement : unsigned() || field;
     if (document.activeElement !== wanted) wanted.focus({ preventScroll: true });
   };
-  const isOnlineOnly = () => bench.querySelector("[data-online-only=true]") !== null;
+  const isOnlineOnly = () => isShell
+    ? localStorage.getItem("sunthread-online-only") === "true"
+    : bench.querySelector("[data-online-only=true]") !== null;
+  const remember = () => {
+    if (isShell) return;
+    localStorage.setItem("sunthread-station", station);
+    localStorage.setItem("sunthread-online-only", isOnlineOnly());
+  };
 
   const showKept = (scans, isAway) => {
     away.hidden = !isAway;
@@ -74,6 +84,7 @@
   const show = html => {
     bench.innerHTML = html;
     sounds[bench.querySelector("[data-outcome]")?.dataset.outcome]?.();
+    remember();
     countDown();
     if (bench.querySelector("[data-signs]")) unsigned()?.focus();
     else focus();
@@ -110,7 +121,7 @@
   };
 
   const flush = async () => {
-    if (sending) return;
+    if (sending || isShell) return;
     sending = true;
     try {
       for (let scans = await all(); scans.length > 0; scans = await all()) {
@@ -150,8 +161,8 @@
       return;
     }
     const isAway = !away.hidden;
-    const refused = isAway && isOnlineOnly();
-    document.getElementById("not-kept").hidden = !refused;
+    const refused = isAway && (isOnlineOnly() || station === null);
+    document.getElementById("not-kept").hidden = !refused || station === null;
     if (refused) { sounds.REFUSED(); return; }
     await store("readwrite", scans => scans.add({ id: uuid(), text, at: Date.now(), kept: isAway }));
     if (isAway) { showKept(await all(), true); sounds.KEPT(); }
@@ -228,14 +239,40 @@
       stops = heard;
     } catch { /* what is kept is told when the server is back */ }
   };
-  fetch(form.action + "/page", {
-    method: "POST", body: new URLSearchParams({ page }), redirect: "manual", headers: header && token ? { [header]: token } : {}
-  }).catch(() => {}).finally(() => contact(false));
-  setInterval(() => contact(false), 10000);
-  window.addEventListener("pagehide", () => contact(true));
+  if (!isShell) {
+    fetch(form.action + "/page", {
+      method: "POST", body: new URLSearchParams({ page }), redirect: "manual", headers: header && token ? { [header]: token } : {}
+    }).catch(() => {}).finally(() => contact(false));
+    setInterval(() => contact(false), 10000);
+    window.addEventListener("pagehide", () => contact(true));
+  }
 
   setInterval(countDown, 30000);
   countDown();
   focus();
-  all().then(scans => { if (scans.length > 0) flush(); });
+  all().then(scans => {
+    if (isShell) showKept(scans, true);
+    else if (scans.length > 0) flush();
+  });
+
+  // any answer but one of what stands before the server means that it is back: the page is asked for anew
+  const lookForServer = async () => {
+    try {
+      const answer = await fetch(form.action, { redirect: "manual", cache: "no-store" });
+      if (answer.status < 500 && field.value === "") { location.reload(); return; }
+    } catch { /* still away */ }
+    setTimeout(lookForServer, 3000);
+  };
+  if (isShell) {
+    document.getElementById("no-station").hidden = station !== null;
+    if (station !== null) document.getElementById("station").textContent = station;
+    setTimeout(lookForServer, 3000);
+  } else {
+    remember();
+    // browsers allow it only where nobody can change the page on its way
+    navigator.serviceWorker?.register("/station-worker.js", { scope: "/work" })
+      .then(() => navigator.serviceWorker.ready)
+      .then(worker => worker.active.postMessage("keep"))
+      .catch(() => { /* the page works as long as it stays open */ });
+  }
 })();

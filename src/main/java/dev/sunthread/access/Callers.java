@@ -1,7 +1,9 @@
 package dev.sunthread.access;
 
 import dev.sunthread.kernel.Recorder;
+import java.util.Arrays;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.core.Authentication;
 import org.springframework.security.core.context.SecurityContextHolder;
@@ -30,6 +32,15 @@ public class Callers implements Recorder {
                 .filter(caller ->
                         caller.rights().stream().anyMatch(one -> one.word().equals(right)))
                 .isPresent();
+    }
+
+    /** The roles that may do what this word of {@link Right} says; for templates that tell others whom to ask. */
+    public Set<Role> whoMay(String right) {
+        return Arrays.stream(Right.values())
+                .filter(one -> one.word().equals(right))
+                .findFirst()
+                .orElseThrow()
+                .roles();
     }
 
     /** Makes sure of a right. @throws NotAllowed if the caller does not have it */

@@ -15,10 +15,15 @@ public record UnitId(String issuer, String item, String serial) {
         return new UnitId(issuer == null ? THIS_PLANT : issuer, item, serial);
     }
 
+    /** Who issued the serial, if it is another than this plant. */
+    public @Nullable String otherIssuer() {
+        return issuer.equals(THIS_PLANT) ? null : issuer;
+    }
+
     /** The serial as people say it: item and serial, with the issuer only if it is another one. */
     @Override
     public String toString() {
         String own = item + " " + serial;
-        return issuer.equals(THIS_PLANT) ? own : own + " of " + issuer;
+        return otherIssuer() == null ? own : own + " of " + issuer;
     }
 }

@@ -14,6 +14,11 @@ public record UnitName(
         @Field("Who issued the serial; absent for this plant") @Nullable
         String issuer) {
 
+    /** The name of a unit by its identity. */
+    public static UnitName of(UnitId id) {
+        return new UnitName(id.item(), id.serial(), id.otherIssuer());
+    }
+
     UnitId id() {
         return UnitId.of(issuer, item, serial);
     }

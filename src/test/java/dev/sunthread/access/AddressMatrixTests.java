@@ -83,6 +83,7 @@ class AddressMatrixTests {
                                         "GET /device",
                                         "GET /work",
                                         "GET /work/damaged",
+                                        "GET /work/shell",
                                         "GET /receipts/new",
                                         "GET /forms/new")
                                 .contains(address));

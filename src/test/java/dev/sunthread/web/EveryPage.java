@@ -52,6 +52,7 @@ final class EveryPage {
             "/work",
             "/work/damaged",
             "/forms",
+            "/work/damaged",
             "/forms/new?station=BOND",
             "/forms/sheet?code=7K3QM",
             "/forms/record?id=7K3QM-22-V",
@@ -59,8 +60,8 @@ final class EveryPage {
             "/no-such-page");
 
     /** Pages for those who are not signed in, and of kept lines, issued serials, jobs, values and people. */
-    static final Set<String> ELSEWHERE =
-            Set.of("/sign-in", "/badge", "/inbox/line", "/labels/issued", "/judging", "/value", "/person");
+    static final Set<String> ELSEWHERE = Set.of(
+            "/sign-in", "/badge", "/inbox/line", "/labels/issued", "/judging", "/value", "/person", "/work/shell");
 
     private EveryPage() {}
 }

@@ -4,6 +4,7 @@ import dev.sunthread.access.AccessLog;
 import dev.sunthread.access.AccessLog.Event;
 import dev.sunthread.access.Secrets;
 import dev.sunthread.access.Words;
+import dev.sunthread.access.people.PersonSecrets.Secret;
 import org.springframework.dao.DuplicateKeyException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -15,14 +16,14 @@ public class Credentials {
     private static final int ENDING = 3;
 
     private final PersonRows rows;
-    private final SlowHash hash;
+    private final PersonSecrets secrets;
     private final SecretRules rules;
     private final AccessLog log;
     private final Words words;
 
-    Credentials(PersonRows rows, SlowHash hash, SecretRules rules, AccessLog log, Words words) {
+    Credentials(PersonRows rows, PersonSecrets secrets, SecretRules rules, AccessLog log, Words words) {
         this.rows = rows;
-        this.hash = hash;
+        this.secrets = secrets;
         this.rules = rules;
         this.log = log;
         this.words = words;
@@ -32,7 +33,7 @@ public class Credentials {
     @Transactional
     public String oneTimePassword(String mark) {
         String password = Secrets.typed();
-        rows.setPassword(presentAtDesks(mark).id(), hash.of(password), true);
+        secrets.setPassword(presentAtDesks(mark).id(), password, true);
         log.note(Event.PASSWORD_RESET, mark, null);
         return password;
     }
@@ -41,14 +42,14 @@ public class Credentials {
     @Transactional
     public void changePassword(String mark, String old, String password) {
         Person person = present(mark);
-        if (!hash.fits(old, rows.passwordHash(person.id()))) {
+        if (!secrets.fits(person, Secret.PASSWORD, old)) {
             throw words.refused("password-wrong");
         }
         if (old.equals(password)) {
             throw words.refused("password-same");
         }
         rules.passwordIsLongAndNotTheName(password, person);
-        rows.setPassword(person.id(), hash.of(password), false);
+        secrets.setPassword(person.id(), password, false);
         log.note(Event.PASSWORD_CHANGED, mark, null);
     }
 
@@ -56,7 +57,7 @@ public class Credentials {
     @Transactional
     public void setPin(String mark, String pin) {
         rules.pinIsNotTheFirstOneTries(pin);
-        rows.setPin(present(mark).id(), hash.of(pin));
+        secrets.setPin(present(mark).id(), pin);
         log.note(Event.PIN_CHANGED, mark, null);
     }
 
@@ -66,7 +67,7 @@ public class Credentials {
         rules.badgeIsReadable(badge);
         String ending = badge.substring(badge.length() - ENDING);
         try {
-            rows.setBadge(present(mark).id(), Secrets.hash(badge), ending);
+            secrets.setBadge(present(mark).id(), Secrets.hash(badge), ending);
         } catch (DuplicateKeyException e) {
             throw words.refused("badge-taken");
         }
@@ -75,7 +76,7 @@ public class Credentials {
 
     @Transactional
     public void takeBadge(String mark) {
-        rows.setBadge(present(mark).id(), null, null);
+        secrets.setBadge(present(mark).id(), null, null);
         log.note(Event.BADGE_TAKEN, mark, null);
     }
 
@@ -83,9 +84,9 @@ public class Credentials {
     @Transactional
     public void setDocumented(String mark, String password, String badge, String pin) {
         long person = present(mark).id();
-        rows.setPassword(person, hash.of(password), false);
-        rows.setBadge(person, Secrets.hash(badge), badge.substring(badge.length() - ENDING));
-        rows.setPin(person, hash.of(pin));
+        secrets.setPassword(person, password, false);
+        secrets.setBadge(person, Secrets.hash(badge), badge.substring(badge.length() - ENDING));
+        secrets.setPin(person, pin);
     }
 
     private Person presentAtDesks(String mark) {

@@ -3,6 +3,7 @@ package dev.sunthread.access.people;
 import dev.sunthread.access.AccessLog;
 import dev.sunthread.access.AccessLog.Event;
 import dev.sunthread.access.Secrets;
+import dev.sunthread.access.people.PersonSecrets.Secret;
 import java.util.HexFormat;
 import java.util.Locale;
 import java.util.Optional;
@@ -18,13 +19,13 @@ import org.springframework.stereotype.Service;
 public class SignIns {
 
     private final PersonRows people;
-    private final SlowHash hash;
+    private final PersonSecrets secrets;
     private final Attempts attempts;
     private final AccessLog log;
 
-    SignIns(PersonRows people, SlowHash hash, Attempts attempts, AccessLog log) {
+    SignIns(PersonRows people, PersonSecrets secrets, Attempts attempts, AccessLog log) {
         this.people = people;
-        this.hash = hash;
+        this.secrets = secrets;
         this.attempts = attempts;
         this.log = log;
     }
@@ -38,11 +39,9 @@ public class SignIns {
     public Person byPassword(String name, String password) {
         Optional<Person> person = people.signingInAs(name.strip());
         // hashed, because a password typed in the wrong field would stand there
-        String known = proven("password " + hashed(name.strip().toLowerCase(Locale.ROOT)), person, password, false);
-        Person proven = person.orElseThrow();
-        if (hash.isWeak(known)) {
-            rehash(proven, password);
-        }
+        Person proven =
+                proven("password " + hashed(name.strip().toLowerCase(Locale.ROOT)), person, password, Secret.PASSWORD);
+        secrets.strengthen(proven.id(), password);
         log.noteOf(proven.mark(), Event.SIGNED_IN, null, "password");
         return proven;
     }
@@ -72,19 +71,14 @@ public class SignIns {
     }
 
     private Person holder(String badge, String pin) {
-        Optional<Person> person = people.withBadge(Secrets.hash(badge.strip()));
-        proven("PIN " + hashed(badge.strip()), person, pin, true);
-        return person.orElseThrow();
+        return proven("PIN " + hashed(badge.strip()), people.withBadge(Secrets.hash(badge.strip())), pin, Secret.PIN);
     }
 
-    private String proven(String subject, Optional<Person> person, String secret, boolean pin) {
+    private Person proven(String subject, Optional<Person> person, String said, Secret secret) {
         String mark = person.map(Person::mark).orElse(null);
         begin(subject, mark);
-        String known = person.map(one -> pin ? people.pinHash(one.id()) : people.passwordHash(one.id()))
-                .orElse(null);
-        if (!hash.fits(secret, known)
-                || known == null
-                || person.filter(one -> !one.blocked()).isEmpty()) {
+        boolean fits = secrets.fits(person.orElse(null), secret, said);
+        if (!fits || person.filter(one -> !one.blocked()).isEmpty()) {
             log.noteOf(
                     null,
                     Event.SIGN_IN_REFUSED,
@@ -93,7 +87,7 @@ public class SignIns {
             throw new BadCredentialsException("name and secret don't fit");
         }
         attempts.succeeded(subject);
-        return known;
+        return person.orElseThrow();
     }
 
     private static String hashed(String text) {
@@ -107,10 +101,5 @@ public class SignIns {
             log.noteOf(null, Event.SIGN_IN_REFUSED, mark, "too many attempts");
             throw e;
         }
-    }
-
-    /** The secret is right and its hash was made at a lower cost; nobody has to sign in anew for that. */
-    private void rehash(Person person, String password) {
-        people.replaceHash(person.id(), hash.of(password));
     }
 }

@@ -4,6 +4,7 @@ import dev.sunthread.access.Callers;
 import dev.sunthread.access.Needs;
 import dev.sunthread.access.Right;
 import dev.sunthread.kernel.Refused;
+import dev.sunthread.paper.Fate;
 import dev.sunthread.paper.PrintedSheets;
 import dev.sunthread.paper.Sheet;
 import dev.sunthread.paper.Sheets;
@@ -75,6 +76,7 @@ class SheetController {
         Sheet sheet = named(code);
         model.addAttribute("sheet", sheet);
         model.addAttribute("records", printed.records(sheet.code()));
+        model.addAttribute("fates", Fate.values());
         return "paper/sheet";
     }
 

@@ -37,10 +37,10 @@ public class NearLabels {
             WHERE %s AND i.number = :item AND u.serial <> :serial ORDER BY u.serial, u.issuer LIMIT %d
             """.formatted(Likeness.condition("u.serial"), MOST);
 
-    private final ScannedLabels labels;
+    private final RecordedLabels labels;
     private final JdbcClient jdbc;
 
-    NearLabels(ScannedLabels labels, JdbcClient jdbc) {
+    NearLabels(RecordedLabels labels, JdbcClient jdbc) {
         this.labels = labels;
         this.jdbc = jdbc;
     }
@@ -54,7 +54,7 @@ public class NearLabels {
                 .query(String.class)
                 .list()
                 .stream()
-                .flatMap(name -> labels.ofName(name, station).stream())
+                .flatMap(name -> labels.called(name, station).stream())
                 .distinct()
                 .limit(MOST)
                 .toList();
@@ -67,11 +67,7 @@ public class NearLabels {
                 .param("item", unit.item())
                 .param("serial", unit.serial())
                 .query((row, number) -> (Label) new Label.OfUnit(
-                        new UnitName(
-                                row.getString(1),
-                                row.getString(2),
-                                row.getString(3).equals(UnitId.THIS_PLANT) ? null : row.getString(3)),
-                        false))
+                        UnitName.of(UnitId.of(row.getString(3), row.getString(1), row.getString(2))), false))
                 .list();
     }
 }

@@ -1,7 +1,6 @@
 package dev.sunthread.station.label;
 
 import dev.sunthread.catalog.ItemLabels;
-import dev.sunthread.ledger.Known;
 import dev.sunthread.production.UnitName;
 import dev.sunthread.scan.Scans;
 import dev.sunthread.scan.meaning.Meaning;
@@ -12,43 +11,23 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.springframework.jdbc.core.simple.JdbcClient;
-import org.springframework.stereotype.Repository;
+import org.springframework.stereotype.Service;
 
 /** Finds what a scanned text names: all that it may name, so that a person chooses where that is several things. */
-@Repository
+@Service
 public class ScannedLabels {
 
     /** Stands before the operation that is to be done again. */
     public static final String AGAIN = "." + Command.AGAIN.word() + " ";
 
-    private static final String UNITS = """
-            SELECT i.number, u.serial, u.issuer,
-              NOT EXISTS (SELECT FROM production.birth b WHERE b.unit = u.id AND %s) AS is_new
-            FROM production.unit u JOIN catalog.item i ON i.id = u.item
-            WHERE u.serial = ANY (:serials) AND (:item::text IS NULL OR i.number = :item)
-            ORDER BY i.number, u.issuer
-            """.formatted(Known.now("b.entry"));
-
-    private static final String MATERIAL = """
-            SELECT l.number, NULL AS label, %1$s FROM materials.lot l WHERE l.number = :name AND :lots
-            UNION ALL
-            SELECT DISTINCT l.number, c.label, %1$s FROM materials.container c
-            JOIN materials.container_filling f ON f.container = c.id AND %2$s JOIN materials.lot l ON l.id = f.lot
-            WHERE c.label = :name AND :containers
-            """.formatted("""
-                    (SELECT CASE WHEN count(DISTINCT o.item) = 1 THEN min(i.number) END
-                     FROM materials.lot_origin o JOIN catalog.item i ON i.id = o.item WHERE o.lot = l.id)
-                    """, Known.now("f.entry"));
-
     private final Scans scans;
     private final ItemLabels items;
-    private final JdbcClient jdbc;
+    private final RecordedLabels recorded;
 
-    ScannedLabels(Scans scans, ItemLabels items, JdbcClient jdbc) {
+    ScannedLabels(Scans scans, ItemLabels items, RecordedLabels recorded) {
         this.scans = scans;
         this.items = items;
-        this.jdbc = jdbc;
+        this.recorded = recorded;
     }
 
     /** All that a text scanned at a station may name; one that is unknown if nothing is. */
@@ -67,7 +46,7 @@ public class ScannedLabels {
             found.addAll(named(reading, station));
             // a serial by its pattern may be the name of something else as well
             if (reading.syntax() == Syntax.PLAIN && reading.thing() != Thing.NAME) {
-                found.addAll(ofName(typed, station));
+                found.addAll(recorded.called(typed, station));
             }
         });
         return found.isEmpty() ? List.of(new Label.Unknown(typed)) : narrowed(List.copyOf(found));
@@ -75,10 +54,10 @@ public class ScannedLabels {
 
     // what is recorded goes before what only could be a new serial
     private static List<Label> narrowed(List<Label> found) {
-        List<Label> recorded = found.stream()
+        List<Label> known = found.stream()
                 .filter(label -> !(label instanceof Label.OfUnit unit && unit.isNew()))
                 .toList();
-        return recorded.isEmpty() ? found : recorded;
+        return known.isEmpty() ? found : known;
     }
 
     private List<Label> named(Reading reading, String station) {
@@ -88,15 +67,15 @@ public class ScannedLabels {
                         .<Label>map(Label.OfCommand::new)
                         .toList();
             case UNIT -> units(reading);
-            case LOT -> material(reading.value(Meaning.LOT).orElseThrow(), true, false);
-            case CONTAINER -> material(reading.value(Meaning.CONTAINER).orElseThrow(), false, true);
+            case LOT -> recorded.material(reading.value(Meaning.LOT).orElseThrow(), true, false);
+            case CONTAINER -> recorded.material(reading.value(Meaning.CONTAINER).orElseThrow(), false, true);
             case CARRIER ->
                 List.of(new Label.OfCarrier(reading.value(Meaning.CARRIER).orElseThrow()));
             case POSITION ->
                 List.of(new Label.OfPosition(
                         reading.value(Meaning.STATION).orElse(station),
                         reading.value(Meaning.POSITION).orElseThrow()));
-            case NAME -> ofName(reading.value(Meaning.NAME).orElseThrow(), station);
+            case NAME -> recorded.called(reading.value(Meaning.NAME).orElseThrow(), station);
             default -> List.of();
         };
     }
@@ -108,58 +87,16 @@ public class ScannedLabels {
                 .distinct()
                 .toList();
         if (numbers.isEmpty()) {
-            return units(serial, null);
+            return recorded.units(serial, null);
         }
         String issuer = reading.value(Meaning.SUPPLIER).orElse(null);
         return numbers.stream()
                 .flatMap(number -> {
-                    List<Label> recorded = units(serial, number);
-                    return recorded.isEmpty()
+                    List<Label> known = recorded.units(serial, number);
+                    return known.isEmpty()
                             ? Stream.of(new Label.OfUnit(new UnitName(number, serial, issuer), true))
-                            : recorded.stream();
+                            : known.stream();
                 })
                 .toList();
-    }
-
-    private List<Label> units(String serial, @org.jspecify.annotations.Nullable String item) {
-        return jdbc.sql(UNITS)
-                .param("serials", new String[] {serial})
-                .param("item", item)
-                .query((row, number) -> (Label) new Label.OfUnit(
-                        new UnitName(row.getString(1), row.getString(2), issuer(row.getString(3))), row.getBoolean(4)))
-                .list();
-    }
-
-    private static @org.jspecify.annotations.Nullable String issuer(String issuer) {
-        return issuer.equals(dev.sunthread.kernel.UnitId.THIS_PLANT) ? null : issuer;
-    }
-
-    private List<Label> material(String name, boolean lots, boolean containers) {
-        return jdbc.sql(MATERIAL)
-                .param("name", name)
-                .param("lots", lots)
-                .param("containers", containers)
-                .query((row, number) ->
-                        (Label) new Label.OfMaterial(row.getString(1), row.getString(2), row.getString(3)))
-                .list();
-    }
-
-    List<Label> ofName(String name, String station) {
-        Set<Label> found = new LinkedHashSet<>(units(name, null));
-        found.addAll(material(name, true, true));
-        jdbc.sql("""
-                        SELECT 'carrier', code FROM production.carrier WHERE code = :name
-                        UNION ALL SELECT 'equipment', code FROM catalog.equipment WHERE code = :name
-                        UNION ALL SELECT 'position', p.code FROM catalog.position p JOIN catalog.station s ON s.id = p.station
-                          WHERE p.code = :name AND s.code = :station
-                        """).param("name", name).param("station", station).query(row -> {
-            found.add(
-                    switch (row.getString(1)) {
-                        case "carrier" -> new Label.OfCarrier(row.getString(2));
-                        case "equipment" -> new Label.OfEquipment(row.getString(2));
-                        default -> new Label.OfPosition(station, row.getString(2));
-                    });
-        });
-        return List.copyOf(found);
     }
 }

@@ -6,6 +6,8 @@ import dev.sunthread.access.Needs;
 import dev.sunthread.access.Right;
 import dev.sunthread.station.AtWorks;
 import dev.sunthread.station.Bench;
+import dev.sunthread.station.Scan;
+import dev.sunthread.station.contact.ScanOrder;
 import java.time.Clock;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
@@ -21,12 +23,14 @@ class WorkController {
 
     private final Bench bench;
     private final AtWorks atWork;
+    private final ScanOrder order;
     private final Callers callers;
     private final Clock clock;
 
-    WorkController(Bench bench, AtWorks atWork, Callers callers, Clock clock) {
+    WorkController(Bench bench, AtWorks atWork, ScanOrder order, Callers callers, Clock clock) {
         this.bench = bench;
         this.atWork = atWork;
+        this.order = order;
         this.callers = callers;
         this.clock = clock;
     }
@@ -41,6 +45,12 @@ class WorkController {
         return part == null ? "station/work" : "station/bench :: bench";
     }
 
+    /** What a device keeps of the page to open it while the server is away: nothing of a person, a station or the record. */
+    @GetMapping("/work/shell")
+    String shell() {
+        return "station/shell";
+    }
+
     /** Takes one scan; the script of the page asks for the changed part alone. */
     @PostMapping("/work")
     String scan(ScanForm form, @RequestHeader(name = "X-Part", required = false) @Nullable String part, Model model) {
@@ -49,7 +59,8 @@ class WorkController {
             return "station/no-station";
         }
         if (form.isSomething()) {
-            bench.scan(caller.station(), caller.mark(), form.scan(clock));
+            Scan scan = order.behindTheLast(caller.station(), caller.mark(), form.scan(clock));
+            bench.scan(caller.station(), caller.mark(), scan);
         }
         model.addAttribute("work", atWork.at(caller.station(), caller.mark()));
         return part == null ? "redirect:/work" : "station/bench :: bench";

@@ -77,10 +77,7 @@ class StationRoutes {
                         ORDER BY i.number, u.serial
                         """)
                 .param(carrier)
-                .query((row, number) -> new UnitName(
-                        row.getString(1),
-                        row.getString(2),
-                        row.getString(3).equals(UnitId.THIS_PLANT) ? null : row.getString(3)))
+                .query((row, number) -> UnitName.of(UnitId.of(row.getString(3), row.getString(1), row.getString(2))))
                 .list();
     }
 

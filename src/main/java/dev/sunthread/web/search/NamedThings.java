@@ -9,7 +9,6 @@ import java.util.TreeMap;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
@@ -93,12 +92,8 @@ public class NamedThings {
     }
 
     private static Hit unit(String level, UnitId id, UnaryOperator<String> why) {
-        var taken = new ScanChoice("", ScanChoice.What.UNIT, id.serial(), id.item(), issuer(id));
+        var taken = new ScanChoice("", ScanChoice.What.UNIT, id.serial(), id.item(), id.otherIssuer());
         return new Hit(level, id.toString(), Addresses.unit(id), why.apply(id.serial()), taken);
-    }
-
-    private static @Nullable String issuer(UnitId id) {
-        return id.issuer().equals(UnitId.THIS_PLANT) ? null : id.issuer();
     }
 
     private static Hit hit(String what, String name, String address, UnaryOperator<String> why) {

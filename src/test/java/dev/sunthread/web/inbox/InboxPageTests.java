@@ -2,12 +2,14 @@ package dev.sunthread.web.inbox;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.hamcrest.Matchers.containsString;
+import static org.hamcrest.Matchers.not;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.content;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.redirectedUrl;
 import static org.springframework.test.web.servlet.result.MockMvcResultMatchers.status;
 
+import dev.sunthread.access.Role;
 import dev.sunthread.inbox.Findings;
 import dev.sunthread.inbox.Lines;
 import dev.sunthread.inbox.OpenFinding;
@@ -16,6 +18,7 @@ import dev.sunthread.journal.Sender;
 import dev.sunthread.ledger.Door;
 import dev.sunthread.ledger.Sealer;
 import dev.sunthread.testing.Plant;
+import dev.sunthread.testing.SignedInAs;
 import dev.sunthread.testing.SunthreadTest;
 import java.io.IOException;
 import java.util.List;
@@ -170,5 +173,22 @@ class InboxPageTests {
                 .param("finding", String.valueOf(finding.ordinal()))
                 .param("id", "settled-" + finding.entry() + "-" + finding.ordinal())
                 .param("why", why));
+    }
+
+    @Test
+    @SignedInAs(Role.AUDITOR)
+    void showsWhoMayNotSettleTheLineAndWhoMay() throws Exception {
+        pages.perform(get("/inbox"))
+                .andExpect(content().string(containsString(">Look<")))
+                .andExpect(content().string(not(containsString(">Mend<"))))
+                .andExpect(content().string(containsString("<strong>quality engineer</strong>")));
+        pages.perform(get("/inbox/line").param("id", line))
+                .andExpect(content().string(containsString("&quot;RVC&quot;")))
+                .andExpect(content().string(not(containsString("<textarea"))))
+                .andExpect(content().string(not(containsString("action=\"/inbox"))))
+                .andExpect(content().string(containsString("<strong>quality engineer</strong>")));
+        pages.perform(get("/findings"))
+                .andExpect(content().string(not(containsString("action=\"/findings\""))))
+                .andExpect(content().string(containsString("<strong>quality engineer</strong>")));
     }
 }
