@@ -1,10 +1,5 @@
 -- Why a verdict is what it is, by the key of a message and what stands in its places, so that each reader has it in the
 -- language of the page. Verdicts are derived: they are judged anew when they are asked for.
-DROP VIEW electrical.result;
-DROP VIEW electrical.standing;
-DROP VIEW cure.standing;
-
-TRUNCATE cure.verdict, electrical.verdict;
 TRUNCATE cure.judged_again, cure.judged_again_line, electrical.judged_again, electrical.judged_again_line;
 
 ALTER TABLE cure.verdict DROP COLUMN sentence, ADD COLUMN said jsonb NOT NULL;

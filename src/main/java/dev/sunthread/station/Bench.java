@@ -45,11 +45,12 @@ public class Bench {
 
     /**
      * Takes one scan of a person at a station. The same id again does nothing and gets the same word.
-     *
      */
     public Verdict scan(String station, String person, Scan scan) {
         try {
             return Objects.requireNonNull(transaction.execute(status -> take(station, person, scan)));
+        } catch (Tried tried) {
+            return Objects.requireNonNull(transaction.execute(status -> begun(station, person, scan, tried.turn)));
         } catch (Refused refused) {
             return Objects.requireNonNull(transaction.execute(status -> refused(station, person, scan, refused)));
         }
@@ -64,6 +65,9 @@ public class Bench {
         Meanings.Meant meant = meanings.of(station, person, scan, work);
         Recording recording = new Recording(door, station, person, scan);
         Turn turn = turns.of(work, works.before(station, person), meant, recording);
+        if (recording.isTried()) {
+            throw new Tried(turn);
+        }
         Verdict said = turn.verdict();
         if (scan.kept() && !said.isDone()) {
             said = kept(
@@ -82,6 +86,28 @@ public class Bench {
             works.keep(station, person, turn.work().recorded(recording.entries()), work);
         }
         return word(station, person, scan, withFindings(said, recording.findings()));
+    }
+
+    /** Takes everything back that was recorded to see whether it may be done. */
+    private static final class Tried extends RuntimeException {
+
+        private final transient Turn turn;
+
+        Tried(Turn turn) {
+            super("tried", null, false, false);
+            this.turn = turn;
+        }
+    }
+
+    /** Nothing forbids what begins now; it is recorded once it is over. */
+    private Verdict begun(String station, String person, Scan scan, Turn turn) {
+        Work work = works.locked(station, person);
+        Optional<Verdict> earlier = scans.verdict(scan.id());
+        if (earlier.isPresent()) {
+            return earlier.get();
+        }
+        works.keep(station, person, turn.work().recorded(List.of()), work);
+        return word(station, person, scan, turn.verdict());
     }
 
     private static Verdict kept(

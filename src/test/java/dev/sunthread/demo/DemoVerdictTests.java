@@ -1,6 +1,7 @@
 package dev.sunthread.demo;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 
 import dev.sunthread.catalog.judging.Question;
 import dev.sunthread.cure.judging.CureVerdicts;
@@ -11,7 +12,7 @@ import dev.sunthread.kernel.verdict.Outcome;
 import dev.sunthread.ledger.Sealer;
 import dev.sunthread.testing.SunthreadTest;
 import java.io.ByteArrayInputStream;
-import java.io.IOException;
+import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.OffsetDateTime;
@@ -20,6 +21,7 @@ import java.util.Locale;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
+import org.springframework.test.web.servlet.MockMvc;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -44,10 +46,13 @@ class DemoVerdictTests {
     @Autowired
     TestVerdicts tests;
 
+    @Autowired
+    MockMvc pages;
+
     private List<JsonNode> told = List.of();
 
     @Test
-    void tellsTheStoriesOfTheOvenAndTheRig() throws IOException {
+    void tellsTheStoriesOfTheOvenAndTheRig() throws Exception {
         String journal = DemoPlant.of(TRAYS).journal();
         told = journal.lines()
                 .map(line -> (JsonNode) JsonMapper.shared().readTree(line))
@@ -55,6 +60,7 @@ class DemoVerdictTests {
         restores.run(new ByteArrayInputStream(journal.getBytes(StandardCharsets.UTF_8)), restored -> {});
         ovenStory();
         rigStory();
+        pagesTellThem();
         assertThat(found("UV-365", Outcome.FAILED)).isZero();
         assertThat(found("DWELL-24", Outcome.PASSED))
                 .isEqualTo(count("cure-run", run -> is(run, "recipe", "DWELL-24")));
@@ -74,6 +80,27 @@ class DemoVerdictTests {
         assertThat(found("TIM-150", Outcome.FAILED)).isBetween((int) surelyCold, (int) perhapsCold);
         assertThat(found("TIM-150", Outcome.FAILED) + found("TIM-150", Outcome.NOT_PROVEN))
                 .isEqualTo((int) drifted);
+    }
+
+    /** The pages of the equipment count the runs as the scopes do. */
+    private void pagesTellThem() throws Exception {
+        assertThat(text("/equipment?name=OVEN-2"))
+                .contains("TC-3 temperature reads 9 K above the truth")
+                .contains("cure run TIM-150 B failed " + found("TIM-150", Outcome.FAILED) + " run");
+        Question rig = new Question("WAL-IV", "B", null, null, null, List.of());
+        int lost = tests.found(rig, List.of(Outcome.NOT_PROVEN), sealer.seal()).size();
+        assertThat(text("/equipment?name=RIG-W1"))
+                .contains("current reads 2.6 % above the truth")
+                .contains("not proven " + lost + " run");
+    }
+
+    private String text(String address) throws Exception {
+        return pages.perform(get(URI.create(address)))
+                .andReturn()
+                .getResponse()
+                .getContentAsString()
+                .replaceAll("<[^>]*>", " ")
+                .replaceAll("\\s+", " ");
     }
 
     private static double drift(JsonNode run) {

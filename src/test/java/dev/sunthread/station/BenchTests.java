@@ -199,6 +199,27 @@ class BenchTests {
     }
 
     @Test
+    void whatComesToLightWhileARunIsOnIsNotedAndNotRefused() {
+        bonded("R0001");
+        scanAll("HEAT", "OVEN-7", "R0001", "OVEN-7");
+        int before = kinds().size();
+        floor.plant().holdUnit("09:00", "REC R0001", "scratched");
+        Verdict over = scan("HEAT", "OVEN-7");
+        assertThat(over.outcome()).isEqualTo(Outcome.NOTED);
+        assertThat(over.remedy()).isEqualTo(Say.of("noted", "Unit REC R0001 is on hold: scratched"));
+        assertThat(kinds().subList(before, before + 1)).containsExactly("cure-run");
+    }
+
+    @Test
+    void aUnitOnHoldStopsTheRunBeforeItBegins() {
+        bonded("R0001");
+        floor.plant().holdUnit("09:00", "REC R0001", "scratched");
+        scanAll("HEAT", "OVEN-7", "R0001");
+        assertThat(scan("HEAT", "OVEN-7").said()).isEqualTo(Say.words("Unit REC R0001 is on hold: scratched"));
+        assertThat(atWork.at("HEAT", OPERATOR).inHand().key()).isEqualTo("hand.load");
+    }
+
+    @Test
     void aUnitGoesToTheFirstFreePositionOfATray() {
         bonded("R0001", "R0002", "R0003");
         scanAll("GLUE", LabelCode.carrier("TRAY-1"), "R0001", "R0002", ".done");

@@ -10,6 +10,7 @@ final class NeverAtStations {
             "a station offers only operations of the route in force that may be done there";
     private static final String LOTS = "receiving, making and ending of lots are not scanned";
     private static final String TESTS = "rigs tell test runs; none is scanned";
+    private static final String PAPER = "printed records are entered by a form";
     private static final String NOTED = "is noted and refuses nothing";
     private static final String LOADED = "an operation at a station draws from what is recorded there as loaded";
 
@@ -41,6 +42,19 @@ final class NeverAtStations {
         }) {
             rules.put(rule, LOTS);
         }
+        for (String rule : new String[] {
+            "entered-record-is-not-void",
+            "lost-record-may-hide-a-happening",
+            "paper-times-are-as-exact-as-the-clock",
+            "record-id-is-given-out-once",
+            "record-is-of-a-known-sheet",
+            "record-is-written-after-printing",
+            "void-record-is-not-entered",
+            "writer-of-a-record-is-known"
+        }) {
+            rules.put(rule, PAPER);
+        }
+        rules.put("typed-label-is-confirmed-by-another", "two persons type it on a page of its own: DamagedLabelTests");
         rules.put("test-run-is-recorded-once", TESTS);
         rules.put("no-unit-is-tested-until-it-passes", TESTS);
         rules.put("lot-is-of-the-item-taken-in", "the item is the one that the lot's own receipt tells");

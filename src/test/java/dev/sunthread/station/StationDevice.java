@@ -1,5 +1,6 @@
 package dev.sunthread.station;
 
+import com.deque.html.axecore.selenium.AxeBuilder;
 import dev.sunthread.access.Role;
 import dev.sunthread.testing.Browser;
 import dev.sunthread.testing.KnownPeople;
@@ -7,7 +8,9 @@ import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.List;
 import org.openqa.selenium.By;
+import org.openqa.selenium.Dimension;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebDriver;
 import org.openqa.selenium.support.ui.Select;
@@ -118,11 +121,25 @@ final class StationDevice implements AutoCloseable {
         return browser;
     }
 
-    /** Keeps a picture of the page if a directory for such is named by {@code -Dsunthread.pictures}. */
+    /** What shuts people out of the page as it stands, by the rules of WCAG 2.2, A and AA, as axe-core checks them. */
+    List<String> barriers() {
+        return new AxeBuilder()
+                        .withTags(List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"))
+                        .analyze(page)
+                        .getViolations()
+                        .stream()
+                        .map(rule -> rule.getId() + ": " + rule.getHelp())
+                        .toList();
+    }
+
+    /** Keeps pictures of the page, small and wide, if {@code -Dsunthread.pictures} names a directory for them. */
     StationDevice picture(String name) throws IOException {
         String directory = System.getProperty("sunthread.pictures");
         if (directory != null) {
             browser.screenshot(Path.of(directory, name + ".png"));
+            page.manage().window().setSize(new Dimension(1280, 800));
+            browser.screenshot(Path.of(directory, name + "-wide.png"));
+            page.manage().window().setSize(new Dimension(800, 600));
         }
         return this;
     }

@@ -106,15 +106,16 @@ final class UnitRefusals {
                                 "cure-run-is-recorded-once",
                                 floor -> floor.bonded("R0001"),
                                 "HEAT",
-                                "OVEN-7 > R0001 > OVEN-7 > OVEN-7",
+                                "OVEN-7 > R0001 > OVEN-7",
                                 "was recorded before with another load",
                                 "Give each load a number of its own")
                         .after((floor, jdbc) -> {
-                            OffsetDateTime since =
-                                    OffsetDateTime.parse(jdbc.sql("SELECT state ->> 'since' FROM station.work")
-                                            .query(String.class)
-                                            .single());
-                            floor.bonded("R0009").bake("OVEN-7-" + STAMP.format(since), "R0009");
+                            floor.bonded("R0009");
+                            // a run of that number, whichever of the next seconds it begins in
+                            OffsetDateTime now = OffsetDateTime.now();
+                            for (int second = 0; second < 20; second++) {
+                                floor.bake("OVEN-7-" + STAMP.format(now.plusSeconds(second)), "R0009");
+                            }
                         }),
                 Refusal.of(
                         "nothing-is-in-a-load-twice",
@@ -132,7 +133,7 @@ final class UnitRefusals {
                                         "08:30",
                                         Map.of("equipment", "OVEN-7", "verdict", "bad", "evidence", "as written")),
                         "HEAT",
-                        "OVEN-7 > R0001 > OVEN-7 > OVEN-7",
+                        "OVEN-7 > R0001 > OVEN-7",
                         "Equipment OVEN-7 was found bad at its last check",
                         "Check it again"),
                 Refusal.of(

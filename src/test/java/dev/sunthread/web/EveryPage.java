@@ -50,6 +50,7 @@ final class EveryPage {
             "/device",
             "/account",
             "/work",
+            "/work/damaged",
             "/forms",
             "/work/damaged",
             "/forms/new?station=BOND",

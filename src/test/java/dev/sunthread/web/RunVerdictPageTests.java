@@ -63,6 +63,7 @@ class RunVerdictPageTests {
         workshop.plant().say("test-run", "10:00", RawData.swept("T-7", "RCV R1", "pass", RawData.Points.of(1)));
         assertThat(text("/test-run?name=T-7"))
                 .contains("Revision B in force when it began passed", "Maximum power is 0.5958 W", "at least 0.5 W")
+                .contains("Sweep light is judged as measured. Maximum power by parabola through three points")
                 .contains("Short-circuit current 1 A", "Fill factor", "parabola through three points", "10 points")
                 .contains("One diode by implicit residual", "One diode by model current less measured current")
                 .contains("voltage (V) current (A) power (W) -0.1 1.001 -0.1001");
@@ -73,7 +74,7 @@ class RunVerdictPageTests {
                         RawData.check("RIG", Map.of("quantity", "current", "percent", "30"), false));
         assertThat(text("/equipment?name=RIG"))
                 .contains("current reads 30 % above the truth", "test run T-7 PULL not proven")
-                .contains("Judged since the last good check", "test run PULL B not proven 1 runs");
+                .contains("Judged since the last good check", "test run PULL B not proven 1 run");
     }
 
     @Test

@@ -5,6 +5,7 @@ import dev.sunthread.electrical.curve.CurveMethod;
 import dev.sunthread.electrical.curve.CurveNumbers;
 import dev.sunthread.electrical.translate.Translation;
 import dev.sunthread.kernel.verdict.Criterion;
+import dev.sunthread.kernel.verdict.Digit;
 import dev.sunthread.kernel.verdict.Limits;
 import dev.sunthread.kernel.verdict.Phrase;
 import dev.sunthread.kernel.verdict.Span;
@@ -47,11 +48,25 @@ public record CurveTerms(
         for (Curve corrected : error.corrected(Curve.of(swept.volts(), swept.amperes()))) {
             seen.add(seen(corrected, swept));
         }
+        remarks.add(how());
         remarks.addAll(seen.get(0).numbers().remarks());
         List<Criterion> criteria = new ArrayList<>();
         limits.forEach(limited -> criteria.add(criterion(limited, seen)));
         scale(seen.get(0)).ifPresent(criteria::add);
         return criteria;
+    }
+
+    /** By what method, and translated by which procedure of which edition. */
+    private Phrase how() {
+        return translation == null
+                ? Phrase.of("judged.sweep.as-measured", sweep, method.words())
+                : Phrase.of(
+                        "judged.sweep.translated",
+                        sweep,
+                        translation.words(),
+                        Digit.plain(translation.to().irradiance()),
+                        Digit.plain(translation.to().celsius()),
+                        method.words());
     }
 
     /** A curve under the conditions that limits are stated for, with what it says. */

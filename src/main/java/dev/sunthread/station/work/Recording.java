@@ -23,6 +23,7 @@ public final class Recording {
     private final Scan scan;
     private final List<String> entries = new ArrayList<>();
     private @Nullable String operation;
+    private boolean tried;
     private final List<RaisedFinding> findings = new ArrayList<>();
 
     public Recording(Door door, String station, String person, Scan scan) {
@@ -39,6 +40,30 @@ public final class Recording {
      */
     public void record(String kind, ObjectNode body) {
         accept(Envelope.of(head(kind), body));
+    }
+
+    /**
+     * Records at the moment of the scan what is over, whatever rule it breaks.
+     */
+    void recordDone(String kind, ObjectNode body) {
+        accept(Envelope.of(head(kind), body), Manner.TOLD);
+    }
+
+    /**
+     * Sees whether something may begin that is recorded only when it is over: what this records is taken back.
+     *
+     * @throws dev.sunthread.kernel.Refused if a rule forbids it
+     */
+    void tries(String kind, ObjectNode body) {
+        if (!scan.kept()) {
+            record(kind, body);
+            tried = true;
+        }
+    }
+
+    /** Whether what was recorded only was to see whether it may be done. */
+    public boolean isTried() {
+        return tried;
     }
 
     /** Records what the person said that a scanned text means. */
@@ -61,11 +86,15 @@ public final class Recording {
     }
 
     private void accept(Envelope envelope) {
+        accept(envelope, scan.kept() ? Manner.TOLD : Manner.DO);
+    }
+
+    private void accept(Envelope envelope, Manner manner) {
         isAbout(
                 envelope.head().kind().equals("step")
                         ? envelope.body().path("operation").asString(null)
                         : null);
-        Acceptance accepted = door.accept(envelope, scan.kept() ? Manner.TOLD : Manner.DO);
+        Acceptance accepted = door.accept(envelope, manner);
         entries.add(envelope.head().id());
         findings.addAll(accepted.findings());
     }

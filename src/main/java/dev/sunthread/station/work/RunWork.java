@@ -59,7 +59,7 @@ class RunWork {
                 : Turn.refused(work, Say.of("run.closed", work.called()), Say.of("run.closed.remedy"));
     }
 
-    /** The load is complete and the run begins. */
+    /** The load is complete and the run begins, if nothing forbids it; what happens until its end refuses it no more. */
     Turn start(Work work, Recording recording) {
         if (work.carriers().isEmpty() && work.units().isEmpty()) {
             return Turn.refused(work, Say.of("run.empty", work.called()), Say.of("run.empty.remedy"));
@@ -72,17 +72,23 @@ class RunWork {
                     Say.of("run.recipes.remedy"));
         }
         String recipe = recipes.iterator().next();
+        recording.tries("cure-run", Bodies.cureRun(work, number(work, recording.at()), recipe, recording.at()));
         return Turn.accepted(work.doing(recipe, recording.at()), "run.begun", work.called(), recipe);
     }
 
-    /** The run is over, and recorded. */
+    /** The run is over, and recorded whatever came to light while it ran. */
     Turn end(Work work, Recording recording) {
         if (work.since() == null) {
             return Turn.refused(work, Say.of("run.not-begun", work.called()), Say.of("run.not-begun.remedy"));
         }
-        String run = work.called() + "-" + STAMP.format(work.since());
-        recording.record("cure-run", Bodies.cureRun(work, run, Objects.requireNonNull(work.operation()), work.since()));
+        String run = number(work, work.since());
+        recording.recordDone(
+                "cure-run", Bodies.cureRun(work, run, Objects.requireNonNull(work.operation()), work.since()));
         return Turn.accepted(work.over(), "run.over", run);
+    }
+
+    private static String number(Work work, OffsetDateTime since) {
+        return work.called() + "-" + STAMP.format(since);
     }
 
     private Set<String> recipes(Work work, OffsetDateTime at) {

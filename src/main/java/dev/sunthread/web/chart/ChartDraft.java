@@ -36,7 +36,7 @@ public final class ChartDraft {
         return this;
     }
 
-    /** A band of values that lines should lie in. */
+    /** A band of values that lines should lie in; one that is open on a side goes to the edge. */
     public ChartDraft band(Phrase name, Span span) {
         bands.add(new Wanted(name, span));
         return this;
@@ -69,8 +69,8 @@ public final class ChartDraft {
     }
 
     private static Chart.Band band(Wanted band, Scale y) {
-        double top = y.at(band.span().high());
-        return new Chart.Band(band.name(), top, y.at(band.span().low()) - top);
+        double top = y.at(Math.min(band.span().high(), y.high()));
+        return new Chart.Band(band.name(), top, y.at(Math.max(band.span().low(), y.low())) - top);
     }
 
     /** From values to places along an axis. */

@@ -52,8 +52,8 @@ class EquipmentPages {
                JOIN catalog.specification s ON s.id = r.specification
                WHERE r.equipment = :equipment AND %1$s ORDER BY r.started_at DESC LIMIT :upto)) runs
             ORDER BY "from" DESC, number LIMIT :most OFFSET :offset) shown
-            LEFT JOIN cure.standing cs ON what = 'cure run' AND cs.entry = shown.entry
-            LEFT JOIN electrical.standing ts ON what = 'test run' AND ts.entry = shown.entry
+            LEFT JOIN cure.standing cs ON what = 'cure run' AND cs.entry = shown.entry AND cs.kept
+            LEFT JOIN electrical.standing ts ON what = 'test run' AND ts.entry = shown.entry AND ts.kept
             ORDER BY "from" DESC, number
             """.formatted(Known.at("r.entry"));
 

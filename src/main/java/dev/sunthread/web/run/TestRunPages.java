@@ -34,7 +34,7 @@ class TestRunPages {
             FROM electrical.run_record r
             JOIN electrical.run_record o ON o.unit = r.unit AND o.specification = r.specification
             JOIN electrical.run n ON n.id = o.run JOIN catalog.equipment q ON q.id = o.equipment
-            LEFT JOIN electrical.standing s ON s.entry = o.entry
+            LEFT JOIN electrical.standing s ON s.entry = o.entry AND s.kept
             WHERE r.entry = :entry AND %s ORDER BY o.ended_at, o.entry
             """.formatted(Known.at("o.entry"));
 

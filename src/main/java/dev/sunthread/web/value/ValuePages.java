@@ -11,7 +11,6 @@ import dev.sunthread.web.chart.ChartDraft;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.util.List;
-import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.DataClassRowMapper;
@@ -116,10 +115,7 @@ class ValuePages {
                         Phrase.of("chart.days", String.valueOf(newest.size())),
                         Phrase.of("chart.with-unit", value, first.unit()))
                 .line(value, days, values);
-        limits.stream()
-                .filter(bounds -> bounds.least() != null && bounds.most() != null)
-                .findFirst()
-                .ifPresent(bounds -> draft.band(Phrase.of("chart.within"), span(bounds)));
+        limits.stream().findFirst().ifPresent(bounds -> draft.band(Phrase.of("chart.within"), span(bounds)));
         return draft.placed();
     }
 
@@ -131,8 +127,10 @@ class ValuePages {
 
     private static Span span(ValueBounds bounds) {
         return new Span(
-                Objects.requireNonNull(bounds.least()).doubleValue(),
-                Objects.requireNonNull(bounds.most()).doubleValue());
+                bounds.least() == null
+                        ? Double.NEGATIVE_INFINITY
+                        : bounds.least().doubleValue(),
+                bounds.most() == null ? Double.POSITIVE_INFINITY : bounds.most().doubleValue());
     }
 
     private static Stream<ValuePage.Outside> outside(String operation, String value, ValueBounds bounds) {

@@ -16,7 +16,6 @@ public final class Line {
 
     private static final int FIRST_WALLS = 1;
     private static final int NIGHT = 29;
-    private static final int OFFLINE = 14;
 
     private final Floor floor;
     private final Loads loads;
@@ -49,7 +48,7 @@ public final class Line {
 
     /** Everything from the definitions to the last working day. */
     public void work() {
-        floor.notes().cutOff("WALL-2", PlantTime.at(OFFLINE, "13:00"), PlantTime.at(OFFLINE, "17:20"));
+        new Outage(floor.notes()).tell();
         new Definitions(floor).tell();
         checks.before();
         new Revisions(floor).tell();

@@ -119,7 +119,8 @@ public final class Definitions {
             "operation-begins-within-its-window",
             "operator-is-qualified",
             "lot-is-not-expired",
-            "container-is-within-its-open-life");
+            "container-is-within-its-open-life",
+            "operation-is-done-once");
 
     private final Teller engineer;
 

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import dev.sunthread.electrical.diode.RtcFrance;
 import dev.sunthread.kernel.Refused;
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** What curves say by themselves, by published points and with hostile ones. */
@@ -40,6 +41,8 @@ class CurveNumbersTests {
         // points of Easwarakhanthan et al. (1986), recomputed in double precision
         assertThat(numbers.shunt()).isCloseTo(69.836, within(5e-4));
         assertThat(numbers.series()).isCloseTo(0.08550, within(5e-6));
+        assertThat(Line.through(RtcFrance.curve(), IntStream.range(0, 5)).atZero())
+                .isCloseTo(0.760474, within(5e-7));
     }
 
     @Test
