@@ -24,7 +24,7 @@ class CuresOfUnits {
     // OFFSET 0 as in Assemblies
     private static final String REACHED = Assemblies.WITH_AROUND_AND_CARRIED
             + """
-            SELECT c.unit, c.entry, n.number AS run, c.position, s.outcome, s.said, s.kept FROM (
+            , reached AS MATERIALIZED (
               SELECT DISTINCT ON (unit, entry) unit, entry, run, ended_at, position FROM (
                 SELECT x.unit, r.entry, r.run, r.ended_at, m.position, x.other = x.unit AS itself FROM around x
                 CROSS JOIN LATERAL (
@@ -35,9 +35,14 @@ class CuresOfUnits {
                 CROSS JOIN LATERAL (
                   SELECT m.entry, m.position FROM cure.run_carrier m WHERE m.carrier = x.carrier OFFSET 0) m
                 CROSS JOIN LATERAL (SELECT r.* FROM cure.run_record r WHERE r.entry = m.entry OFFSET 0) r WHERE %1$s) ways
-              ORDER BY unit, entry, itself DESC, position) c
-            JOIN cure.run n ON n.id = c.run LEFT JOIN LATERAL (
-              SELECT s.outcome, s.said, s.kept FROM cure.standing s WHERE s.entry = c.entry OFFSET 0) s ON true
+              ORDER BY unit, entry, itself DESC, position),
+            -- once for each run, however many units it reached
+            runs AS MATERIALIZED (
+              SELECT d.entry, n.number AS run, s.outcome, s.said, s.kept
+              FROM (SELECT DISTINCT entry, run FROM reached) d JOIN cure.run n ON n.id = d.run
+              LEFT JOIN LATERAL (
+                SELECT s.outcome, s.said, s.kept FROM cure.standing s WHERE s.entry = d.entry OFFSET 0) s ON true)
+            SELECT c.unit, c.entry, r.run, c.position, r.outcome, r.said, r.kept FROM reached c JOIN runs r USING (entry)
             ORDER BY c.ended_at, c.entry
             """.formatted(RUN + " AND x.during && tstzrange(r.started_at, r.ended_at, '[]')");
 
