@@ -22,6 +22,7 @@ import dev.sunthread.kernel.TraceRef;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -54,8 +55,7 @@ public final class HistoryEdges implements EdgeSource {
         this.contents = new Contents(records.lots());
         Signs signs = new Signs(records.signs());
         Definitions definitions = new Definitions(records.demands(), signs);
-        Function<Happening, Set<TraceRef>> nothingAlone = any -> Set.of();
-        Reach reach = new Reach(containment, wider ? nothingAlone : definitions::actsAloneOn);
+        Reach reach = new Reach(containment, wider ? any -> Map.of() : definitions::actAloneOn);
         this.material = new MaterialEdges(records, readings, reach, contents);
         this.runs = new RunEdges(readings, reach);
         Lacks lacks = new Lacks(records, readings, containment, reach, definitions, signs, material);

@@ -12,6 +12,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -50,12 +51,18 @@ public final class Definitions {
         return structures.getOrDefault(item, List.of());
     }
 
-    /** Those of the named units on which a happening acts alone: every route that may have been in force says so. */
-    public Set<TraceRef> actsAloneOn(Happening happening) {
-        if (actingAlone().stream().noneMatch(route -> mentions(route, happening))) {
-            return Set.of();
-        }
-        signs.learn(happening.units());
+    /** Those of the units that happenings name on which each acts alone: every route that may have been in force says so. */
+    public Map<Happening, Set<TraceRef>> actAloneOn(Collection<Happening> happenings) {
+        List<Happening> mentioned = happenings.stream()
+                .filter(happening -> actingAlone().stream().anyMatch(route -> mentions(route, happening)))
+                .toList();
+        signs.learn(mentioned.stream()
+                .flatMap(happening -> happening.units().stream())
+                .toList());
+        return mentioned.stream().collect(Collectors.toMap(Function.identity(), this::actsAloneOn));
+    }
+
+    private Set<TraceRef> actsAloneOn(Happening happening) {
         return happening.units().stream()
                 .filter(unit -> actsAlone(happening, signs.of(unit).item()))
                 .collect(Collectors.toSet());

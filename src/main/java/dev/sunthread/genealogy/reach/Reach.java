@@ -23,14 +23,14 @@ import java.util.function.Function;
 public final class Reach {
 
     private final Containment containment;
-    private final Function<Happening, Set<TraceRef>> actsAloneOn;
+    private final Function<Collection<Happening>, Map<Happening, Set<TraceRef>>> actAloneOn;
     private final Map<Happening, Map<TraceRef, Certainty>> known = new HashMap<>();
     private final Map<Happening, Map<TraceRef, Moment>> starts = new HashMap<>();
 
-    /** {@code actsAloneOn} gives those of the named units on which a happening acts and on nothing inside or around. */
-    public Reach(Containment containment, Function<Happening, Set<TraceRef>> actsAloneOn) {
+    /** {@code actAloneOn} gives those of the named units on which each happening acts and on nothing inside or around. */
+    public Reach(Containment containment, Function<Collection<Happening>, Map<Happening, Set<TraceRef>>> actAloneOn) {
         this.containment = containment;
-        this.actsAloneOn = actsAloneOn;
+        this.actAloneOn = actAloneOn;
     }
 
     /** Every unit reached, certain if it surely was in the reach at some moment of the happening. */
@@ -57,10 +57,15 @@ public final class Reach {
 
     /** Computes the reach of all these with few reads. */
     public void learn(Collection<Happening> happenings) {
-        List<Spread> spreads = happenings.stream()
+        List<Happening> next = happenings.stream()
                 .filter(happening -> !known.containsKey(happening))
                 .distinct()
-                .map(happening -> new Spread(happening, actsAloneOn.apply(happening), containment))
+                .toList();
+        Map<Happening, Set<TraceRef>> alone = actAloneOn.apply(next);
+        containment.bornAgain(
+                next.stream().flatMap(happening -> happening.units().stream()).toList());
+        List<Spread> spreads = next.stream()
+                .map(happening -> new Spread(happening, alone.getOrDefault(happening, Set.of()), containment))
                 .toList();
         spread(spreads, containment.loads(), Edge::from);
         spreads.forEach(Spread::openUnits);

@@ -215,7 +215,7 @@ public final class ScopeHistory {
         Moment to = told(carrier.window().to(), Moment.NEVER);
         Happening window =
                 new Happening(node, 0, from, to.orLater(from), java.util.Set.of(), java.util.Set.of(node), null, null);
-        return new Reach(containment, any -> java.util.Set.of())
+        return new Reach(containment, any -> java.util.Map.of())
                 .of(window).entrySet().stream()
                         .map(on -> new Suspect(on.getKey(), from.early(), on.getValue()))
                         .toList();
