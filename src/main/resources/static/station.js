@@ -33,7 +33,13 @@
       transaction.onerror = () => reject(transaction.error);
     });
   };
-  const all = () => store("readonly", scans => scans.getAll());
+  // counted along, for a page that closes has no time to ask
+  let kept = 0;
+  const all = async () => {
+    const scans = await store("readonly", scans => scans.getAll());
+    kept = scans.length;
+    return scans;
+  };
 
   const tone = (frequency, start, length) => {
     try {
@@ -134,13 +140,13 @@
             return;
           }
           show(await response.text());
-          await store("readwrite", kept => kept.delete(scan.order));
+          await store("readwrite", scans => scans.delete(scan.order));
           const left = await all();
           showKept(left, left.length > 0 && !away.hidden);
         } catch {
           for (const late of scans.filter(one => !one.kept)) {
             late.kept = true;
-            await store("readwrite", kept => kept.put(late));
+            await store("readwrite", scans => scans.put(late));
           }
           showKept(await all(), true);
           sounds.KEPT();
@@ -165,6 +171,7 @@
     document.getElementById("not-kept").hidden = !refused || station === null;
     if (refused) { sounds.REFUSED(); return; }
     await store("readwrite", scans => scans.add({ id: uuid(), text, at: Date.now(), kept: isAway }));
+    kept++;
     if (isAway) { showKept(await all(), true); sounds.KEPT(); }
     flush();
   };
@@ -229,7 +236,6 @@
   };
   const contact = async closing => {
     try {
-      const kept = (await all()).length;
       const response = await fetch(contactAddress, {
         method: "POST", credentials: "omit", keepalive: closing, body: new URLSearchParams({ page, kept, closing })
       });
@@ -242,7 +248,7 @@
   if (!isShell) {
     fetch(form.action + "/page", {
       method: "POST", body: new URLSearchParams({ page }), redirect: "manual", headers: header && token ? { [header]: token } : {}
-    }).catch(() => {}).finally(() => contact(false));
+    }).catch(() => {}).then(all).then(() => contact(false));
     setInterval(() => contact(false), 10000);
     window.addEventListener("pagehide", () => contact(true));
   }

@@ -13,7 +13,6 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebDriver;
-import org.openqa.selenium.support.ui.Select;
 import org.openqa.selenium.support.ui.WebDriverWait;
 import org.springframework.context.ApplicationContext;
 
@@ -46,33 +45,15 @@ final class StationDevice implements AutoCloseable {
 
     static StationDevice at(int port, String station, String person) throws IOException {
         StationDevice device = new StationDevice(Browser.open(800, 600), port);
-        device.choose(station);
-        device.signIn(person);
+        device.browser.signInAt(port, station, "pe-1", person);
         return device;
     }
 
     /** Carries the device to another station. */
     StationDevice moveTo(String station) {
         signOut();
-        choose(station);
-        signIn("op-1");
+        browser.signInAt(port, station, "pe-1", "op-1");
         return this;
-    }
-
-    private void choose(String station) {
-        browser.signIn(port, "pe-1").go(address("/device"));
-        new Select(page.findElement(By.name("station"))).selectByValue(station);
-        page.findElement(By.name("station")).submit();
-        appears(".notice[role=status]");
-        signOut();
-    }
-
-    private void signIn(String person) {
-        browser.go(address("/badge?to=/work"));
-        type("BADGE-" + person);
-        appears("[name=secret]:focus");
-        type(KnownPeople.PIN);
-        appears("#text:focus");
     }
 
     private void signOut() {
@@ -80,11 +61,8 @@ final class StationDevice implements AutoCloseable {
         appears(".signed-in > a");
     }
 
-    /** A page that is asked for too soon would take back what the one before was sending. */
     void appears(String what) {
-        new WebDriverWait(page, LONGEST)
-                .withMessage(() -> what + " on " + text())
-                .until(any -> !page.findElements(By.cssSelector(what)).isEmpty());
+        browser.appears(what);
     }
 
     StationDevice type(String text) {

@@ -69,6 +69,23 @@ class StationJourneyTests {
     }
 
     @Test
+    void saysThatItIsThereShowsAStopWithoutAScanAndSaysThatItCloses() throws Exception {
+        try (StationDevice device = StationDevice.at(port, "GLUE")) {
+            device.scan("A-1", "Where is A-1 loaded?").scan("V1", "A-1 is loaded at V1.");
+            isHeard(device, true);
+            floor.hold("08:30", "A-1");
+            device.appears(".stop");
+            device.browser().go(device.address("/account"));
+            isHeard(device, false);
+        }
+    }
+
+    private void isHeard(StationDevice device, boolean open) {
+        new WebDriverWait(device.page(), LONGEST)
+                .until(any -> count("SELECT count(*) FROM station.page WHERE kept = 0 AND is_open = " + open) == 1);
+    }
+
+    @Test
     void keepsThirtyScansWhileTheServerIsAwayAndLosesAndDoublesNone() throws Exception {
         try (StationDevice device = StationDevice.at(port, "GLUE")) {
             WebDriver page = device.page();

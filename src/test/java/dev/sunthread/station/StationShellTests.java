@@ -9,7 +9,6 @@ import dev.sunthread.testing.Browser;
 import dev.sunthread.testing.KnownPeople;
 import dev.sunthread.testing.SunthreadTest;
 import dev.sunthread.testing.Wire;
-import java.net.URI;
 import java.time.Duration;
 import java.util.List;
 import java.util.function.BooleanSupplier;
@@ -20,7 +19,6 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebDriver;
-import org.openqa.selenium.support.ui.Select;
 import org.openqa.selenium.support.ui.WebDriverWait;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
@@ -68,10 +66,6 @@ class StationShellTests {
         people.add("op-2", Role.OPERATOR);
     }
 
-    private static URI at(Wire wire, String address) {
-        return URI.create("http://127.0.0.1:" + wire.port() + address);
-    }
-
     private static void until(WebDriver page, BooleanSupplier what) {
         new WebDriverWait(page, LONGEST)
                 .withMessage(() -> page.findElement(By.tagName("body")).getText())
@@ -86,20 +80,8 @@ class StationShellTests {
         page.switchTo().activeElement().sendKeys(text + Keys.ENTER);
     }
 
-    private WebDriver atStation(Browser browser, Wire wire) {
-        browser.signIn(wire.port(), "pe-1");
-        WebDriver page = browser.go(at(wire, "/device"));
-        new Select(page.findElement(By.name("station"))).selectByValue("GLUE");
-        page.findElement(By.name("station")).submit();
-        appears(page, ".notice[role=status]");
-        page.findElement(By.cssSelector(".signed-in form button")).click();
-        appears(page, ".signed-in > a");
-        browser.go(at(wire, "/badge?to=/work"));
-        type(page, "BADGE-op-1");
-        appears(page, "[name=secret]:focus");
-        type(page, KnownPeople.PIN);
-        appears(page, "#text:focus");
-        return page;
+    private static WebDriver atStation(Browser browser, Wire wire) {
+        return browser.signInAt(wire.port(), "GLUE", "pe-1", "op-1").page();
     }
 
     private static String kept(WebDriver page) {

@@ -101,6 +101,8 @@ public final class Browser implements AutoCloseable {
     /** Waits for something; a page that is asked for too soon would take back what the one before was sending. */
     public void appears(String what) {
         new WebDriverWait(driver, LONGEST_PAGE_LOAD)
+                .withMessage(() ->
+                        what + " on " + driver.findElement(By.tagName("body")).getText())
                 .until(any -> !driver.findElements(By.cssSelector(what)).isEmpty());
     }
 
