@@ -7,19 +7,15 @@ import dev.sunthread.testing.KnownPeople;
 import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.List;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebDriver;
-import org.openqa.selenium.support.ui.WebDriverWait;
 import org.springframework.context.ApplicationContext;
 
 /** A tablet at a station, at which people sign in by badge; keys go wherever the focus is, as a scanner's do. */
 final class StationDevice implements AutoCloseable {
-
-    private static final Duration LONGEST = Duration.ofSeconds(30);
 
     private final Browser browser;
     private final WebDriver page;
@@ -76,7 +72,7 @@ final class StationDevice implements AutoCloseable {
     }
 
     StationDevice says(String verdict) {
-        new WebDriverWait(page, LONGEST)
+        Browser.waiting(page)
                 .withMessage(() -> verdict + " on " + text())
                 .until(any -> page.findElements(By.className("reply")).stream()
                         .anyMatch(shown -> shown.getText().contains(verdict)));

@@ -3,8 +3,8 @@ package dev.sunthread.station;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.sunthread.ledger.Door;
+import dev.sunthread.testing.Browser;
 import dev.sunthread.testing.SunthreadTest;
-import java.time.Duration;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
@@ -12,7 +12,6 @@ import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebDriver;
 import org.openqa.selenium.chromium.HasCdp;
-import org.openqa.selenium.support.ui.WebDriverWait;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
 import org.springframework.boot.test.web.server.LocalServerPort;
@@ -23,8 +22,6 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 @Tag("browser")
 @SunthreadTest(webEnvironment = WebEnvironment.RANDOM_PORT)
 class StationJourneyTests {
-
-    private static final Duration LONGEST = Duration.ofSeconds(30);
 
     @LocalServerPort
     int port;
@@ -81,7 +78,7 @@ class StationJourneyTests {
     }
 
     private void isHeard(StationDevice device, boolean open) {
-        new WebDriverWait(device.page(), LONGEST)
+        Browser.waiting(device.page())
                 .until(any -> count("SELECT count(*) FROM station.page WHERE kept = 0 AND is_open = " + open) == 1);
     }
 
@@ -94,16 +91,14 @@ class StationJourneyTests {
             for (int i = 1; i <= 15; i++) {
                 device.type("R%04d".formatted(i)).type("C-1");
             }
-            new WebDriverWait(page, LONGEST)
+            Browser.waiting(page)
                     .until(any ->
                             page.findElement(By.id("kept-count")).getText().equals("30"));
             assertThat(page.findElement(By.id("away")).getText()).contains("not yet accepted");
             assertThat(count("SELECT count(*) FROM production.birth")).isZero();
             online(page, true);
-            new WebDriverWait(page, LONGEST)
-                    .until(any -> count("SELECT count(*) FROM station.scan WHERE was_kept") >= 30);
-            new WebDriverWait(page, LONGEST)
-                    .until(any -> !page.findElement(By.id("away")).isDisplayed());
+            Browser.waiting(page).until(any -> count("SELECT count(*) FROM station.scan WHERE was_kept") >= 30);
+            Browser.waiting(page).until(any -> !page.findElement(By.id("away")).isDisplayed());
             assertThat(count("SELECT count(*) FROM production.birth")).isEqualTo(15);
             assertThat(count("SELECT count(*) FROM production.step WHERE operation = 'bond'"))
                     .isEqualTo(15);

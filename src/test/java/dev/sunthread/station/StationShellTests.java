@@ -9,7 +9,6 @@ import dev.sunthread.testing.Browser;
 import dev.sunthread.testing.KnownPeople;
 import dev.sunthread.testing.SunthreadTest;
 import dev.sunthread.testing.Wire;
-import java.time.Duration;
 import java.util.List;
 import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.BeforeEach;
@@ -19,7 +18,6 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebDriver;
-import org.openqa.selenium.support.ui.WebDriverWait;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
 import org.springframework.boot.test.web.server.LocalServerPort;
@@ -30,8 +28,6 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 @Tag("browser")
 @SunthreadTest(webEnvironment = WebEnvironment.RANDOM_PORT)
 class StationShellTests {
-
-    private static final Duration LONGEST = Duration.ofSeconds(30);
 
     /** What the browser keeps, as lines of addresses. */
     private static final String KEPT = """
@@ -67,7 +63,7 @@ class StationShellTests {
     }
 
     private static void until(WebDriver page, BooleanSupplier what) {
-        new WebDriverWait(page, LONGEST)
+        Browser.waiting(page)
                 .withMessage(() -> page.findElement(By.tagName("body")).getText())
                 .until(any -> what.getAsBoolean());
     }

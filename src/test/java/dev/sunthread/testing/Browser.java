@@ -10,6 +10,7 @@ import java.util.Map;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.OutputType;
+import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebDriver;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -17,6 +18,7 @@ import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.support.ui.FluentWait;
 import org.openqa.selenium.support.ui.Select;
 import org.openqa.selenium.support.ui.WebDriverWait;
 import org.springframework.util.FileSystemUtils;
@@ -75,7 +77,7 @@ public final class Browser implements AutoCloseable {
         driver.get("http://127.0.0.1:" + port + "/sign-in");
         driver.findElement(By.name("name")).sendKeys(name);
         driver.findElement(By.name("secret")).sendKeys(KnownPeople.PASSWORD + Keys.ENTER);
-        new WebDriverWait(driver, LONGEST_PAGE_LOAD)
+        waiting(driver)
                 .until(any ->
                         !driver.findElements(By.cssSelector(".signed-in form")).isEmpty());
         return this;
@@ -91,6 +93,7 @@ public final class Browser implements AutoCloseable {
         driver.findElement(By.cssSelector(".signed-in form button")).click();
         appears(".signed-in > a");
         driver.get("http://127.0.0.1:" + port + "/badge?to=/work");
+        appears("[name=badge]:focus");
         driver.switchTo().activeElement().sendKeys("BADGE-" + worker + Keys.ENTER);
         appears("[name=secret]:focus");
         driver.switchTo().activeElement().sendKeys(KnownPeople.PIN + Keys.ENTER);
@@ -98,9 +101,14 @@ public final class Browser implements AutoCloseable {
         return this;
     }
 
+    /** What waits, with patience for pages that change while they are looked at. */
+    public static FluentWait<WebDriver> waiting(WebDriver page) {
+        return new WebDriverWait(page, LONGEST_PAGE_LOAD).ignoring(StaleElementReferenceException.class);
+    }
+
     /** Waits for something; a page that is asked for too soon would take back what the one before was sending. */
     public void appears(String what) {
-        new WebDriverWait(driver, LONGEST_PAGE_LOAD)
+        waiting(driver)
                 .withMessage(() ->
                         what + " on " + driver.findElement(By.tagName("body")).getText())
                 .until(any -> !driver.findElements(By.cssSelector(what)).isEmpty());

@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import javax.imageio.IIOImage;
@@ -16,15 +15,12 @@ import javax.imageio.ImageWriter;
 import javax.imageio.stream.ImageOutputStream;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebDriver;
-import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** What a person sees at the stops of the tour. */
 final class TourPictures {
 
     private static final int WIDTH = 1120;
     private static final int HEIGHT = 900;
-    private static final Duration LONGEST = Duration.ofSeconds(60);
-
     /** The name of a picture, and the address that it shows. */
     private static final Map<String, String> STOPS = new LinkedHashMap<>(Map.of(
             "start.png", "/",
@@ -42,7 +38,7 @@ final class TourPictures {
         try (var browser = Browser.open(WIDTH, HEIGHT).preferring("light").signIn(plant.getPort(), person)) {
             for (var stop : STOPS.entrySet()) {
                 WebDriver page = browser.go(plant.resolve(stop.getValue()));
-                new WebDriverWait(page, LONGEST)
+                Browser.waiting(page)
                         .until(any -> page.findElements(By.cssSelector("[data-flow]:not([data-drawn])"))
                                 .isEmpty());
                 Path picture = directory.resolve(stop.getKey());

@@ -11,7 +11,6 @@ import dev.sunthread.testing.KnownPeople;
 import dev.sunthread.testing.Plant;
 import dev.sunthread.testing.SunthreadTest;
 import java.net.URI;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -22,7 +21,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
 import org.openqa.selenium.WebDriver;
-import org.openqa.selenium.support.ui.WebDriverWait;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
 import org.springframework.boot.test.web.server.LocalServerPort;
@@ -33,7 +31,6 @@ import org.springframework.context.ApplicationContext;
 @SunthreadTest(webEnvironment = WebEnvironment.RANDOM_PORT)
 class AccessibilityTests {
 
-    private static final Duration LONGEST = Duration.ofSeconds(20);
     private static final Set<String> GRAVE = Set.of("serious", "critical");
 
     @LocalServerPort
@@ -55,7 +52,7 @@ class AccessibilityTests {
             for (String address : EveryPage.OF_THE_SMALL_PLANT) {
                 WebDriver page = browser.go(URI.create("http://127.0.0.1:" + port + address));
                 assertThat(page.findElements(By.tagName("main"))).as(address).hasSize(1);
-                new WebDriverWait(page, LONGEST)
+                Browser.waiting(page)
                         .until(any -> page.findElements(By.cssSelector("[data-flow]:not([data-drawn])"))
                                 .isEmpty());
                 found.addAll(barriers(address, page));

@@ -8,13 +8,11 @@ import dev.sunthread.testing.Browser;
 import dev.sunthread.testing.KnownPeople;
 import dev.sunthread.testing.SunthreadTest;
 import java.net.URI;
-import java.time.Duration;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
 import org.openqa.selenium.WebDriver;
-import org.openqa.selenium.support.ui.WebDriverWait;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
 import org.springframework.boot.test.web.server.LocalServerPort;
@@ -24,8 +22,6 @@ import org.springframework.context.ApplicationContext;
 @Tag("browser")
 @SunthreadTest(webEnvironment = WebEnvironment.RANDOM_PORT)
 class FlowJourneyTests {
-
-    private static final Duration LONGEST = Duration.ofSeconds(20);
 
     @LocalServerPort
     int port;
@@ -48,7 +44,7 @@ class FlowJourneyTests {
         SmallPlant.built(door);
         try (var browser = Browser.open(1280, 900).signIn(port, known)) {
             WebDriver page = browser.go(at("/trace/flow?way=forward&lot=A-17"));
-            var wait = new WebDriverWait(page, LONGEST);
+            var wait = Browser.waiting(page);
             wait.until(any -> !page.findElements(By.cssSelector("[data-drawn=true] svg path"))
                     .isEmpty());
             assertThat(page.findElement(By.className("flow")).getAttribute("textContent"))
@@ -69,7 +65,7 @@ class FlowJourneyTests {
     void goesByKeysAndListsThem() throws Exception {
         try (var browser = Browser.open(1280, 900).signIn(port, known)) {
             WebDriver page = browser.go(at("/journal"));
-            var wait = new WebDriverWait(page, LONGEST);
+            var wait = Browser.waiting(page);
             press(page, "?");
             assertThat(page.findElement(By.id("keys")).isDisplayed()).isTrue();
             page.findElement(By.cssSelector("#keys button")).click();

@@ -13,7 +13,6 @@ import java.io.IOException;
 import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -22,7 +21,6 @@ import org.openqa.selenium.By;
 import org.openqa.selenium.WebDriver;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.support.ui.Select;
-import org.openqa.selenium.support.ui.WebDriverWait;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.boot.test.context.SpringBootTest.WebEnvironment;
 import org.springframework.boot.test.web.server.LocalServerPort;
@@ -32,8 +30,6 @@ import org.springframework.context.ApplicationContext;
 @Tag("browser")
 @SunthreadTest(webEnvironment = WebEnvironment.RANDOM_PORT)
 class RawUploadJourneyTests {
-
-    private static final Duration LONGEST = Duration.ofSeconds(30);
 
     private static final String MAPPING = """
             volts: U [V]
@@ -136,7 +132,7 @@ class RawUploadJourneyTests {
     }
 
     private static void appears(WebDriver page, String what) {
-        new WebDriverWait(page, LONGEST)
+        Browser.waiting(page)
                 .until(any -> !page.findElements(By.cssSelector(what)).isEmpty());
     }
 
