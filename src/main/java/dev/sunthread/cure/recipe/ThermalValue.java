@@ -55,8 +55,22 @@ public sealed interface ThermalValue {
         }
     }
 
+    /** What does not add up: the highest of all cures stays. */
+    sealed interface Highest extends ThermalValue {
+
+        @Override
+        default Span nothing() {
+            return Span.exactly(Double.NEGATIVE_INFINITY);
+        }
+
+        @Override
+        default Span after(Span before, TemperatureOfRun sensor) {
+            return before.highest(of(sensor));
+        }
+    }
+
     /** The highest temperature, in degrees Celsius. */
-    record Peak(Limits limits) implements ThermalValue {
+    record Peak(Limits limits) implements Highest {
 
         @Override
         public String unit() {
@@ -72,20 +86,10 @@ public sealed interface ThermalValue {
         public Span of(TemperatureOfRun sensor) {
             return sensor.peak();
         }
-
-        @Override
-        public Span nothing() {
-            return Span.exactly(Double.NEGATIVE_INFINITY);
-        }
-
-        @Override
-        public Span after(Span before, TemperatureOfRun sensor) {
-            return before.highest(of(sensor));
-        }
     }
 
     /** The fastest heating, or cooling, over some seconds, in kelvin per minute. */
-    record Ramp(boolean cooling, double over, Limits limits) implements ThermalValue {
+    record Ramp(boolean cooling, double over, Limits limits) implements Highest {
 
         @Override
         public String unit() {
@@ -100,16 +104,6 @@ public sealed interface ThermalValue {
         @Override
         public Span of(TemperatureOfRun sensor) {
             return sensor.fastest(cooling ? -1 : 1, over);
-        }
-
-        @Override
-        public Span nothing() {
-            return Span.exactly(Double.NEGATIVE_INFINITY);
-        }
-
-        @Override
-        public Span after(Span before, TemperatureOfRun sensor) {
-            return before.highest(of(sensor));
         }
     }
 

@@ -7,7 +7,7 @@ import dev.sunthread.kernel.verdict.Phrase;
 import java.util.function.ToDoubleFunction;
 
 /** What can be limited of a curve under light. */
-public enum CurveQuantity {
+public enum CurveQuantity implements Quantity<CurveTerms.Seen> {
     SHORT_CIRCUIT_CURRENT("judged.curve.isc", "A", seen -> seen.numbers().shortCircuit()),
     OPEN_CIRCUIT_VOLTAGE("judged.curve.voc", "V", seen -> seen.numbers().openCircuit()),
     MAXIMUM_POWER("judged.curve.pmax", "W", seen -> seen.numbers().power().watts()),
@@ -39,14 +39,17 @@ public enum CurveQuantity {
         this.value = value;
     }
 
+    @Override
     public Phrase named() {
         return Phrase.of(code);
     }
 
+    @Override
     public String unit() {
         return unit;
     }
 
+    @Override
     public double of(CurveTerms.Seen seen) {
         return value.applyAsDouble(seen);
     }

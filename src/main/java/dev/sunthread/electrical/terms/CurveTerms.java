@@ -8,7 +8,6 @@ import dev.sunthread.kernel.verdict.Criterion;
 import dev.sunthread.kernel.verdict.Digit;
 import dev.sunthread.kernel.verdict.Limits;
 import dev.sunthread.kernel.verdict.Phrase;
-import dev.sunthread.kernel.verdict.Span;
 import dev.sunthread.kernel.verdict.Unusable;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,8 +30,7 @@ public record CurveTerms(
     private static final double OUT_OF_SCALE = 100;
 
     List<Criterion> judge(Tested test, List<Phrase> remarks) {
-        Optional<Swept> swept =
-                test.sweeps().stream().filter(one -> one.name().equals(sweep)).findFirst();
+        Optional<Swept> swept = test.swept(sweep);
         if (swept.isEmpty()) {
             return missing(Phrase.of("judged.sweep.none", sweep));
         }
@@ -51,7 +49,7 @@ public record CurveTerms(
         remarks.add(how());
         remarks.addAll(seen.get(0).numbers().remarks());
         List<Criterion> criteria = new ArrayList<>();
-        limits.forEach(limited -> criteria.add(criterion(limited, seen)));
+        limits.forEach(limited -> criteria.add(limited.quantity().within(limited.limits(), seen)));
         scale(seen.get(0)).ifPresent(criteria::add);
         return criteria;
     }
@@ -91,15 +89,6 @@ public record CurveTerms(
         return new Seen(moved, CurveNumbers.of(moved, method));
     }
 
-    private static Criterion criterion(Limited limited, List<Seen> seen) {
-        Span value = seen.stream()
-                .map(one -> Span.exactly(limited.quantity().of(one)))
-                .reduce(Span::hull)
-                .orElseThrow();
-        return Criterion.of(
-                limited.quantity().named(), value, limited.quantity().unit(), limited.limits());
-    }
-
     /** Says so if the current is so far from its limits that it must be in another unit. */
     private Optional<Criterion> scale(Seen seen) {
         double current = seen.numbers().shortCircuit();
@@ -127,8 +116,7 @@ public record CurveTerms(
 
     private List<Criterion> missing(Phrase why) {
         return limits.stream()
-                .map(limited -> Criterion.missing(
-                        limited.quantity().named(), limited.quantity().unit(), limited.limits(), why))
+                .map(limited -> limited.quantity().missing(limited.limits(), why))
                 .toList();
     }
 }

@@ -5,7 +5,6 @@ import dev.sunthread.electrical.curve.DarkCurve;
 import dev.sunthread.kernel.verdict.Criterion;
 import dev.sunthread.kernel.verdict.Limits;
 import dev.sunthread.kernel.verdict.Phrase;
-import dev.sunthread.kernel.verdict.Span;
 import dev.sunthread.kernel.verdict.Unusable;
 import java.util.List;
 import java.util.Optional;
@@ -26,8 +25,7 @@ public record DarkTerms(String sweep, double current, int points, List<Limited> 
     public record Limited(DarkQuantity quantity, Limits limits) {}
 
     List<Criterion> judge(Tested test, List<Phrase> remarks) {
-        Optional<Swept> swept =
-                test.sweeps().stream().filter(one -> one.name().equals(sweep)).findFirst();
+        Optional<Swept> swept = test.swept(sweep);
         if (swept.isEmpty()) {
             return missing(Phrase.of("judged.sweep.none", sweep));
         }
@@ -37,25 +35,17 @@ public record DarkTerms(String sweep, double current, int points, List<Limited> 
             List<DarkCurve> seen = test.error().corrected(read).stream()
                     .map(corrected -> DarkCurve.of(corrected, current, points))
                     .toList();
-            return limits.stream().map(limited -> criterion(limited, seen)).toList();
+            return limits.stream()
+                    .map(limited -> limited.quantity().within(limited.limits(), seen))
+                    .toList();
         } catch (Unusable unusable) {
             return missing(Phrase.of("judged.sweep.unusable", sweep, unusable.why()));
         }
     }
 
-    private static Criterion criterion(Limited limited, List<DarkCurve> seen) {
-        DarkQuantity quantity = limited.quantity();
-        Span value = seen.stream()
-                .map(one -> Span.exactly(quantity.of(one)))
-                .reduce(Span::hull)
-                .orElseThrow();
-        return Criterion.of(quantity.named(), value, quantity.unit(), limited.limits());
-    }
-
     private List<Criterion> missing(Phrase why) {
         return limits.stream()
-                .map(limited -> Criterion.missing(
-                        limited.quantity().named(), limited.quantity().unit(), limited.limits(), why))
+                .map(limited -> limited.quantity().missing(limited.limits(), why))
                 .toList();
     }
 }

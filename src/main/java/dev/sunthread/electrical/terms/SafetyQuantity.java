@@ -4,7 +4,7 @@ import dev.sunthread.kernel.verdict.Phrase;
 import java.util.function.ToDoubleFunction;
 
 /** What can be limited of a test of insulation or of the path to ground. */
-public enum SafetyQuantity {
+public enum SafetyQuantity implements Quantity<SafetyReading> {
     INSULATION_RESISTANCE(false, "judged.safety.insulation", "Mohm", reading -> reading.ohms() / 1e6),
     LEAKAGE(false, "judged.safety.leakage", "uA", reading -> Math.abs(reading.amperes()) * 1e6),
     GROUND_RESISTANCE(true, "judged.safety.ground", "ohm", SafetyReading::ohms);
@@ -21,10 +21,12 @@ public enum SafetyQuantity {
         this.value = value;
     }
 
+    @Override
     public Phrase named() {
         return Phrase.of(code);
     }
 
+    @Override
     public String unit() {
         return unit;
     }
@@ -33,6 +35,7 @@ public enum SafetyQuantity {
         return reading.ground() == ground;
     }
 
+    @Override
     public double of(SafetyReading reading) {
         return value.applyAsDouble(reading);
     }

@@ -4,7 +4,6 @@ import dev.sunthread.kernel.verdict.Criterion;
 import dev.sunthread.kernel.verdict.Digit;
 import dev.sunthread.kernel.verdict.Limits;
 import dev.sunthread.kernel.verdict.Phrase;
-import dev.sunthread.kernel.verdict.Span;
 import java.util.List;
 
 /**
@@ -19,15 +18,13 @@ public record SafetyTerms(SafetyQuantity quantity, Limits limits, double applied
     Criterion judge(List<SafetyReading> readings) {
         List<SafetyReading> taken = readings.stream().filter(quantity::isReadBy).toList();
         if (taken.isEmpty()) {
-            return Criterion.missing(
-                    quantity.named(), quantity.unit(), limits, Phrase.of("judged.safety.not-measured"));
+            return quantity.missing(limits, Phrase.of("judged.safety.not-measured"));
         }
         return taken.stream()
                 .filter(reading -> quantity.applied(reading) >= applied && reading.seconds() >= seconds)
-                .map(reading -> Span.exactly(quantity.of(reading)))
-                .map(value -> Criterion.of(quantity.named(), value, quantity.unit(), limits))
+                .map(reading -> quantity.within(limits, List.of(reading)))
                 .max((one, other) -> one.outcome().compareTo(other.outcome()))
-                .orElseGet(() -> Criterion.missing(quantity.named(), quantity.unit(), limits, weak()));
+                .orElseGet(() -> quantity.missing(limits, weak()));
     }
 
     private Phrase weak() {
