@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
@@ -150,6 +151,21 @@ public abstract class Verdicts<T> {
      */
     public Map<Long, Long> found(Question question, Collection<Outcome> outcomes, long cutoff) {
         List<Selected> selected = selection.of(question, cutoff);
+        Map<Long, Outcome> known = outcomes(question, selected);
+        Map<Long, Long> found = new LinkedHashMap<>();
+        selected.stream()
+                .filter(run -> outcomes.contains(known.get(run.known().entry())))
+                .forEach(run -> found.put(run.known().entry(), run.run()));
+        return found;
+    }
+
+    /** How many entries of runs {@link #found} with each outcome. */
+    public Map<Outcome, Integer> counted(Question question, long cutoff) {
+        return outcomes(question, selection.of(question, cutoff)).values().stream()
+                .collect(Collectors.groupingBy(Function.identity(), Collectors.summingInt(run -> 1)));
+    }
+
+    private Map<Long, Outcome> outcomes(Question question, List<Selected> selected) {
         Map<Long, Outcome> known = new HashMap<>();
         if (question.errors().isEmpty()) {
             known.putAll(table.known(selected));
@@ -162,11 +178,7 @@ public abstract class Verdicts<T> {
                     .forEach((entry, judged) ->
                             known.put(entry, judged.judgement().outcome()));
         }
-        Map<Long, Long> found = new LinkedHashMap<>();
-        selected.stream()
-                .filter(run -> outcomes.contains(known.get(run.known().entry())))
-                .forEach(run -> found.put(run.known().entry(), run.run()));
-        return found;
+        return known;
     }
 
     /** What comes out for the run of an entry under every revision known at a cut-off, the last to be in force first. */

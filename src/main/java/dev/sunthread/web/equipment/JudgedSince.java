@@ -13,6 +13,8 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -94,15 +96,12 @@ class JudgedSince {
 
     private static <T> Since judged(Kind<T> kind, Asked asked, Stretch stretch, String code, String revision) {
         Question question = new Question(code, revision, asked.code(), stretch.from(), stretch.at(), List.of());
+        Map<Outcome, Integer> found = kind.verdicts().counted(question, asked.cutoff());
         List<Since.Count> counts = java.util.Arrays.stream(Outcome.values())
                 .sorted(Comparator.reverseOrder())
+                .filter(found::containsKey)
                 .map(outcome -> new Since.Count(
-                        outcome,
-                        kind.verdicts()
-                                .found(question, List.of(outcome), asked.cutoff())
-                                .size(),
-                        scope(kind, question, outcome)))
-                .filter(count -> count.runs() > 0)
+                        outcome, Objects.requireNonNull(found.get(outcome)), scope(kind, question, outcome)))
                 .toList();
         return new Since(stretch.at(), stretch.from(), kind.word(), code, revision, counts);
     }
