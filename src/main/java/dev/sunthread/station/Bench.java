@@ -12,7 +12,7 @@ import dev.sunthread.station.work.Work;
 import dev.sunthread.station.work.Works;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
+import java.util.function.Function;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.PlatformTransactionManager;
 import org.springframework.transaction.support.TransactionTemplate;
@@ -48,20 +48,23 @@ public class Bench {
      */
     public Verdict scan(String station, String person, Scan scan) {
         try {
-            return Objects.requireNonNull(transaction.execute(status -> take(station, person, scan)));
+            return once(station, person, scan, work -> take(station, person, scan, work));
         } catch (Tried tried) {
-            return Objects.requireNonNull(transaction.execute(status -> begun(station, person, scan, tried.turn)));
+            return once(station, person, scan, work -> begun(station, person, scan, tried.turn, work));
         } catch (Refused refused) {
-            return Objects.requireNonNull(transaction.execute(status -> refused(station, person, scan, refused)));
+            return once(station, person, scan, work -> refused(station, person, scan, refused, work));
         }
     }
 
-    private Verdict take(String station, String person, Scan scan) {
-        Work work = works.locked(station, person);
-        Optional<Verdict> earlier = scans.verdict(scan.id());
-        if (earlier.isPresent()) {
-            return earlier.get();
-        }
+    /** In one transaction, while nobody else takes a scan of this person here; of a scan that was taken the same word. */
+    private Verdict once(String station, String person, Scan scan, Function<Work, Verdict> taken) {
+        return Objects.requireNonNull(transaction.execute(status -> {
+            Work work = works.locked(station, person);
+            return scans.verdict(scan.id()).orElseGet(() -> taken.apply(work));
+        }));
+    }
+
+    private Verdict take(String station, String person, Scan scan, Work work) {
         Meanings.Meant meant = meanings.of(station, person, scan, work);
         Recording recording = new Recording(door, station, person, scan);
         Turn turn = turns.of(work, works.before(station, person), meant, recording);
@@ -100,12 +103,7 @@ public class Bench {
     }
 
     /** Nothing forbids what begins now; it is recorded once it is over. */
-    private Verdict begun(String station, String person, Scan scan, Turn turn) {
-        Work work = works.locked(station, person);
-        Optional<Verdict> earlier = scans.verdict(scan.id());
-        if (earlier.isPresent()) {
-            return earlier.get();
-        }
+    private Verdict begun(String station, String person, Scan scan, Turn turn, Work work) {
         works.keep(station, person, turn.work().recorded(List.of()), work);
         return word(station, person, scan, turn.verdict());
     }
@@ -123,12 +121,7 @@ public class Bench {
     }
 
     /** Nothing is recorded of what a rule forbids; of a kept scan all that is known goes to the inbox. */
-    private Verdict refused(String station, String person, Scan scan, Refused why) {
-        Work work = works.locked(station, person);
-        Optional<Verdict> earlier = scans.verdict(scan.id());
-        if (earlier.isPresent()) {
-            return earlier.get();
-        }
+    private Verdict refused(String station, String person, Scan scan, Refused why, Work work) {
         Verdict said = Verdict.refused(Say.words(why.reason()), Say.words(why.remedy()))
                 .with(why instanceof PassableRefusal passable ? passable.passing() : null);
         if (scan.kept()) {

@@ -24,8 +24,8 @@ public class Stops {
 
     /** A word that changes whenever what must come off at a station does. */
     public String markOf(String station) {
-        return Integer.toHexString(unconfirmed().stream()
-                .filter(stop -> stop.station().equals(station))
+        return Integer.toHexString(loads.at(station).stream()
+                .filter(loaded -> loaded.hold() != null)
                 .toList()
                 .hashCode());
     }

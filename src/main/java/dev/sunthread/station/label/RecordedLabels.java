@@ -18,7 +18,7 @@ class RecordedLabels {
             SELECT i.number, u.serial, u.issuer,
               NOT EXISTS (SELECT FROM production.birth b WHERE b.unit = u.id AND %s) AS is_new
             FROM production.unit u JOIN catalog.item i ON i.id = u.item
-            WHERE u.serial = ANY (:serials) AND (:item::text IS NULL OR i.number = :item)
+            WHERE u.serial = :serial AND (:item::text IS NULL OR i.number = :item)
             ORDER BY i.number, u.issuer
             """.formatted(Known.now("b.entry"));
 
@@ -42,7 +42,7 @@ class RecordedLabels {
     /** The units with this serial, of that item if it is given. */
     List<Label> units(String serial, @Nullable String item) {
         return jdbc.sql(UNITS)
-                .param("serials", new String[] {serial})
+                .param("serial", serial)
                 .param("item", item)
                 .query((row, number) -> (Label) new Label.OfUnit(
                         UnitName.of(UnitId.of(row.getString(3), row.getString(1), row.getString(2))),

@@ -53,10 +53,7 @@ public class PassableRules {
                         "SELECT i.number, u.serial, u.issuer FROM production.unit u JOIN catalog.item i ON i.id = u.item"
                                 + " WHERE u.id = ANY (?) ORDER BY u.id")
                 .param(ids(about, TraceKind.UNIT))
-                .query((row, number) -> new UnitName(
-                        row.getString(1),
-                        row.getString(2),
-                        row.getString(3).equals(UnitId.THIS_PLANT) ? null : row.getString(3)))
+                .query((row, number) -> UnitName.of(UnitId.of(row.getString(3), row.getString(1), row.getString(2))))
                 .list();
     }
 
