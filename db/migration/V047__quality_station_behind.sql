@@ -25,7 +25,6 @@ CREATE TABLE station.page (
   page uuid PRIMARY KEY,
   station text NOT NULL,
   person text NOT NULL,
-  seen_at timestamptz NOT NULL,
   kept integer NOT NULL CHECK (kept >= 0),
   is_open boolean NOT NULL,
   caught_up_at timestamptz NOT NULL

@@ -10,7 +10,7 @@ import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
-/** When the page of each device was heard last, and when it last kept nothing. */
+/** Which page of each device is open, how many scans it keeps, and when it last kept nothing. */
 @Repository
 public class PageContacts {
 
@@ -28,8 +28,8 @@ public class PageContacts {
     /** A device opened its page for a person; it can say from now on that it is there. */
     public void opened(UUID page, String station, String person) {
         jdbc.sql("""
-                        INSERT INTO station.page (page, station, person, seen_at, kept, is_open, caught_up_at)
-                        VALUES (:page, :station, :person, :now, 0, false, :now)
+                        INSERT INTO station.page (page, station, person, kept, is_open, caught_up_at)
+                        VALUES (:page, :station, :person, 0, false, :now)
                         ON CONFLICT (page) DO UPDATE SET station = :station, person = :person
                         """)
                 .param("page", page)
@@ -42,7 +42,7 @@ public class PageContacts {
     /** A page says that it is there, or that it closes; gives its station, and nothing of a page that nobody opened. */
     public Optional<String> heard(UUID page, int kept, boolean closing) {
         return jdbc.sql("""
-                        UPDATE station.page SET seen_at = :now, kept = :kept, is_open = NOT :closing,
+                        UPDATE station.page SET kept = :kept, is_open = NOT :closing,
                           caught_up_at = CASE WHEN :kept = 0 THEN :now ELSE caught_up_at END
                         WHERE page = :page RETURNING station
                         """)

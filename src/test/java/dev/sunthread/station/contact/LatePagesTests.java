@@ -69,8 +69,7 @@ class LatePagesTests {
     }
 
     private void anHourLater() {
-        jdbc.sql(
-                        "UPDATE station.page SET seen_at = seen_at - interval '1 h', caught_up_at = caught_up_at - interval '1 h'")
+        jdbc.sql("UPDATE station.page SET caught_up_at = caught_up_at - interval '1 h'")
                 .update();
         pages.look();
     }
