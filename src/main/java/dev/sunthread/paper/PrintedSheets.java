@@ -12,11 +12,10 @@ import org.springframework.stereotype.Repository;
 @Repository
 public class PrintedSheets {
 
-    private static final String RECORDS =
-            """
+    private static final String BECAME = """
             SELECT r.entry, r.ordinal, r.record AS id, e.actor AS "by", e.recorded_by AS entered_by, e.recorded_at AS entered_at,
               e.occurred_at, v.what AS fate, v.why
-            FROM paper.printed_record r
+            FROM %%s r
             LEFT JOIN LATERAL (
               SELECT l.actor, l.recorded_by, l.recorded_at, l.occurred_at
               FROM paper.entered_record n JOIN ledger.entry l ON l.number = n.entry
@@ -24,8 +23,9 @@ public class PrintedSheets {
             LEFT JOIN LATERAL (
               SELECT x.what, x.why FROM paper.void_record x
               WHERE x.record = r.record AND %s ORDER BY x.entry LIMIT 1) v ON e.recorded_at IS NULL
-            WHERE %s
-            """.formatted(Known.now("n.entry"), Known.now("x.entry"), Known.now("r.entry"));
+            """.formatted(Known.now("n.entry"), Known.now("x.entry"));
+
+    private static final String RECORDS = BECAME.formatted("paper.printed_record") + " WHERE " + Known.now("r.entry");
 
     private static final String SHEETS = """
             FROM paper.sheet s JOIN ledger.entry l ON l.number = s.entry JOIN catalog.station st ON st.id = s.station
@@ -92,9 +92,7 @@ public class PrintedSheets {
 
     /** What became of one record, whether its sheet is known or not. */
     public PrintedRecord record(RecordId id) {
-        return jdbc.sql(RECORDS.replace(
-                        "FROM paper.printed_record r",
-                        "FROM (SELECT -1::bigint AS entry, 1 AS ordinal, cast(? AS text) AS record) r"))
+        return jdbc.sql(BECAME.formatted("(SELECT -1::bigint AS entry, 1 AS ordinal, cast(? AS text) AS record)"))
                 .param(id.text())
                 .query(DataClassRowMapper.newInstance(PrintedRecord.class))
                 .single();

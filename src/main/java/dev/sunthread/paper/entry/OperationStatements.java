@@ -3,6 +3,7 @@ package dev.sunthread.paper.entry;
 import dev.sunthread.paper.form.Box;
 import dev.sunthread.paper.form.Box.Holds;
 import dev.sunthread.paper.form.Form;
+import dev.sunthread.station.label.Label;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -62,9 +63,9 @@ class OperationStatements {
     // told
     private ObjectNode part(Form form, Box box, String text) {
         ObjectNode child = JSON.objectNode();
-        if (names.material(text, form.station()).isPresent()) {
-            child.put("lot", names.material(text, form.station()).orElseThrow().lot());
-            return child;
+        Optional<Label.OfMaterial> material = names.material(text, form.station());
+        if (material.isPresent()) {
+            return child.put("lot", material.get().lot());
         }
         String items = box.with().get(1);
         boolean isOne = !items.contains(" / ");

@@ -4,7 +4,6 @@ import dev.sunthread.access.Callers;
 import dev.sunthread.access.Needs;
 import dev.sunthread.access.Right;
 import dev.sunthread.kernel.Refused;
-import dev.sunthread.paper.PrintedSheets;
 import dev.sunthread.paper.Sheets;
 import jakarta.validation.Valid;
 import org.springframework.stereotype.Controller;
@@ -18,15 +17,13 @@ import org.springframework.web.bind.annotation.PostMapping;
 @Controller
 class FormListController {
 
-    private static final int MOST = 200;
-
-    private final PrintedSheets printed;
+    private final RecordPages pages;
     private final Sheets sheets;
     private final FormChoices choices;
     private final Callers callers;
 
-    FormListController(PrintedSheets printed, Sheets sheets, FormChoices choices, Callers callers) {
-        this.printed = printed;
+    FormListController(RecordPages pages, Sheets sheets, FormChoices choices, Callers callers) {
+        this.pages = pages;
         this.sheets = sheets;
         this.choices = choices;
         this.callers = callers;
@@ -34,9 +31,7 @@ class FormListController {
 
     @GetMapping("/forms")
     String forms(Model model) {
-        model.addAttribute("sheets", printed.counted(MOST));
-        model.addAttribute("open", printed.open());
-        return "paper/forms";
+        return pages.list(model);
     }
 
     /** Asks for the station first, then for what may be done there. */

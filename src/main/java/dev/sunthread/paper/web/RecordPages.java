@@ -12,7 +12,7 @@ import java.util.Optional;
 import org.springframework.stereotype.Component;
 import org.springframework.ui.Model;
 
-/** Gathers the page of a record on paper. */
+/** Gathers the pages of records on paper. */
 @Component
 class RecordPages {
 
@@ -72,6 +72,7 @@ class RecordPages {
         return "paper/entered";
     }
 
+    /** The page of what was printed. */
     String list(Model model) {
         model.addAttribute("sheets", printed.counted(MOST));
         model.addAttribute("open", printed.open());

@@ -2,14 +2,10 @@ package dev.sunthread.web.receipt;
 
 import dev.sunthread.access.Callers;
 import dev.sunthread.kernel.Refused;
-import dev.sunthread.ledger.Door;
-import dev.sunthread.ledger.Envelope;
-import dev.sunthread.ledger.EnvelopeHead;
-import dev.sunthread.ledger.Manner;
 import dev.sunthread.scan.ScanChoice;
 import dev.sunthread.scan.ScanChoices;
 import dev.sunthread.scan.meaning.Meaning;
-import java.time.Clock;
+import dev.sunthread.web.PageDoor;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
@@ -26,28 +22,25 @@ import tools.jackson.databind.node.ObjectNode;
 @Service
 class Receiving {
 
-    private final Door door;
+    private final PageDoor door;
     private final ScanChoices choices;
     private final ReceiptPages pages;
     private final Callers callers;
-    private final Clock clock;
     private final ZoneId zone;
 
-    Receiving(Door door, ScanChoices choices, ReceiptPages pages, Callers callers, Clock clock, ZoneId zone) {
+    Receiving(PageDoor door, ScanChoices choices, ReceiptPages pages, Callers callers, ZoneId zone) {
         this.door = door;
         this.choices = choices;
         this.pages = pages;
         this.callers = callers;
-        this.clock = clock;
         this.zone = zone;
     }
 
     /** Records the receipt and the choices, or nothing. @throws Refused as the door does */
     @Transactional
     public void receive(ReceiptForm form) {
+        door.say(form.id(), "receipt", body(form));
         String actor = callers.signedIn().mark();
-        var head = new EnvelopeHead(form.id(), "receipt", 1, OffsetDateTime.now(clock), actor, "page");
-        door.accept(Envelope.of(head, body(form)), Manner.DO);
         List<ScanChoice> chosen = chosen(form);
         for (int i = 0; i < chosen.size(); i++) {
             choices.chosen(form.id() + "-choice-" + (i + 1), actor, "page", chosen.get(i));
