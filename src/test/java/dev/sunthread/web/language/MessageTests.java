@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -68,8 +69,9 @@ class MessageTests {
     void everyMessageIsUsed() throws IOException {
         List<String> whole = found(KEY, templates());
         List<String> begun = found(BEGIN_OF_KEY, templates());
-        Set<String> sentences =
-                read(RESOURCES.resolve("messages/sentences.properties")).keySet();
+        Set<String> sentences = new TreeSet<>(
+                read(RESOURCES.resolve("messages/sentences.properties")).keySet());
+        sentences.addAll(read(RESOURCES.resolve("messages/rules.properties")).keySet());
         String code = String.join("\n", texts(files(SOURCES, ".java")));
         String pages = String.join("\n", texts(templates()));
         assertThat(messages().keySet())

@@ -1,0 +1,82 @@
+package dev.sunthread.web.language;
+
+import dev.sunthread.kernel.Refused;
+import dev.sunthread.kernel.RuleBroken;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.springframework.context.MessageSource;
+import org.springframework.context.i18n.LocaleContextHolder;
+import org.springframework.stereotype.Component;
+
+/**
+ * Says what a rule refuses or found in the reader's language, on pages. It is recorded in English; a sentence of a known
+ * form is put whole into the other language, of any other the rule itself is said and the recorded sentence beneath.
+ */
+@Component("rules")
+public class RuleWords {
+
+    /**
+     * What a page shows, each a whole sentence.
+     *
+     * @param wrong what is wrong
+     * @param remedy what to do next
+     * @param recorded the English sentence as it is recorded, where {@code wrong} does not say all that it says
+     * @param language of {@code wrong} and {@code remedy}, if it is known to be another than the page's
+     */
+    public record Told(
+            String wrong,
+            String remedy,
+            @Nullable String recorded,
+            @Nullable String language) {}
+
+    private static final String WHOLE = ".?!";
+    private static final String ENGLISH = Locale.ENGLISH.getLanguage();
+
+    private final MessageSource messages;
+    private final RuleForms forms;
+
+    RuleWords(MessageSource messages) {
+        this.messages = messages;
+        this.forms = new RuleForms(messages);
+    }
+
+    /** @param rule the rule, or the field of a line that can't be read; what is told of no rule stays in English */
+    public Told say(String rule, String sentence, String remedy) {
+        Locale reader = LocaleContextHolder.getLocale();
+        if (reader.getLanguage().equals(ENGLISH)) {
+            return new Told(whole(sentence), whole(remedy), null, null);
+        }
+        String says = messages.getMessage("rule." + rule, null, null, reader);
+        if (says == null) {
+            return new Told(whole(sentence), whole(remedy), null, ENGLISH);
+        }
+        String advice = whole(advice(rule, sentence, remedy, reader));
+        return forms.say(rule, sentence, reader)
+                .map(said -> new Told(whole(said), advice, null, null))
+                .orElseGet(() -> new Told(says, advice, whole(sentence), null));
+    }
+
+    /** The same where the rule is known by its sentence alone. */
+    public Told say(String sentence, String remedy) {
+        return say(forms.ruleOf(sentence), sentence, remedy);
+    }
+
+    /** Why something is not done; a reason that is no rule's stays as it is, which may be any language. */
+    public Told why(Refused refused) {
+        return refused instanceof RuleBroken broken
+                ? say(broken.rule(), broken.reason(), broken.remedy())
+                : new Told(whole(refused.reason()), whole(refused.remedy()), null, null);
+    }
+
+    private String advice(String rule, String sentence, String remedy, Locale reader) {
+        return RuleForms.isPassed(sentence)
+                ? messages.getMessage("passed.do", null, reader)
+                : forms.say(rule, remedy, reader)
+                        .orElseGet(() -> messages.getMessage("rule." + rule + ".do", null, reader));
+    }
+
+    private static String whole(String sentence) {
+        boolean isWhole = sentence.isEmpty() || WHOLE.indexOf(sentence.charAt(sentence.length() - 1)) >= 0;
+        return isWhole ? sentence : sentence + ".";
+    }
+}
