@@ -47,13 +47,7 @@ final class RuleForms {
     }
 
     private Optional<String> plain(String rule, String sentence, Locale reader) {
-        for (Saying saying : byRule.getOrDefault(rule, List.of())) {
-            Optional<List<String>> places = saying.read(sentence);
-            if (places.isPresent()) {
-                return Optional.of(message(saying.key(), reader, places.get().toArray()));
-            }
-        }
-        return Optional.empty();
+        return new Forms(messages, byRule.getOrDefault(rule, List.of())).say(sentence, reader);
     }
 
     /** The first rule that has a form of this sentence; an empty text if none has. */

@@ -9,8 +9,9 @@ import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
 
 /**
- * Says what a rule refuses or found in the reader's language, on pages. It is recorded in English; a sentence of a known
- * form is put whole into the other language, of any other the rule itself is said and the recorded sentence beneath.
+ * Says in the reader's language, on pages, what is refused and what a rule found. Both are told and recorded in English; a
+ * sentence of a known form is put whole into the other language, of any other the rule itself is said and the recorded
+ * sentence beneath.
  */
 @Component("rules")
 public class RuleWords {
@@ -34,10 +35,12 @@ public class RuleWords {
 
     private final MessageSource messages;
     private final RuleForms forms;
+    private final Forms refusals;
 
     RuleWords(MessageSource messages) {
         this.messages = messages;
         this.forms = new RuleForms(messages);
+        this.refusals = new Forms(messages, Saying.all("messages/refusals"));
     }
 
     /** @param rule the rule, or the field of a line that can't be read; what is told of no rule stays in English */
@@ -61,11 +64,19 @@ public class RuleWords {
         return say(forms.ruleOf(sentence), sentence, remedy);
     }
 
-    /** Why something is not done; a reason that is no rule's stays as it is, which may be any language. */
+    /** Why something is not done; a reason of no known form, such as one put into words already, stays as it is. */
     public Told why(Refused refused) {
-        return refused instanceof RuleBroken broken
-                ? say(broken.rule(), broken.reason(), broken.remedy())
-                : new Told(whole(refused.reason()), whole(refused.remedy()), null, null);
+        if (refused instanceof RuleBroken broken) {
+            return say(broken.rule(), broken.reason(), broken.remedy());
+        }
+        return new Told(whole(declined(refused.reason())), whole(declined(refused.remedy())), null, null);
+    }
+
+    private String declined(String words) {
+        Locale reader = LocaleContextHolder.getLocale();
+        return reader.getLanguage().equals(ENGLISH)
+                ? words
+                : refusals.say(words, reader).orElse(words);
     }
 
     private String advice(String rule, String sentence, String remedy, Locale reader) {

@@ -72,6 +72,7 @@ class MessageTests {
         Set<String> sentences = new TreeSet<>(
                 read(RESOURCES.resolve("messages/sentences.properties")).keySet());
         sentences.addAll(read(RESOURCES.resolve("messages/rules.properties")).keySet());
+        sentences.addAll(read(RESOURCES.resolve("messages/refusals.properties")).keySet());
         String code = String.join("\n", texts(files(SOURCES, ".java")));
         String pages = String.join("\n", texts(templates()));
         assertThat(messages().keySet())
