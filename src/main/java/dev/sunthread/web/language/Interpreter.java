@@ -19,17 +19,26 @@ public class Interpreter {
 
     private static final String FORMS = "messages/sentences";
 
+    private static final String HOLD = "quoted.hold";
+
+    /** Reasons of holds that the record itself placed; all others are a person's own words. */
+    private static final String HELD = "held.";
+
     /** Of these the places are told by rules: a rule's name or the sentence it was recorded with. */
     private static final String BY_RULES = "ruled.";
 
     private final MessageSource messages;
     private final List<Saying> sayings;
     private final RuleForms rules;
+    private final Forms reasons;
 
     Interpreter(MessageSource messages) {
         this.messages = messages;
         this.sayings = sayings();
         this.rules = new RuleForms(messages);
+        this.reasons = new Forms(
+                messages,
+                sayings.stream().filter(saying -> saying.key().startsWith(HELD)).toList());
     }
 
     /** The forms in the order of their file, of which the first that fits is taken. */
@@ -52,6 +61,17 @@ public class Interpreter {
         return text instanceof Phrase phrase ? say(phrase) : String.valueOf(text == null ? "" : text);
     }
 
+    /** Why something is on hold, in the language of the page if the record itself says so. */
+    public String held(String reason) {
+        return held(reason, LocaleContextHolder.getLocale());
+    }
+
+    private String held(String reason, Locale reader) {
+        return reader.getLanguage().equals(Locale.ENGLISH.getLanguage())
+                ? reason
+                : reasons.say(reason, reader).orElse(reason);
+    }
+
     String say(String text, Locale reader) {
         for (Saying saying : sayings) {
             Optional<List<String>> places = saying.read(text);
@@ -68,6 +88,9 @@ public class Interpreter {
     private String place(Saying saying, String place, Locale reader) {
         if (saying.key().startsWith(BY_RULES)) {
             return rules.words(place, reader);
+        }
+        if (saying.key().equals(HOLD)) {
+            return held(place, reader);
         }
         return saying.quotes() ? place : say(place, reader);
     }

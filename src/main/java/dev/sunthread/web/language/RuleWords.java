@@ -2,7 +2,11 @@ package dev.sunthread.web.language;
 
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.kernel.RuleBroken;
+import dev.sunthread.ledger.body.FieldProblem;
+import dev.sunthread.ledger.body.Unreadable;
 import java.util.Locale;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
@@ -43,7 +47,7 @@ public class RuleWords {
         this.refusals = new Forms(messages, Saying.all("messages/refusals"));
     }
 
-    /** @param rule the rule, or the field of a line that can't be read; what is told of no rule stays in English */
+    /** @param rule the rule, or the field of a line that can't be read; what is told of no rule and has no known form stays in English */
     public Told say(String rule, String sentence, String remedy) {
         Locale reader = LocaleContextHolder.getLocale();
         if (reader.getLanguage().equals(ENGLISH)) {
@@ -51,7 +55,9 @@ public class RuleWords {
         }
         String says = messages.getMessage("rule." + rule, null, null, reader);
         if (says == null) {
-            return new Told(whole(sentence), whole(remedy), null, ENGLISH);
+            return refusals.say(sentence, reader)
+                    .map(said -> new Told(whole(said), whole(declined(remedy)), null, null))
+                    .orElseGet(() -> new Told(whole(sentence), whole(remedy), null, ENGLISH));
         }
         String advice = whole(advice(rule, sentence, remedy, reader));
         return forms.say(rule, sentence, reader)
@@ -69,10 +75,21 @@ public class RuleWords {
         if (refused instanceof RuleBroken broken) {
             return say(broken.rule(), broken.reason(), broken.remedy());
         }
-        return new Told(whole(declined(refused.reason())), whole(declined(refused.remedy())), null, null);
+        return refused instanceof Unreadable unreadable
+                ? new Told(
+                        whole(declined(unreadable, problem -> problem.field() + ": " + declined(problem.reason()))),
+                        whole(declined(unreadable, problem -> declined(problem.remedy()))),
+                        null,
+                        null)
+                : new Told(whole(declined(refused.reason())), whole(declined(refused.remedy())), null, null);
     }
 
-    private String declined(String words) {
+    private static String declined(Unreadable unreadable, Function<FieldProblem, String> said) {
+        return unreadable.problems().stream().map(said).distinct().collect(Collectors.joining("; "));
+    }
+
+    /** Words of a refusal by no rule, in the reader's language if they have a known form; else as they are. */
+    public String declined(String words) {
         Locale reader = LocaleContextHolder.getLocale();
         return reader.getLanguage().equals(ENGLISH)
                 ? words

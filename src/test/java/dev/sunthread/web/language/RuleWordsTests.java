@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.kernel.RuleBroken;
+import dev.sunthread.ledger.body.FieldProblem;
+import dev.sunthread.ledger.body.Unreadable;
 import dev.sunthread.testing.RulesOfCode;
 import java.io.IOException;
 import java.util.List;
@@ -85,7 +87,7 @@ class RuleWordsTests {
     @Test
     void sayWhoPassedARule() {
         RuleWords.Told told = inGerman("lot-is-not-expired", "Lot A-9 had expired; passed by qe-1: tested anew");
-        assertThat(told.wrong()).isEqualTo("Los A-9 ist verfallen; durchgelassen von qe-1: tested anew.");
+        assertThat(told.wrong()).isEqualTo("Los A-9 ist verfallen; Ausnahme unterschrieben von qe-1: tested anew.");
         assertThat(told.remedy()).startsWith("Sehen Sie an, was unterschrieben wurde");
     }
 
@@ -97,7 +99,7 @@ class RuleWordsTests {
                                 "Operation bond may not be done at SEAL",
                                 "Do it at BOND-1, or release a route that allows this station")
                         .remedy())
-                .startsWith("Tun Sie es an BOND-1, oder");
+                .startsWith("Führen Sie ihn an BOND-1 aus, oder");
     }
 
     @Test
@@ -109,9 +111,19 @@ class RuleWordsTests {
 
     @Test
     void leaveInEnglishWhatIsNoRules() {
-        assertThat(inGerman("body.lot", "is missing").language()).isEqualTo("en");
+        assertThat(inGerman("body.least", "is more than most").language()).isEqualTo("en");
         assertThat(words.why(new Refused("Das fehlt", "Geben Sie es an")).language())
                 .isNull();
+    }
+
+    @Test
+    void sayWhatIsWrongWithALineWithTheNamesOfItsFields() {
+        assertThat(inGerman("body.lot", "is missing").wrong()).isEqualTo("fehlt.");
+        Unreadable unreadable = new Unreadable(List.of(
+                new FieldProblem("body.item", "names item \"X\", which is not released", "Some remedy"),
+                new FieldProblem("body.lot", "is missing", "Some remedy")));
+        assertThat(words.why(unreadable).wrong())
+                .isEqualTo("body.item: nennt Artikel „X“, der nicht freigegeben ist; body.lot: fehlt.");
     }
 
     @Test
