@@ -21,8 +21,8 @@ public class Interpreter {
 
     private static final String HOLD = "quoted.hold";
 
-    /** Reasons of holds that the record itself placed; all others are a person's own words. */
-    private static final String HELD = "held.";
+    /** Reasons that the record itself gave, of a hold or a station that is behind; others are a person's own words. */
+    private static final String GIVEN = "given.";
 
     /** Of these the places are told by rules: a rule's name or the sentence it was recorded with. */
     private static final String BY_RULES = "ruled.";
@@ -38,7 +38,9 @@ public class Interpreter {
         this.rules = new RuleForms(messages);
         this.reasons = new Forms(
                 messages,
-                sayings.stream().filter(saying -> saying.key().startsWith(HELD)).toList());
+                sayings.stream()
+                        .filter(saying -> saying.key().startsWith(GIVEN))
+                        .toList());
     }
 
     /** The forms in the order of their file, of which the first that fits is taken. */
@@ -61,12 +63,12 @@ public class Interpreter {
         return text instanceof Phrase phrase ? say(phrase) : String.valueOf(text == null ? "" : text);
     }
 
-    /** Why something is on hold, in the language of the page if the record itself says so. */
-    public String held(String reason) {
-        return held(reason, LocaleContextHolder.getLocale());
+    /** Why something is on hold or behind, in the language of the page if the record itself says so. */
+    public String given(String reason) {
+        return given(reason, LocaleContextHolder.getLocale());
     }
 
-    private String held(String reason, Locale reader) {
+    private String given(String reason, Locale reader) {
         return reader.getLanguage().equals(Locale.ENGLISH.getLanguage())
                 ? reason
                 : reasons.say(reason, reader).orElse(reason);
@@ -90,7 +92,7 @@ public class Interpreter {
             return rules.words(place, reader);
         }
         if (saying.key().equals(HOLD)) {
-            return held(place, reader);
+            return given(place, reader);
         }
         return saying.quotes() ? place : say(place, reader);
     }

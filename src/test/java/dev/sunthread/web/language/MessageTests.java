@@ -91,6 +91,20 @@ class MessageTests {
     }
 
     @Test
+    void everyKindOfEnvelopeHasAName() throws IOException {
+        String kinds = Files.readString(Path.of("src/docs/access.md")).split("(?m)^\\| kind \\|")[1];
+        Set<String> named = new TreeSet<>();
+        Pattern.compile("(?m)^\\| `([a-z-]+)`")
+                .matcher(kinds)
+                .results()
+                .forEach(row -> named.add("kind." + row.group(1)));
+        assertThat(messages().keySet())
+                .filteredOn(key -> key.startsWith("kind."))
+                .hasSizeGreaterThan(40)
+                .containsExactlyElementsOf(named);
+    }
+
+    @Test
     void noTemplateHasWordsOfItsOwn() throws IOException {
         for (Path template : templates()) {
             assertThat(HardWords.in(Files.readString(template)))
