@@ -21,9 +21,6 @@ public class Interpreter {
 
     private static final String HOLD = "quoted.hold";
 
-    /** Reasons that the record itself gave, of a hold or a station that is behind; others are a person's own words. */
-    private static final String GIVEN = "given.";
-
     /** Of these the places are told by rules: a rule's name or the sentence it was recorded with. */
     private static final String BY_RULES = "ruled.";
 
@@ -36,11 +33,7 @@ public class Interpreter {
         this.messages = messages;
         this.sayings = sayings();
         this.rules = new RuleForms(messages);
-        this.reasons = new Forms(
-                messages,
-                sayings.stream()
-                        .filter(saying -> saying.key().startsWith(GIVEN))
-                        .toList());
+        this.reasons = Forms.given(messages);
     }
 
     /** The forms in the order of their file, of which the first that fits is taken. */

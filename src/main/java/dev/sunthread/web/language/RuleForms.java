@@ -18,9 +18,11 @@ final class RuleForms {
 
     private final MessageSource messages;
     private final Map<String, List<Saying>> byRule;
+    private final Forms given;
 
     RuleForms(MessageSource messages) {
         this.messages = messages;
+        this.given = Forms.given(messages);
         this.byRule = Saying.all(BUNDLE).stream()
                 .filter(saying -> KEY.matcher(saying.key()).matches())
                 .collect(Collectors.groupingBy(
@@ -47,7 +49,8 @@ final class RuleForms {
     }
 
     private Optional<String> plain(String rule, String sentence, Locale reader) {
-        return new Forms(messages, byRule.getOrDefault(rule, List.of())).say(sentence, reader);
+        return new Forms(messages, byRule.getOrDefault(rule, List.of()))
+                .say(sentence, reader, place -> given.say(place, reader).orElse(place));
     }
 
     /** The first rule that has a form of this sentence; an empty text if none has. */

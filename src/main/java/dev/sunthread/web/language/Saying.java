@@ -50,7 +50,10 @@ record Saying(String key, Pattern form, String words, boolean quotes) {
         }
         form.append(literal(english.substring(end), end == 0));
         return new Saying(
-                key, Pattern.compile(form.toString(), Pattern.DOTALL), longest(english), key.startsWith("quoted."));
+                key,
+                Pattern.compile(form.toString(), Pattern.DOTALL),
+                longest(english),
+                key.startsWith("quoted.") || key.startsWith("given."));
     }
 
     // a sentence may begin with a capital where the same words inside another do not

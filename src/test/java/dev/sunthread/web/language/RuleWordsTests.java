@@ -85,6 +85,15 @@ class RuleWordsTests {
     }
 
     @Test
+    void sayWhyTheRecordItselfPutSomethingOnHold() {
+        assertThat(inGerman(
+                                "unit-is-not-on-hold",
+                                "Unit REC R1 is on hold: It was made of lot A-1 while that was on hold")
+                        .wrong())
+                .isEqualTo("Einheit REC R1 ist gesperrt: Entstand aus Los A-1, während das gesperrt war.");
+    }
+
+    @Test
     void sayWhoPassedARule() {
         RuleWords.Told told = inGerman("lot-is-not-expired", "Lot A-9 had expired; passed by qe-1: tested anew");
         assertThat(told.wrong()).isEqualTo("Los A-9 ist verfallen; Ausnahme unterschrieben von qe-1: tested anew.");
@@ -118,7 +127,10 @@ class RuleWordsTests {
 
     @Test
     void sayWhatIsWrongWithALineWithTheNamesOfItsFields() {
-        assertThat(inGerman("body.lot", "is missing").wrong()).isEqualTo("fehlt.");
+        LocaleContextHolder.setLocale(Locale.GERMAN);
+        assertThat(words.say("body.lot", "is missing", "Give text of 1 to 64 visible characters"))
+                .isEqualTo(new RuleWords.Told(
+                        "fehlt.", "Geben Sie an: Text aus 1 bis 64 sichtbaren Zeichen.", null, null));
         Unreadable unreadable = new Unreadable(List.of(
                 new FieldProblem("body.item", "names item \"X\", which is not released", "Some remedy"),
                 new FieldProblem("body.lot", "is missing", "Some remedy")));
