@@ -68,7 +68,9 @@ final class EmbeddedServer implements JdbcConnectionDetails, AutoCloseable {
                 // the library is made for tests and turns durability off
                 .setServerConfig("fsync", "on")
                 .setServerConfig("synchronous_commit", "on")
-                .setServerConfig("full_page_writes", "on");
+                .setServerConfig("full_page_writes", "on")
+                // what a plant of a year reads again and again stays in memory
+                .setServerConfig("shared_buffers", "256MB");
     }
 
     // left alone, the library tidies a directory under the temporary one, where every user of the machine can plant

@@ -13,12 +13,14 @@ class NewUnits {
     private final SoleWriter sole;
     private final UnitLives lives;
     private final OperationEnds ends;
+    private final Places places;
     private final Holds holds;
 
-    NewUnits(SoleWriter sole, UnitLives lives, OperationEnds ends, Holds holds) {
+    NewUnits(SoleWriter sole, UnitLives lives, OperationEnds ends, Places places, Holds holds) {
         this.sole = sole;
         this.lives = lives;
         this.ends = ends;
+        this.places = places;
         this.holds = holds;
     }
 
@@ -27,6 +29,7 @@ class NewUnits {
         if (sole.isSole()) {
             lives.begin(units);
             ends.begin(units);
+            places.begin(units);
             holds.begin(TraceKind.UNIT, units);
         }
     }

@@ -35,13 +35,15 @@ class RemovalKind implements Kind<RemovalKind.Body> {
     private final Stations stations;
     private final Children children;
     private final Stays stays;
+    private final Places places;
     private final JdbcClient jdbc;
 
-    RemovalKind(Units units, Stations stations, Children children, Stays stays, JdbcClient jdbc) {
+    RemovalKind(Units units, Stations stations, Children children, Stays stays, Places places, JdbcClient jdbc) {
         this.units = units;
         this.stations = stations;
         this.children = children;
         this.stays = stays;
+        this.places = places;
         this.jdbc = jdbc;
     }
 
@@ -67,6 +69,7 @@ class RemovalKind implements Kind<RemovalKind.Body> {
         long parent = units.known(body.parent(), "body.parent");
         children.lock(child, parent);
         Long position = body.position() == null ? null : stays.position(parent, body.position());
+        places.name(child, parent, body.position());
         onlyWhatIsInsideIsTakenOut(fact, child, parent);
         jdbc.sql("""
                         INSERT INTO production.removal

@@ -48,6 +48,8 @@ class StepUses {
         }
         if (!uses.isEmpty()) {
             insert(fact.entry(), uses, known);
+        }
+        if (known.stream().anyMatch(TakenInRules.Taken::isUnscanned)) {
             unscanned.follow(fact.entry());
         }
         typed.name(fact, fact.body().station(), names(fact.body()));

@@ -22,7 +22,13 @@ class TakenInRules {
             Item item,
             @Nullable Long lot,
             @Nullable Long container,
-            @Nullable Long position) {}
+            @Nullable Long position) {
+
+        /** Whether the position alone says what it was. */
+        boolean isUnscanned() {
+            return lot == null && container == null && position != null;
+        }
+    }
 
     private final Lots lots;
     private final LotRules lotRules;
