@@ -4,6 +4,7 @@ import dev.sunthread.genealogy.records.Blending;
 import dev.sunthread.genealogy.records.LotRecords;
 import dev.sunthread.genealogy.records.LotSpan;
 import dev.sunthread.genealogy.records.Making;
+import dev.sunthread.genealogy.records.Unfilled;
 import dev.sunthread.genealogy.records.Unmade;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
@@ -24,11 +25,13 @@ final class MemoryLots implements LotRecords {
     private final MemoryLotSigns signs;
     private final List<Making> makings = new ArrayList<>();
     private final MemoryItems items;
+    private final MemoryContainers containers;
 
     MemoryLots(Remembered remembered) {
         this.remembered = remembered;
         this.signs = new MemoryLotSigns(remembered);
         this.items = new MemoryItems(remembered);
+        this.containers = new MemoryContainers(remembered, items);
         remembered
                 .of("blend")
                 .forEach(one -> Remembered.list(one, "components")
@@ -136,6 +139,16 @@ final class MemoryLots implements LotRecords {
                 .filter(signs::isUnmade)
                 .map(lot -> new Unmade(lot.id(), usedAs(lot), signs.first(lot)))
                 .toList();
+    }
+
+    @Override
+    public List<Making> labelled() {
+        return containers.labelled();
+    }
+
+    @Override
+    public List<Unfilled> unfilled() {
+        return containers.unfilled();
     }
 
     private Set<Long> usedAs(TraceRef lot) {

@@ -53,7 +53,8 @@ class OmissionTests {
                 "LOST_TRAY_LOAD",
                 "LOST_RUN_MEMBER",
                 "LOST_COMPONENT",
-                "LOST_RECEIPT"
+                "LOST_RECEIPT",
+                "LOST_FILLING"
             })
     void leavingOutOneRecordOnlyAddsToAnAnswerOrWeakensAClass(Fault fault) {
         long left = LongStream.range(SEED, SEED + PLANTS)

@@ -57,7 +57,7 @@ public final class Candidates {
         Map<Long, LotSpan> there = new HashMap<>();
         spans.stream()
                 .filter(span -> span.mayBeThere(lack.window()))
-                .filter(span -> lack.lot() == null || span.lot() != lack.lot())
+                .filter(span -> !TraceRef.lot(span.lot()).equals(lack.made()))
                 .forEach(span -> there.merge(span.lot(), span, Candidates::longer));
         contents.learn(there.keySet().stream().map(TraceRef::lot).toList());
         return there.values().stream()

@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param position the position of the parent in which a child is not recorded; absent for all else
  * @param present when a unit surely had to be there, if it had to: what was in another recorded place then was not it
  * @param until when the child that is not recorded was surely gone; without end if it may be there still
- * @param lot the blended lot that lacks a component; absent for all that units lack
+ * @param made the lot or container of which it is not recorded what went into it; absent for all that units lack
  */
 record Lack(
         Set<Long> items,
@@ -26,7 +26,7 @@ record Lack(
         @Nullable String position,
         Moment present,
         long until,
-        @Nullable Long lot) {
+        @Nullable TraceRef made) {
 
     static Lack ofMaterial(Set<Long> items, Happening where) {
         return new Lack(items, Set.of(), where, null, where.at(), Long.MAX_VALUE, null);
@@ -40,8 +40,8 @@ record Lack(
         return new Lack(items, Set.of(), where, position, present, until, null);
     }
 
-    static Lack ofComponent(Set<Long> items, Happening where, long lot) {
-        return new Lack(items, Set.of(), where, null, where.at(), Long.MAX_VALUE, lot);
+    static Lack ofComponent(Set<Long> items, Happening where) {
+        return new Lack(items, Set.of(), where, null, where.at(), Long.MAX_VALUE, where.node());
     }
 
     boolean isOfChild() {

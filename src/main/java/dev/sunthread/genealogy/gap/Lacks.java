@@ -12,6 +12,7 @@ import dev.sunthread.genealogy.records.Blending;
 import dev.sunthread.genealogy.records.Happening;
 import dev.sunthread.genealogy.records.RecordedUse;
 import dev.sunthread.genealogy.records.Records;
+import dev.sunthread.genealogy.records.Unfilled;
 import dev.sunthread.genealogy.records.UnitSigns;
 import dev.sunthread.genealogy.records.Unmade;
 import dev.sunthread.genealogy.walk.Moment;
@@ -106,15 +107,21 @@ public final class Lacks {
         return lots.stream().flatMap(this::origins).distinct().toList();
     }
 
+    /** What a container may be filled with if no record tells. */
+    static Lack ofUnfilled(Unfilled one) {
+        Moment before = new Moment(Long.MIN_VALUE, one.last().late());
+        return Lack.ofComponent(one.items(), making(TraceRef.container(one.container()), 0, before));
+    }
+
     private Stream<Lack> origins(Unmade lot) {
         Moment before = new Moment(Long.MIN_VALUE, lot.first().late());
-        Happening making = making(lot.lot(), 0, before);
+        Happening making = making(TraceRef.lot(lot.lot()), 0, before);
         Stream<Set<Long>> components = lot.items().stream()
                 .flatMap(item -> InForce.at(before, item, definitions.structures(item)).stream())
                 .flatMap(formula -> formula.positions().values().stream());
         return Stream.concat(Stream.of(lot.items()), components)
                 .distinct()
-                .map(items -> Lack.ofComponent(items, making, lot.lot()));
+                .map(items -> Lack.ofComponent(items, making));
     }
 
     private boolean isDemanded(TraceRef unit) {
@@ -213,12 +220,12 @@ public final class Lacks {
                 .filter(items -> items.stream().noneMatch(blend.components()::contains))
                 .filter(items -> excused.stream()
                         .noneMatch(deviation -> deviation.item() != null && items.contains(deviation.item())))
-                .map(items -> Lack.ofComponent(items, making(blend.lot(), blend.entry(), blend.at()), blend.lot()));
+                .map(items -> Lack.ofComponent(items, making(TraceRef.lot(blend.lot()), blend.entry(), blend.at())));
     }
 
-    private static Happening making(long lot, long entry, Moment at) {
+    private static Happening making(TraceRef made, long entry, Moment at) {
         Moment start = Moment.at(at.early());
         Moment end = Moment.at(at.late());
-        return new Happening(TraceRef.lot(lot), entry, start, end, Set.of(), Set.of(), null, null);
+        return new Happening(made, entry, start, end, Set.of(), Set.of(), null, null);
     }
 }

@@ -4,6 +4,7 @@ import dev.sunthread.genealogy.records.Blending;
 import dev.sunthread.genealogy.records.LotRecords;
 import dev.sunthread.genealogy.records.LotSpan;
 import dev.sunthread.genealogy.records.Making;
+import dev.sunthread.genealogy.records.Unfilled;
 import dev.sunthread.genealogy.records.Unmade;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
@@ -113,11 +114,13 @@ final class LotHistory implements LotRecords {
     private final JdbcClient jdbc;
     private final long cutoff;
     private final Clocks clocks;
+    private final ContainerHistory containers;
 
     LotHistory(JdbcClient jdbc, long cutoff, Clocks clocks) {
         this.jdbc = jdbc;
         this.cutoff = cutoff;
         this.clocks = clocks;
+        this.containers = new ContainerHistory(jdbc, cutoff, clocks);
     }
 
     @Override
@@ -164,6 +167,16 @@ final class LotHistory implements LotRecords {
                 .query((row, number) ->
                         new Unmade(row.getLong(1), Sql.numbers(row, 3), clocks.told(null, row.getLong(2))))
                 .list();
+    }
+
+    @Override
+    public List<Making> labelled() {
+        return containers.labelled();
+    }
+
+    @Override
+    public List<Unfilled> unfilled() {
+        return containers.unfilled();
     }
 
     @Override

@@ -30,6 +30,9 @@ final class Draft {
     /** It shows that something else is missing, so nothing may befall it. */
     boolean needed;
 
+    /** It shows that a filling is missing, so that its scan of the container stays. */
+    boolean showsFilling;
+
     Draft(Happening happening, String id, String kind, Map<String, Object> body, @Nullable String station) {
         this.happening = happening;
         this.id = id;

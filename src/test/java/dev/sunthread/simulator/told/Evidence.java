@@ -6,6 +6,8 @@ import dev.sunthread.simulator.world.Heat;
 import dev.sunthread.simulator.world.Layout;
 import dev.sunthread.simulator.world.Layout.Operation;
 import dev.sunthread.simulator.world.Loading;
+import dev.sunthread.simulator.world.Source;
+import dev.sunthread.simulator.world.Supply;
 import dev.sunthread.simulator.world.Work;
 import java.util.ArrayList;
 import java.util.List;
@@ -82,6 +84,9 @@ final class Evidence {
         if (happening instanceof Work.Step step) {
             return step.uses().isEmpty() || step.units().stream().allMatch(unit -> workIsDemanded(index, unit, by));
         }
+        if (happening instanceof Supply.Filling filling) {
+            return filling.labels().stream().allMatch(label -> fillingIsDemanded(new Source(filling.lot(), label)));
+        }
         if (happening instanceof Loading.Charge charge) {
             return chargeIsDemanded(index, charge, by);
         }
@@ -101,6 +106,45 @@ final class Evidence {
             return carriedAway(index).stream().allMatch(carried -> isLoadedElsewhere(index, carried, by));
         }
         return true;
+    }
+
+    /** Whether it put something on top of a lot, or into a container that was filled before. */
+    boolean isOnTop(Draft draft) {
+        if (draft.happening instanceof Supply.Filling filling) {
+            return drafts.subList(0, drafts.indexOf(draft)).stream()
+                    .anyMatch(before -> before.happening instanceof Supply.Filling one
+                            && one.labels().stream().anyMatch(filling.labels()::contains));
+        }
+        return draft.happening instanceof Supply.Blend blend && blend.topUp();
+    }
+
+    private boolean fillingIsDemanded(Source filled) {
+        Optional<Draft> shows = drafts.stream()
+                .filter(Draft::isRecorded)
+                .filter(draft -> names(draft.happening, filled)
+                        && (!(draft.happening instanceof Work.Step) || isFilledOnce(filled)))
+                .findFirst();
+        shows.ifPresent(draft -> {
+            draft.needed = true;
+            draft.showsFilling = true;
+        });
+        return shows.isPresent();
+    }
+
+    private boolean isFilledOnce(Source filled) {
+        return drafts.stream()
+                        .filter(draft -> draft.happening instanceof Supply.Filling filling
+                                && filling.labels().contains(filled.container()))
+                        .count()
+                == 1;
+    }
+
+    private static boolean names(Happening happening, Source filled) {
+        return happening instanceof Loading.Charge charge && charge.source().equals(filled)
+                || happening instanceof Work.Step step
+                        && step.uses().stream().anyMatch(use -> use.source().equals(filled))
+                || happening instanceof Supply.Split split && split.from().equals(filled)
+                || happening instanceof Supply.Blend blend && blend.components().contains(filled);
     }
 
     private boolean workIsDemanded(int index, String unit, List<Draft> by) {

@@ -26,6 +26,8 @@ public enum Fault {
     LOST_COMPONENT,
     LOST_SUPPLIER_LOT,
     LOST_RECEIPT,
+    /** What was first filled into containers is missing, and another record names each of them with its lot. */
+    LOST_FILLING,
     LOST_BIRTH,
     /** Recorded after other things that happened later. */
     LATE,
@@ -51,8 +53,8 @@ public enum Fault {
     LOST_INSTALLATION_WORKED_ON,
     /** How a lot came about is missing, not only where it was bought. */
     LOST_MAKING,
-    /** What was filled into containers is missing. */
-    LOST_FILLING,
+    /** What was put on top of a lot, or into a container that was filled before, is missing. */
+    LOST_TOP_UP,
     /** A charge and the discharge before it are missing: only quantities could show it. */
     UNDETECTABLE_CHARGE;
 

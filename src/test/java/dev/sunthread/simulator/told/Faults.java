@@ -65,7 +65,7 @@ final class Faults {
             draft.fate = Fate.LOST;
         } else if (loss != null
                 && !loss.isCountedApart()
-                && chance.of(rates.of(Fault.VOIDED_SCAN))
+                && drawn(draft).of(rates.of(Fault.VOIDED_SCAN))
                 && evidence.demands(draft)) {
             draft.fate = Fate.TAKEN_BACK;
         } else if (NAMEABLE.contains(draft.kind)
@@ -78,8 +78,18 @@ final class Faults {
         }
     }
 
+    // how things in store came about draws by itself, so that plants known by their seed stay as they are
+    private Chance drawn(Draft draft) {
+        return draft.happening instanceof Supply && !draft.kind.equals("receipt")
+                ? new Chance(draft.id.hashCode())
+                : chance;
+    }
+
     private @Nullable Fault loss(Draft draft) {
         Fault loss = LOSSES.get(draft.kind);
+        if (evidence.isOnTop(draft)) {
+            return Fault.LOST_TOP_UP;
+        }
         if (loss == Fault.LOST_CHARGE && evidence.leavesBehind(draft)) {
             return Fault.LOST_CHARGE_LEFT_BEHIND;
         }
@@ -131,7 +141,9 @@ final class Faults {
                 && chance.of(rates.of(Fault.LOST_COMPONENT))) {
             draft.body.put("components", chance.some(list(draft.body, "components"), 1));
         }
-        if (draft.body.containsKey("container") && chance.of(rates.of(Fault.LOST_CONTAINER_SCAN))) {
+        if (draft.body.containsKey("container")
+                && chance.of(rates.of(Fault.LOST_CONTAINER_SCAN))
+                && !draft.showsFilling) {
             draft.body.remove("container");
         }
         if (draft.body.containsKey("uses")) {
@@ -147,10 +159,10 @@ final class Faults {
     }
 
     private void blurUse(Map<String, Object> use, Draft draft) {
-        if (chance.of(rates.of(Fault.LOST_CONTAINER_SCAN))) {
+        if (chance.of(rates.of(Fault.LOST_CONTAINER_SCAN)) && !draft.showsFilling) {
             use.remove("container");
         }
-        if (chance.of(rates.of(Fault.LOST_LOT_SCAN))) {
+        if (chance.of(rates.of(Fault.LOST_LOT_SCAN)) && !draft.showsFilling) {
             use.remove("lot");
             use.remove("container");
         }
