@@ -10,6 +10,7 @@ import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -135,9 +136,9 @@ final class MemoryLots implements LotRecords {
 
     @Override
     public List<Unmade> unmade() {
-        return signs.lots().stream()
+        return signs.lotsOrRemoved().stream()
                 .filter(signs::isUnmade)
-                .map(lot -> new Unmade(lot.id(), usedAs(lot), signs.first(lot)))
+                .map(lot -> new Unmade(lot.id(), itemsOf(lot), signs.first(lot)))
                 .toList();
     }
 
@@ -151,8 +152,9 @@ final class MemoryLots implements LotRecords {
         return containers.unfilled();
     }
 
-    private Set<Long> usedAs(TraceRef lot) {
-        return remembered
+    private Set<Long> itemsOf(TraceRef lot) {
+        Set<Long> known = new HashSet<>(items.of(lot));
+        remembered
                 .of("step")
                 .flatMap(one -> Remembered.list(one, "uses").stream())
                 .filter(use -> use.get("lot") != null
@@ -160,7 +162,8 @@ final class MemoryLots implements LotRecords {
                                 .lot(Objects.requireNonNull(use.get("lot")))
                                 .equals(lot))
                 .map(use -> remembered.numbers().item(text(use, "item")))
-                .collect(Collectors.toSet());
+                .forEach(known::add);
+        return known;
     }
 
     @Override

@@ -54,6 +54,7 @@ class OmissionTests {
                 "LOST_RUN_MEMBER",
                 "LOST_COMPONENT",
                 "LOST_RECEIPT",
+                "LOST_MAKING",
                 "LOST_FILLING"
             })
     void leavingOutOneRecordOnlyAddsToAnAnswerOrWeakensAClass(Fault fault) {

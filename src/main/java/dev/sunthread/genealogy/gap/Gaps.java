@@ -95,9 +95,23 @@ public final class Gaps {
     public void learnItems(Collection<Long> wanted) {
         Set<Long> missing = new HashSet<>(wanted);
         missing.removeAll(items);
-        if (missing.isEmpty()) {
-            return;
+        if (!missing.isEmpty()) {
+            learnAll(withMixedOf(missing));
         }
+    }
+
+    // what is mixed of an item by a formula may stand for it where the mix is not recorded
+    private Set<Long> withMixedOf(Set<Long> missing) {
+        Set<Long> all = new HashSet<>(missing);
+        Set<Long> mixed = records.demands().mixedOf(missing);
+        while (all.addAll(mixed)) {
+            mixed = records.demands().mixedOf(mixed);
+        }
+        return all;
+    }
+
+    private void learnAll(Set<Long> missing) {
+        missing.removeAll(items);
         items.addAll(missing);
         List<Lack> lacking = new ArrayList<>(
                 lacks.of(mayLack(demands(records.demands().demanding(missing)).flatMap(item -> item.of(missing)))));
@@ -128,11 +142,7 @@ public final class Gaps {
                     .noneMatch(Set::isEmpty);
             Set<Long> any = isAllTold ? Set.of() : records.lots().items();
             ofNoOrigin = Stream.concat(
-                            lacks
-                                    .ofUnmade(lots.stream()
-                                            .map(lot -> lot.orOfAny(any))
-                                            .toList())
-                                    .stream(),
+                            lots.stream().map(lot -> Lacks.ofUnmade(lot.orOfAny(any))),
                             containers.stream().map(one -> Lacks.ofUnfilled(one.orOfAny(any))))
                     .toList();
         }

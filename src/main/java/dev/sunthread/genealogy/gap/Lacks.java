@@ -101,27 +101,16 @@ public final class Lacks {
                 .toList();
     }
 
-    /** What lots of which no record tells where they came from may be, or may be made of. */
-    public List<Lack> ofUnmade(Collection<Unmade> lots) {
-        definitions.learn(lots.stream().flatMap(lot -> lot.items().stream()).collect(Collectors.toSet()));
-        return lots.stream().flatMap(this::origins).distinct().toList();
-    }
-
     /** What a container may be filled with if no record tells. */
     static Lack ofUnfilled(Unfilled one) {
         Moment before = new Moment(Long.MIN_VALUE, one.last().late());
         return Lack.ofComponent(one.items(), making(TraceRef.container(one.container()), 0, before));
     }
 
-    private Stream<Lack> origins(Unmade lot) {
+    /** What a lot of which no record tells where it came from may be, or may be made of. */
+    static Lack ofUnmade(Unmade lot) {
         Moment before = new Moment(Long.MIN_VALUE, lot.first().late());
-        Happening making = making(TraceRef.lot(lot.lot()), 0, before);
-        Stream<Set<Long>> components = lot.items().stream()
-                .flatMap(item -> InForce.at(before, item, definitions.structures(item)).stream())
-                .flatMap(formula -> formula.positions().values().stream());
-        return Stream.concat(Stream.of(lot.items()), components)
-                .distinct()
-                .map(items -> Lack.ofComponent(items, making));
+        return Lack.ofComponent(lot.items(), making(TraceRef.lot(lot.lot()), 0, before));
     }
 
     private boolean isDemanded(TraceRef unit) {

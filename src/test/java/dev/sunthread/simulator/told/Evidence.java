@@ -6,7 +6,6 @@ import dev.sunthread.simulator.world.Heat;
 import dev.sunthread.simulator.world.Layout;
 import dev.sunthread.simulator.world.Layout.Operation;
 import dev.sunthread.simulator.world.Loading;
-import dev.sunthread.simulator.world.Source;
 import dev.sunthread.simulator.world.Supply;
 import dev.sunthread.simulator.world.Work;
 import java.util.ArrayList;
@@ -22,10 +21,12 @@ final class Evidence {
 
     private final List<Draft> drafts;
     private final Truly truly;
+    private final StoreEvidence store;
 
     Evidence(List<Draft> drafts, Truly truly) {
         this.drafts = drafts;
         this.truly = truly;
+        this.store = new StoreEvidence(drafts);
     }
 
     /** Whether a charge left something behind that went along with other material later. */
@@ -85,7 +86,7 @@ final class Evidence {
             return step.uses().isEmpty() || step.units().stream().allMatch(unit -> workIsDemanded(index, unit, by));
         }
         if (happening instanceof Supply.Filling filling) {
-            return filling.labels().stream().allMatch(label -> fillingIsDemanded(new Source(filling.lot(), label)));
+            return store.demands(filling);
         }
         if (happening instanceof Loading.Charge charge) {
             return chargeIsDemanded(index, charge, by);
@@ -106,45 +107,6 @@ final class Evidence {
             return carriedAway(index).stream().allMatch(carried -> isLoadedElsewhere(index, carried, by));
         }
         return true;
-    }
-
-    /** Whether it put something on top of a lot, or into a container that was filled before. */
-    boolean isOnTop(Draft draft) {
-        if (draft.happening instanceof Supply.Filling filling) {
-            return drafts.subList(0, drafts.indexOf(draft)).stream()
-                    .anyMatch(before -> before.happening instanceof Supply.Filling one
-                            && one.labels().stream().anyMatch(filling.labels()::contains));
-        }
-        return draft.happening instanceof Supply.Blend blend && blend.topUp();
-    }
-
-    private boolean fillingIsDemanded(Source filled) {
-        Optional<Draft> shows = drafts.stream()
-                .filter(Draft::isRecorded)
-                .filter(draft -> names(draft.happening, filled)
-                        && (!(draft.happening instanceof Work.Step) || isFilledOnce(filled)))
-                .findFirst();
-        shows.ifPresent(draft -> {
-            draft.needed = true;
-            draft.showsFilling = true;
-        });
-        return shows.isPresent();
-    }
-
-    private boolean isFilledOnce(Source filled) {
-        return drafts.stream()
-                        .filter(draft -> draft.happening instanceof Supply.Filling filling
-                                && filling.labels().contains(filled.container()))
-                        .count()
-                == 1;
-    }
-
-    private static boolean names(Happening happening, Source filled) {
-        return happening instanceof Loading.Charge charge && charge.source().equals(filled)
-                || happening instanceof Work.Step step
-                        && step.uses().stream().anyMatch(use -> use.source().equals(filled))
-                || happening instanceof Supply.Split split && split.from().equals(filled)
-                || happening instanceof Supply.Blend blend && blend.components().contains(filled);
     }
 
     private boolean workIsDemanded(int index, String unit, List<Draft> by) {

@@ -26,6 +26,8 @@ public enum Fault {
     LOST_COMPONENT,
     LOST_SUPPLIER_LOT,
     LOST_RECEIPT,
+    /** How a lot came about is missing, not only where it was bought. */
+    LOST_MAKING,
     /** What was first filled into containers is missing, and another record names each of them with its lot. */
     LOST_FILLING,
     LOST_BIRTH,
@@ -51,8 +53,6 @@ public enum Fault {
     LOST_CHARGE_LEFT_BEHIND,
     /** An installation is missing, and something done to the child acted on the parent and all in it. */
     LOST_INSTALLATION_WORKED_ON,
-    /** How a lot came about is missing, not only where it was bought. */
-    LOST_MAKING,
     /** What was put on top of a lot, or into a container that was filled before, is missing. */
     LOST_TOP_UP,
     /** A charge and the discharge before it are missing: only quantities could show it. */

@@ -40,6 +40,7 @@ final class Faults {
     private final Rates rates;
     private final Chance chance;
     private final Evidence evidence;
+    private final StoreEvidence store;
     private final Truly truly;
 
     Faults(List<Draft> drafts, Rates rates, Chance chance, Truly truly) {
@@ -48,6 +49,7 @@ final class Faults {
         this.chance = chance;
         this.truly = truly;
         this.evidence = new Evidence(drafts, truly);
+        this.store = new StoreEvidence(drafts);
     }
 
     void befall() {
@@ -66,7 +68,8 @@ final class Faults {
         } else if (loss != null
                 && !loss.isCountedApart()
                 && drawn(draft).of(rates.of(Fault.VOIDED_SCAN))
-                && evidence.demands(draft)) {
+                && evidence.demands(draft)
+                && store.namesWhatCameOf(draft)) {
             draft.fate = Fate.TAKEN_BACK;
         } else if (NAMEABLE.contains(draft.kind)
                 && !(loss != null && loss.isCountedApart())
@@ -87,7 +90,7 @@ final class Faults {
 
     private @Nullable Fault loss(Draft draft) {
         Fault loss = LOSSES.get(draft.kind);
-        if (evidence.isOnTop(draft)) {
+        if (store.isOnTop(draft)) {
             return Fault.LOST_TOP_UP;
         }
         if (loss == Fault.LOST_CHARGE && evidence.leavesBehind(draft)) {
