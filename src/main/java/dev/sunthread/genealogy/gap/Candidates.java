@@ -58,9 +58,9 @@ public final class Candidates {
         List<LotSpan> components = lots.computeIfAbsent(componentsOf(lack.items()), this::spans);
         Map<Long, LotSpan> there = new HashMap<>();
         Stream.concat(
-                        spans.stream().filter(span -> span.mayBeThere(lack.window())),
+                        spans.stream().filter(span -> span.mayBeThere(lack.ofLots())),
                         components.stream()
-                                .filter(span -> span.from() <= lack.window().late()))
+                                .filter(span -> span.from() <= lack.ofLots().late()))
                 .filter(span -> !TraceRef.lot(span.lot()).equals(lack.made()))
                 .forEach(span -> there.merge(span.lot(), span, Candidates::longer));
         contents.learn(there.keySet().stream().map(TraceRef::lot).toList());

@@ -16,6 +16,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -61,9 +62,11 @@ public final class Gaps {
                 .filter(node -> node.kind() == TraceKind.LOT)
                 .map(TraceRef::id)
                 .toList();
-        return placed(Stream.concat(
-                lacks.ofBlends(records.lots().blends(lots)).stream(),
-                ofNoOrigin().stream().filter(lack -> made.contains(lack.made()))));
+        return placed(Stream.of(
+                        lacks.ofBlends(records.lots().blends(lots)).stream(),
+                        lacks.ofUnloadings(lots).stream(),
+                        ofNoOrigin().stream().filter(lack -> made.contains(lack.made())))
+                .flatMap(Function.identity()));
     }
 
     /** The gaps of children that these parents lack; all lacks of those that may lack one are made known. */

@@ -1,6 +1,7 @@
 package dev.sunthread.genealogy.gap;
 
 import dev.sunthread.genealogy.demand.RunDemand;
+import dev.sunthread.genealogy.position.Untold;
 import dev.sunthread.genealogy.records.Happening;
 import dev.sunthread.genealogy.walk.Edge;
 import dev.sunthread.genealogy.walk.Moment;
@@ -32,6 +33,11 @@ record Lack(
         return new Lack(items, Set.of(), where, null, where.at(), Long.MAX_VALUE, null);
     }
 
+    /** What of a load of the item, of which no record tells, went along with something later. */
+    static Lack ofLoad(Untold load, Happening where, @Nullable TraceRef made) {
+        return new Lack(Set.of(load.item()), Set.of(), where, null, load.at(), Long.MAX_VALUE, made);
+    }
+
     static Lack ofRun(RunDemand run, Happening where) {
         return new Lack(Set.of(), Set.of(run), where, null, where.at(), Long.MAX_VALUE, null);
     }
@@ -58,6 +64,11 @@ record Lack(
     /** The parent that lacks a record of a child. */
     TraceRef parent() {
         return where.units().iterator().next();
+    }
+
+    /** When a lot that is lacking had to be there. */
+    Moment ofLots() {
+        return isOfChild() ? window() : present;
     }
 
     Moment window() {

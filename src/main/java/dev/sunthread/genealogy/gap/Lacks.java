@@ -21,7 +21,6 @@ import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -39,7 +38,7 @@ public final class Lacks {
     private final Reach reach;
     private final Definitions definitions;
     private final Signs signs;
-    private final MaterialEdges material;
+    private final UseLacks uses;
     private final Map<TraceRef, List<Lack>> known = new HashMap<>();
 
     public Lacks(
@@ -56,7 +55,7 @@ public final class Lacks {
         this.reach = reach;
         this.definitions = definitions;
         this.signs = signs;
-        this.material = material;
+        this.uses = new UseLacks(records.uses(), readings, material);
     }
 
     /** What these units lack. */
@@ -77,12 +76,17 @@ public final class Lacks {
 
     /** Uses in these happenings of which no record tells what was loaded. */
     public List<Lack> inUsesOf(Collection<Happening> happenings) {
-        return uncovered(readings.usesIn(happenings));
+        return uses.of(readings.usesIn(happenings));
     }
 
     /** Uses of these items in the whole plant of which no record tells what was loaded. */
     public List<Lack> inUsesOfItems(Collection<Long> items) {
-        return uncovered(records.uses().unscanned(items));
+        return uses.ofItems(items);
+    }
+
+    /** What lots lack as which positions were unloaded. */
+    public List<Lack> ofUnloadings(Collection<Long> lots) {
+        return uses.ofUnloadings(lots);
     }
 
     public List<Lack> ofBlends(Collection<Blending> blends) {
@@ -184,23 +188,6 @@ public final class Lacks {
         return new UnitLacks(course, definitions.routes(own.item()), definitions.structures(own.item())).all();
     }
 
-    private List<Lack> uncovered(Collection<RecordedUse> uses) {
-        List<RecordedUse> open =
-                uses.stream().filter(use -> !material.isCovered(use)).toList();
-        Map<TraceRef, Happening> steps = readings
-                .of(open.stream().map(RecordedUse::step).toList())
-                .stream()
-                .collect(Collectors.toMap(Happening::node, step -> step));
-        Set<Lack> lacks = new HashSet<>();
-        for (RecordedUse use : open) {
-            Happening step = steps.get(use.step());
-            if (step != null && use.item() != null) {
-                lacks.add(Lack.ofMaterial(Set.of(use.item()), step));
-            }
-        }
-        return List.copyOf(lacks);
-    }
-
     private Stream<Lack> components(Blending blend, List<Deviation> excused) {
         List<StructureRevision> formulas = definitions.structures(blend.item());
         return InForce.at(blend.at(), blend.item(), formulas).stream()
@@ -212,7 +199,7 @@ public final class Lacks {
                 .map(items -> Lack.ofComponent(items, making(TraceRef.lot(blend.lot()), blend.entry(), blend.at())));
     }
 
-    private static Happening making(TraceRef made, long entry, Moment at) {
+    static Happening making(TraceRef made, long entry, Moment at) {
         Moment start = Moment.at(at.early());
         Moment end = Moment.at(at.late());
         return new Happening(made, entry, start, end, Set.of(), Set.of(), null, null);

@@ -5,6 +5,8 @@ import dev.sunthread.simulator.told.Draft.Fate;
 import dev.sunthread.simulator.world.Heat;
 import dev.sunthread.simulator.world.Supply;
 import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -35,6 +37,9 @@ final class Faults {
     /** What a line that can't be read can name whole. */
     private static final Set<String> NAMEABLE =
             Set.of("step", "charge", "discharge", "clean-point", "installation", "removal", "receipt", "birth");
+
+    private static final Set<@Nullable Fault> COUNTED_APART_ONCE = new HashSet<>(EnumSet.of(
+            Fault.LOST_MAKING, Fault.LOST_FILLING, Fault.LOST_CHARGE_LEFT_BEHIND, Fault.LOST_INSTALLATION_WORKED_ON));
 
     private final List<Draft> drafts;
     private final Rates rates;
@@ -67,13 +72,13 @@ final class Faults {
             draft.fate = Fate.LOST;
         } else if (loss != null
                 && !loss.isCountedApart()
-                && drawn(draft).of(rates.of(Fault.VOIDED_SCAN))
+                && drawn(draft, loss).of(rates.of(Fault.VOIDED_SCAN))
                 && evidence.demands(draft)
                 && store.namesWhatCameOf(draft)) {
             draft.fate = Fate.TAKEN_BACK;
         } else if (NAMEABLE.contains(draft.kind)
                 && !(loss != null && loss.isCountedApart())
-                && chance.of(rates.of(Fault.UNREADABLE_LINE))
+                && drawn(draft, loss).of(rates.of(Fault.UNREADABLE_LINE))
                 && evidence.demands(draft)) {
             draft.fate = Fate.UNREADABLE;
         } else if (draft.kind.equals("cure-run") && chance.of(rates.of(Fault.LOST_RUN_MEMBER))) {
@@ -81,11 +86,9 @@ final class Faults {
         }
     }
 
-    // how things in store came about draws by itself, so that plants known by their seed stay as they are
-    private Chance drawn(Draft draft) {
-        return draft.happening instanceof Supply && !draft.kind.equals("receipt")
-                ? new Chance(draft.id.hashCode())
-                : chance;
+    // what was counted apart once draws by itself, so that plants known by their seed stay as they are
+    private Chance drawn(Draft draft, @Nullable Fault loss) {
+        return COUNTED_APART_ONCE.contains(loss) ? new Chance(draft.id.hashCode()) : chance;
     }
 
     private @Nullable Fault loss(Draft draft) {
