@@ -46,7 +46,14 @@ public class Holds {
                 .param("subject", subject.id())
                 .param("reason", reason)
                 .update();
-        changed();
+        sole.known(HOLDS).remove(subject);
+        sole.known(TOUCHED).clear();
+    }
+
+    /** Says that these things were not there before a transaction that records alone, so that no hold is on them. */
+    public void begin(TraceKind kind, Collection<Long> subjects) {
+        Map<TraceRef, List<OpenHold>> known = sole.known(HOLDS);
+        subjects.forEach(subject -> known.put(new TraceRef(kind, subject), List.of()));
     }
 
     /** The reasons why this may not move on; empty if it may. */
@@ -93,7 +100,7 @@ public class Holds {
                 .collect(Collectors.groupingBy(OpenHold::subject));
     }
 
-    void changed() {
+    void released() {
         sole.known(HOLDS).clear();
         sole.known(TOUCHED).clear();
     }

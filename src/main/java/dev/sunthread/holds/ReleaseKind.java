@@ -61,7 +61,7 @@ class ReleaseKind implements Kind<ReleaseKind.Body> {
                         fact.body().entry(),
                         fact.body().hold())
                 .update();
-        holds.changed();
+        holds.released();
         if (released == 0) {
             throw Unreadable.at(
                     "body.entry",

@@ -13,7 +13,7 @@ import java.util.Map;
 public final class Restoration {
 
     private static final int PLACED_AT_ONCE = 500;
-    private static final int COUNTED_AT_TIMES = 4;
+    private static final int COUNTED_AT_TIMES = 2;
 
     /** An envelope as it once came into a ledger. */
     public record Entered(Envelope envelope, Recorded recorded) {}

@@ -10,9 +10,10 @@ public final class Assemblies {
             WITH RECURSIVE up (unit, other, during) AS (
               SELECT u, u, tstzrange(NULL, NULL) FROM unnest(:units) u
               UNION
-              SELECT x.unit, pp.parent, x.during * s.during
-              FROM up x JOIN production.stay s ON s.child_unit = x.other AND s.applied AND s.during && x.during
-              JOIN production.parent_position pp ON pp.id = s.parent_position)
+              SELECT x.unit, pp.parent, x.during * s.during FROM up x
+              CROSS JOIN LATERAL (
+                SELECT s.parent_position, s.applied, s.during FROM production.stay s WHERE s.child_unit = x.other OFFSET 0) s
+              JOIN production.parent_position pp ON pp.id = s.parent_position WHERE s.applied AND s.during && x.during)
             """;
 
     /** A table {@code up} of unit, other and during: the unit itself and all that it was inside of, and when. */
@@ -27,10 +28,12 @@ public final class Assemblies {
             , around (unit, other, during) AS (
               SELECT unit, other, during FROM up
               UNION
-              SELECT x.unit, s.child_unit, x.during * s.during
-              FROM around x JOIN production.parent_position pp ON pp.parent = x.other
-              JOIN production.stay s ON s.parent_position = pp.id AND s.applied AND s.during && x.during
-              WHERE s.child_unit IS NOT NULL),
+              SELECT x.unit, s.child_unit, x.during * s.during FROM around x
+              CROSS JOIN LATERAL (
+                SELECT pp.id FROM production.parent_position pp WHERE pp.parent = x.other OFFSET 0) p
+              CROSS JOIN LATERAL (
+                SELECT s.child_unit, s.applied, s.during FROM production.stay s WHERE s.parent_position = p.id OFFSET 0) s
+              WHERE s.child_unit IS NOT NULL AND s.applied AND s.during && x.during),
             carried (unit, carrier, during) AS (
               SELECT x.unit, c.carrier, x.during * c.during
               FROM around x CROSS JOIN LATERAL (

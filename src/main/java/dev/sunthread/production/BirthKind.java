@@ -24,12 +24,14 @@ class BirthKind implements Kind<BirthKind.Body> {
             String station) {}
 
     private final Units units;
+    private final UnitLives lives;
     private final Stations stations;
     private final EarlierEntries earlier;
     private final JdbcClient jdbc;
 
-    BirthKind(Units units, Stations stations, EarlierEntries earlier, JdbcClient jdbc) {
+    BirthKind(Units units, UnitLives lives, Stations stations, EarlierEntries earlier, JdbcClient jdbc) {
         this.units = units;
+        this.lives = lives;
         this.stations = stations;
         this.earlier = earlier;
         this.jdbc = jdbc;
@@ -62,16 +64,17 @@ class BirthKind implements Kind<BirthKind.Body> {
                 .param(station)
                 .param(fact.occurredAt())
                 .update();
+        lives.areBorn(born.keySet());
     }
 
     private void serialsAreGivenOnce(Fact<Body> fact, Map<Long, UnitName> named) {
-        Set<Long> before = units.born(named.keySet());
+        Set<Long> before = lives.born(named.keySet());
         named.forEach((unit, name) -> {
             if (before.contains(unit)) {
                 fact.breaks(
                         "serial-is-given-once",
                         "Serial " + name + " was given before, recorded "
-                                + earlier.words(units.birthOf(unit), fact.occurredAt()),
+                                + earlier.words(lives.birthOf(unit), fact.occurredAt()),
                         "Find out which body carries it; relabel the other",
                         TraceRef.unit(unit));
             }

@@ -5,7 +5,6 @@ import dev.sunthread.ledger.Fact;
 import dev.sunthread.materials.LotRules;
 import dev.sunthread.materials.Lots;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -47,11 +46,13 @@ class Children {
         units.lock(child.unit() == null ? List.of(parent) : List.of(child.unit(), parent));
     }
 
-    /** Brings the state in line after something was recorded of a child at a position; gives what was touched. */
-    Map<Long, Boolean> follow(Child child, @Nullable Long position) {
-        return child.unit() != null
-                ? stays.followUnit(child.unit())
-                : stays.followPosition(Objects.requireNonNull(position));
+    /** Brings the state in line after a removal of a child from a position was recorded. */
+    void follow(Child child, @Nullable Long position) {
+        if (child.unit() != null) {
+            stays.followUnit(child.unit());
+        } else {
+            stays.followPosition(Objects.requireNonNull(position));
+        }
     }
 
     /** Brings the state in line after an installation or removal was withdrawn. */

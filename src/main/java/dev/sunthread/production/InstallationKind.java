@@ -6,8 +6,8 @@ import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Kind;
 import dev.sunthread.ledger.body.Field;
 import dev.sunthread.ledger.body.Unreadable;
+import java.sql.Types;
 import java.util.Arrays;
-import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -24,9 +24,16 @@ class InstallationKind implements Kind<InstallationKind.Body> {
             @Field("The station where it was done") @Nullable
             String station) {}
 
+    private static final String INSERT = Stays.WITH_POSITION + """
+            INSERT INTO production.installation
+              (entry, child_unit, child_lot, quantity, unit_of_measure, parent_position, station, installed_at)
+            SELECT :entry, :unit, :lot, :quantity, :unitOfMeasure, position.id, :station, :at FROM position
+            """;
+
     private final Units units;
     private final Stations stations;
     private final Children children;
+    private final Stays stays;
     private final InstallationRules rules;
     private final TypedLabels typed;
     private final JdbcClient jdbc;
@@ -35,12 +42,14 @@ class InstallationKind implements Kind<InstallationKind.Body> {
             Units units,
             Stations stations,
             Children children,
+            Stays stays,
             InstallationRules rules,
             TypedLabels typed,
             JdbcClient jdbc) {
         this.units = units;
         this.stations = stations;
         this.children = children;
+        this.stays = stays;
         this.rules = rules;
         this.typed = typed;
         this.jdbc = jdbc;
@@ -68,24 +77,19 @@ class InstallationKind implements Kind<InstallationKind.Body> {
         long parent = units.known(body.parent(), "body.parent");
         nothingIsPutIntoItself(child, parent);
         children.lock(child, parent);
-        long position = rules.before(fact, child, parent);
-        jdbc.sql("""
-                        INSERT INTO production.installation
-                          (entry, child_unit, child_lot, quantity, unit_of_measure, parent_position, station, installed_at)
-                        VALUES (?, ?, ?, ?, ?, ?, ?, ?)
-                        """)
-                .param(fact.entry())
-                .param(child.unit())
-                .param(child.lot())
-                .param(body.child().quantity())
-                .param(body.child().unitOfMeasure())
-                .param(position)
-                .param(stations.idOf(body.station(), "body.station"))
-                .param(fact.occurredAt())
+        rules.before(fact, child, parent);
+        jdbc.sql(INSERT)
+                .param("entry", fact.entry())
+                .param("unit", child.unit(), Types.BIGINT)
+                .param("lot", child.lot(), Types.BIGINT)
+                .param("quantity", body.child().quantity(), Types.NUMERIC)
+                .param("unitOfMeasure", body.child().unitOfMeasure(), Types.VARCHAR)
+                .param("parent", parent)
+                .param("position", body.position())
+                .param("station", stations.idOf(body.station(), "body.station"), Types.BIGINT)
+                .param("at", fact.occurredAt())
                 .update();
-        boolean applied =
-                Objects.requireNonNull(children.follow(child, position).get(fact.entry()));
-        rules.after(fact, child, parent, applied);
+        rules.after(fact, child, parent, stays.begin(fact.entry()));
         UnitName unit = body.child().unit();
         typed.name(
                 fact,

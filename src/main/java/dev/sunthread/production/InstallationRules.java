@@ -13,7 +13,6 @@ class InstallationRules {
     private final UnitRules unitRules;
     private final Children children;
     private final Structures structures;
-    private final Stays stays;
     private final JoinRules joinRules;
     private final TakenPlaces takenPlaces;
 
@@ -21,19 +20,17 @@ class InstallationRules {
             UnitRules unitRules,
             Children children,
             Structures structures,
-            Stays stays,
             JoinRules joinRules,
             TakenPlaces takenPlaces) {
         this.unitRules = unitRules;
         this.children = children;
         this.structures = structures;
-        this.stays = stays;
         this.joinRules = joinRules;
         this.takenPlaces = takenPlaces;
     }
 
-    /** What must hold before; gives the parent's position. */
-    long before(Fact<InstallationKind.Body> fact, Children.Child child, long parent) {
+    /** What must hold before. */
+    void before(Fact<InstallationKind.Body> fact, Children.Child child, long parent) {
         InstallationKind.Body body = fact.body();
         unitRules.unitsMayMoveOn(fact, Map.of(parent, body.parent()));
         children.partMayBeTaken(fact, body.child());
@@ -42,7 +39,6 @@ class InstallationRules {
         }
         positionTakesTheItem(fact, child, parent);
         joinRules.mayBeJoined(fact, child, parent);
-        return stays.position(parent, body.position());
     }
 
     private void positionTakesTheItem(Fact<InstallationKind.Body> fact, Children.Child child, long parent) {

@@ -25,12 +25,14 @@ class ScrapKind implements Kind<ScrapKind.Body> {
             String station) {}
 
     private final Units units;
+    private final UnitLives lives;
     private final UnitRules rules;
     private final Stations stations;
     private final JdbcClient jdbc;
 
-    ScrapKind(Units units, UnitRules rules, Stations stations, JdbcClient jdbc) {
+    ScrapKind(Units units, UnitLives lives, UnitRules rules, Stations stations, JdbcClient jdbc) {
         this.units = units;
+        this.lives = lives;
         this.rules = rules;
         this.stations = stations;
         this.jdbc = jdbc;
@@ -66,11 +68,11 @@ class ScrapKind implements Kind<ScrapKind.Body> {
                 .param(stations.idOf(body.station(), "body.station"))
                 .params(body.why(), fact.occurredAt())
                 .update();
-        units.scrappingsChanged();
+        lives.areScrapped(scrapped.keySet());
     }
 
     private void unitIsScrappedOnce(Fact<Body> fact, Map<Long, UnitName> named) {
-        Set<Long> before = units.scrapped(named.keySet(), fact.occurredAt());
+        Set<Long> before = lives.scrapped(named.keySet(), fact.occurredAt());
         named.forEach((unit, name) -> {
             if (before.contains(unit)) {
                 fact.breaks(

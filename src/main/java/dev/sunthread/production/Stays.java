@@ -2,9 +2,7 @@ package dev.sunthread.production;
 
 import java.time.OffsetDateTime;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -28,12 +26,15 @@ public class Stays {
             SELECT entry, child_unit, child_lot, parent_position, during, applied FROM production.staying
             """;
 
-    /** Empty if another writer made the position since the statement began. */
-    private static final String KNOWN_POSITION = """
+    /**
+     * A table {@code position} of the {@code id} of the {@code :position} of a {@code :parent}, known from now on; empty if
+     * another writer, that did not lock the parent, made it since the statement began.
+     */
+    static final String WITH_POSITION = """
             WITH known AS (SELECT id FROM production.parent_position WHERE parent = :parent AND position = :position),
             made AS (INSERT INTO production.parent_position (parent, position)
-              SELECT :parent, :position WHERE NOT EXISTS (SELECT FROM known) ON CONFLICT DO NOTHING RETURNING id)
-            SELECT id FROM known UNION ALL SELECT id FROM made
+              SELECT :parent, :position WHERE NOT EXISTS (SELECT FROM known) ON CONFLICT DO NOTHING RETURNING id),
+            position AS (SELECT id FROM known UNION ALL SELECT id FROM made)
             """;
 
     private static final String AT_POSITION =
@@ -47,7 +48,7 @@ public class Stays {
 
     /** The position of a parent, known from now on. */
     long position(long parent, String position) {
-        return jdbc.sql(KNOWN_POSITION)
+        return jdbc.sql(WITH_POSITION + "SELECT id FROM position")
                 .param("parent", parent)
                 .param("position", position)
                 .query(Long.class)
@@ -63,32 +64,33 @@ public class Stays {
     }
 
     /**
-     * Brings the state of a unit, and of what shares its positions, in line with history; gives each installation that is
-     * touched, and whether it is applied or kept apart because it contradicts an earlier record.
+     * Adds the stay of an installation that was just recorded, which changes no other's: those recorded before go first.
+     * Gives whether it is applied, or kept apart because it contradicts one of them.
      */
-    Map<Long, Boolean> followUnit(long unit) {
-        return follow(OF_UNIT, unit);
+    boolean begin(long entry) {
+        return jdbc.sql(INSERT_FROM_HISTORY + " WHERE entry = ? RETURNING applied")
+                .param(entry)
+                .query(Boolean.class)
+                .single();
+    }
+
+    /** Brings the state of a unit, and of what shares its positions, in line with history. */
+    void followUnit(long unit) {
+        follow(OF_UNIT, unit);
     }
 
     /** Brings the state of a position in line with history; enough for a part that is known by its lot only. */
-    Map<Long, Boolean> followPosition(long position) {
-        return follow(AT_POSITION, position);
+    void followPosition(long position) {
+        follow(AT_POSITION, position);
     }
 
-    /** Gives the installations that are touched, and whether each is applied. */
-    private Map<Long, Boolean> follow(String entries, long id) {
-        Map<Long, Boolean> applied = new HashMap<>();
+    private void follow(String entries, long id) {
         // an array is read first, whatever the planner thinks of the sizes
         String touched = " = ANY (ARRAY(" + entries + "))";
         jdbc.sql("DELETE FROM production.stay s WHERE s.entry" + touched)
                 .param("id", id)
                 .update();
-        jdbc.sql(INSERT_FROM_HISTORY + " WHERE entry" + touched + " RETURNING entry, applied")
-                .param("id", id)
-                .query(row -> {
-                    applied.put(row.getLong(1), row.getBoolean(2));
-                });
-        return applied;
+        jdbc.sql(INSERT_FROM_HISTORY + " WHERE entry" + touched).param("id", id).update();
     }
 
     /** Whether the child is in the parent at a time, as state has it. */

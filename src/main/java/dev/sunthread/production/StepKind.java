@@ -48,13 +48,15 @@ class StepKind implements Kind<StepKind.Body> {
     private final Stations stations;
     private final StepRules rules;
     private final StepUses uses;
+    private final OperationEnds ends;
     private final JdbcClient jdbc;
 
-    StepKind(Units units, Stations stations, StepRules rules, StepUses uses, JdbcClient jdbc) {
+    StepKind(Units units, Stations stations, StepRules rules, StepUses uses, OperationEnds ends, JdbcClient jdbc) {
         this.units = units;
         this.stations = stations;
         this.rules = rules;
         this.uses = uses;
+        this.ends = ends;
         this.jdbc = jdbc;
     }
 
@@ -92,6 +94,7 @@ class StepKind implements Kind<StepKind.Body> {
                 .param("end", fact.occurredAt())
                 .param("units", worked.keySet().toArray(Long[]::new))
                 .update();
+        ends.add(fact.entry(), body.operation(), worked.keySet(), fact.occurredAt());
         rules.unitsMayBeWorkedOn(fact, worked);
         List<TakenInRules.Taken> taken = uses.record(fact);
         recordValues(fact.entry(), body.values());

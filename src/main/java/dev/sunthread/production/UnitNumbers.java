@@ -26,10 +26,12 @@ class UnitNumbers {
                     + " AS k (serial, item, issuer) ";
 
     private final Remembered remembered;
+    private final NewUnits newUnits;
     private final JdbcClient jdbc;
 
-    UnitNumbers(Remembered remembered, JdbcClient jdbc) {
+    UnitNumbers(Remembered remembered, NewUnits newUnits, JdbcClient jdbc) {
         this.remembered = remembered;
+        this.newUnits = newUnits;
         this.jdbc = jdbc;
     }
 
@@ -55,7 +57,9 @@ class UnitNumbers {
                             "INSERT INTO production.unit (serial, item, issuer) SELECT k.serial, k.item, k.issuer"
                                     + KEYS + "ON CONFLICT DO NOTHING")
                     .update();
-            numbers.putAll(find(unknown));
+            Map<Key, Long> made = find(unknown);
+            newUnits.areMade(made.values());
+            numbers.putAll(made);
         }
         return numbers;
     }

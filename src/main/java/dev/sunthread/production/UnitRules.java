@@ -14,18 +14,18 @@ import org.springframework.stereotype.Component;
 @Component
 public class UnitRules {
 
-    private final Units units;
+    private final UnitLives lives;
     private final Holds holds;
 
-    UnitRules(Units units, Holds holds) {
-        this.units = units;
+    UnitRules(UnitLives lives, Holds holds) {
+        this.lives = lives;
         this.holds = holds;
     }
 
     /** Each unit is born, not scrapped and not on hold; gives those that are on hold. */
     public Set<Long> unitsMayMoveOn(Fact<?> fact, Map<Long, UnitName> named) {
-        Set<Long> born = units.born(named.keySet());
-        Set<Long> scrapped = units.scrapped(named.keySet(), fact.occurredAt());
+        Set<Long> born = lives.born(named.keySet());
+        Set<Long> scrapped = lives.scrapped(named.keySet(), fact.occurredAt());
         Map<Long, List<OpenHold>> open = holds.on(TraceKind.UNIT, named.keySet());
         named.forEach((unit, name) -> {
             unitIsBorn(fact, name, unit, born);
@@ -42,7 +42,7 @@ public class UnitRules {
     }
 
     void unitsAreBorn(Fact<?> fact, Map<Long, UnitName> named) {
-        Set<Long> born = units.born(named.keySet());
+        Set<Long> born = lives.born(named.keySet());
         named.forEach((unit, name) -> unitIsBorn(fact, name, unit, born));
     }
 

@@ -2,28 +2,20 @@ package dev.sunthread.production;
 
 import dev.sunthread.catalog.Items;
 import dev.sunthread.kernel.UnitId;
-import dev.sunthread.ledger.Known;
-import dev.sunthread.ledger.Remembered;
 import dev.sunthread.ledger.SoleWriter;
-import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.IntFunction;
-import java.util.stream.Collectors;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
 /** Serialised things. A serial that is named before its birth is known from then on, so that nothing recorded is lost. */
 @Repository
 public class Units {
-
-    private static final String SCRAPPINGS = "scrappings";
 
     private final Items items;
     private final UnitNumbers numbers;
@@ -91,54 +83,5 @@ public class Units {
                 .param(units.toArray(Long[]::new))
                 .query()
                 .listOfRows();
-    }
-
-    /** Which of these have a birth record. */
-    Set<Long> born(Collection<Long> units) {
-        return Remembered.each(sole.known("births"), units, this::askBorn).keySet();
-    }
-
-    // only that a unit is born stays true until a withdrawal
-    private Map<Long, Boolean> askBorn(Collection<Long> units) {
-        Map<Long, Boolean> born = new HashMap<>();
-        jdbc.sql("SELECT b.unit FROM production.birth b WHERE b.unit = ANY (:units) AND " + Known.now("b.entry"))
-                .param("units", units.toArray(Long[]::new))
-                .query(row -> {
-                    born.put(row.getLong(1), true);
-                });
-        return born;
-    }
-
-    /** The entry that first told the birth of a unit that is born. */
-    long birthOf(long unit) {
-        return jdbc.sql("SELECT min(b.entry) FROM production.birth b WHERE b.unit = ? AND " + Known.now("b.entry"))
-                .param(unit)
-                .query(Long.class)
-                .single();
-    }
-
-    /** Which of these were scrapped by a time. */
-    Set<Long> scrapped(Collection<Long> units, OffsetDateTime at) {
-        Map<Long, OffsetDateTime> first = Remembered.each(sole.known(SCRAPPINGS), units, this::askFirstScrapped);
-        return units.stream()
-                .filter(unit -> !first.getOrDefault(unit, OffsetDateTime.MAX).isAfter(at))
-                .collect(Collectors.toSet());
-    }
-
-    private Map<Long, OffsetDateTime> askFirstScrapped(Collection<Long> units) {
-        Map<Long, OffsetDateTime> first = new HashMap<>();
-        units.forEach(unit -> first.put(unit, OffsetDateTime.MAX));
-        jdbc.sql("SELECT s.unit, min(s.scrapped_at) FROM production.scrapping s WHERE s.unit = ANY (:units) AND "
-                        + Known.now("s.entry") + " GROUP BY s.unit")
-                .param("units", units.toArray(Long[]::new))
-                .query(row -> {
-                    first.put(row.getLong(1), row.getObject(2, OffsetDateTime.class));
-                });
-        return first;
-    }
-
-    /** Says that units were scrapped by what is being recorded. */
-    void scrappingsChanged() {
-        sole.known(SCRAPPINGS).clear();
     }
 }

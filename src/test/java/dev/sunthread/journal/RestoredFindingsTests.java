@@ -3,6 +3,7 @@ package dev.sunthread.journal;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.sunthread.ledger.Door;
+import dev.sunthread.production.Stays;
 import dev.sunthread.testing.Plant;
 import dev.sunthread.testing.SunthreadTest;
 import dev.sunthread.testing.TestDatabase;
@@ -29,6 +30,9 @@ class RestoredFindingsTests {
 
     @Autowired
     Restores restores;
+
+    @Autowired
+    Stays stays;
 
     @Autowired
     JdbcClient jdbc;
@@ -111,6 +115,35 @@ class RestoredFindingsTests {
         workshop.pull("09:55", "P2", "RCV R2", "pass");
         assertThat(rules()).contains("operation-is-on-the-route", "equipment-was-good-at-its-last-check");
         findingsStayTheSame();
+    }
+
+    @Test
+    void areTheSameWhenPlacesAndOperationsComeAndGo() throws IOException {
+        Workshop workshop = Workshop.released(door);
+        Plant plant = workshop.plant();
+        workshop.demandingRoute();
+        plant.remove("08:50", "RCV R1", "WALL W1");
+        plant.install("08:40", "RCV R1", "WALL W1", "1");
+        plant.install("09:00", "RCV R2", "WALL W1", "2");
+        String first = plant.lastId();
+        plant.install("09:10", "RCV R3", "WALL W1", "2");
+        plant.install("08:55", "RCV R2", "WALL W2", "2");
+        plant.undo("09:20", first);
+        plant.install("09:30", "RCV R4", "WALL W1", "2");
+        workshop.step("09:40", "coat", "RCV R5");
+        workshop.step("09:35", "bond", "RCV R5");
+        String bond = plant.lastId();
+        workshop.step("09:45", "coat", "RCV R5");
+        plant.undo("09:50", bond);
+        workshop.step("09:55", "coat", "RCV R5");
+        plant.install("10:00", "RCV R5", "WALL W2", "1");
+        assertThat(rules())
+                .contains(
+                        "position-holds-one-thing",
+                        "nothing-is-in-two-places",
+                        "earlier-operations-are-done-before-the-next");
+        findingsStayTheSame();
+        assertThat(stays.differencesFromHistory()).isEmpty();
     }
 
     private void findingsStayTheSame() throws IOException {
