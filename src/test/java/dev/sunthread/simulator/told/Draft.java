@@ -30,8 +30,8 @@ final class Draft {
     /** It shows that something else is missing, so nothing may befall it. */
     boolean needed;
 
-    /** It shows that a filling is missing, so that its scan of the container stays. */
-    boolean showsFilling;
+    /** What it scanned is named by nothing else that stays, so its scans stay. */
+    boolean keepsScans;
 
     Draft(Happening happening, String id, String kind, Map<String, Object> body, @Nullable String station) {
         this.happening = happening;

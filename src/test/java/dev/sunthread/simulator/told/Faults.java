@@ -149,7 +149,7 @@ final class Faults {
         }
         if (draft.body.containsKey("container")
                 && chance.of(rates.of(Fault.LOST_CONTAINER_SCAN))
-                && !draft.showsFilling) {
+                && !draft.keepsScans) {
             draft.body.remove("container");
         }
         if (draft.body.containsKey("uses")) {
@@ -165,10 +165,10 @@ final class Faults {
     }
 
     private void blurUse(Map<String, Object> use, Draft draft) {
-        if (chance.of(rates.of(Fault.LOST_CONTAINER_SCAN)) && !draft.showsFilling) {
+        if (chance.of(rates.of(Fault.LOST_CONTAINER_SCAN)) && !draft.keepsScans) {
             use.remove("container");
         }
-        if (chance.of(rates.of(Fault.LOST_LOT_SCAN)) && !draft.showsFilling) {
+        if (chance.of(rates.of(Fault.LOST_LOT_SCAN)) && !draft.keepsScans) {
             use.remove("lot");
             use.remove("container");
         }

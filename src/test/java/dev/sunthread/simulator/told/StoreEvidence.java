@@ -42,7 +42,7 @@ final class StoreEvidence {
                 .findFirst();
         shows.ifPresent(draft -> {
             draft.needed = true;
-            draft.showsFilling = true;
+            draft.keepsScans = true;
         });
         return shows.isPresent();
     }
@@ -71,6 +71,28 @@ final class StoreEvidence {
             found.forEach(one -> one.needed = true);
         }
         return named;
+    }
+
+    /** Whether what came about is named by a record that stays, or by none that was taken back. */
+    boolean keepsWhatCameOf(Supply supply) {
+        return made(supply).stream().allMatch(this::isKept);
+    }
+
+    private boolean isKept(String lot) {
+        List<Draft> naming = drafts.stream()
+                .filter(draft -> namesLot(draft.happening, lot) || isDrawn(draft.happening, lot))
+                .toList();
+        Optional<Draft> kept = naming.stream().filter(Draft::isRecorded).findFirst();
+        kept.ifPresent(draft -> {
+            draft.needed = true;
+            draft.keepsScans = true;
+        });
+        return kept.isPresent() || naming.stream().noneMatch(draft -> draft.fate == Draft.Fate.TAKEN_BACK);
+    }
+
+    private static boolean isDrawn(Happening happening, String lot) {
+        return happening instanceof Work.Step step
+                && step.uses().stream().anyMatch(use -> use.source().lot().equals(lot));
     }
 
     private boolean find(String lot, List<Draft> found) {
