@@ -117,12 +117,12 @@ public class Bench {
     private static Verdict withFindings(Verdict said, List<RaisedFinding> findings) {
         return findings.isEmpty() || said.outcome() != Verdict.Outcome.ACCEPTED
                 ? said
-                : Verdict.noted(said.said(), Say.of("noted", findings.get(0).sentence()));
+                : Verdict.noted(said.said(), Say.noted(findings.get(0)));
     }
 
     /** Nothing is recorded of what a rule forbids; of a kept scan all that is known goes to the inbox. */
     private Verdict refused(String station, String person, Scan scan, Refused why, Work work) {
-        Verdict said = Verdict.refused(Say.words(why.reason()), Say.words(why.remedy()))
+        Verdict said = Verdict.refused(Say.why(why), Say.words(why.remedy()))
                 .with(why instanceof PassableRefusal passable ? passable.passing() : null);
         if (scan.kept()) {
             Recording recording = new Recording(door, station, person, scan);

@@ -60,7 +60,7 @@ class PassableTurns {
     private static Verdict asked(Passing passing) {
         return new Verdict(
                 Verdict.Outcome.ASKED,
-                Say.of("pass.who", passing.rule().replace('-', ' ')),
+                Say.of("pass.who", passing.rule()),
                 Say.of("pass.who.remedy"),
                 List.of(),
                 passing);

@@ -56,7 +56,7 @@ public class RulePasses {
             return said(
                     station,
                     person,
-                    Verdict.refused(Say.words(refused.reason()), Say.words(refused.remedy()))
+                    Verdict.refused(Say.why(refused), Say.words(refused.remedy()))
                             .with(passing));
         }
     }

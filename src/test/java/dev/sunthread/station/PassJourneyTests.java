@@ -49,11 +49,11 @@ class PassJourneyTests {
                     .picture("22-which");
             device.scan(".1", "Unit REC R0001 has bond recorded already").picture("23-refused");
             assertThat(device.barriers()).isEmpty();
-            device.scan(".pass", "Who signs that this rule is passed").picture("24-sign");
+            device.scan(".pass", "Who signs that it is done all the same").picture("24-sign");
             assertThat(device.barriers()).isEmpty();
             device.page().switchTo().activeElement().sendKeys(Keys.ESCAPE);
             device.appears("#text:focus");
-            device.scan(".pass", "Who signs that this rule is passed");
+            device.scan(".pass", "Who signs that it is done all the same");
             sign(device, "BADGE-qe-1", "000111", "lifted at one corner");
             device.says("Badge and PIN don’t fit together").picture("25-wrong");
             sign(device, "BADGE-qe-1", KnownPeople.PIN, "lifted at one corner");

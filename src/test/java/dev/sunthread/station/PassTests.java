@@ -75,7 +75,8 @@ class PassTests {
         assertThat(asked.choices()).extracting(Verdict.Choice::said).containsExactly(Say.of("again.operation", "bond"));
         Verdict refused = scan("GLUE", ".1");
         assertThat(refused.outcome()).isEqualTo(Outcome.REFUSED);
-        assertThat(refused.said()).isEqualTo(Say.words("Unit REC R0001 has bond recorded already"));
+        assertThat(refused.said())
+                .isEqualTo(Say.of("said", "Unit REC R0001 has bond recorded already", "operation-is-done-once"));
         assertThat(refused.remedy())
                 .isEqualTo(
                         Say.words("If it is to be done again, have somebody who may judge sign that, with the reason"));
@@ -94,7 +95,9 @@ class PassTests {
         assertThat(done.outcome()).isEqualTo(Outcome.NOTED);
         assertThat(done.remedy())
                 .isEqualTo(Say.of(
-                        "noted", "Unit REC R0001 has bond recorded already; passed by qe-1: lifted at one corner"));
+                        "noted",
+                        "Unit REC R0001 has bond recorded already; passed by qe-1: lifted at one corner",
+                        "operation-is-done-once"));
         assertThat(names("SELECT l.number FROM production.step_use u JOIN materials.lot l ON l.id = u.lot"
                         + " WHERE l.number LIKE 'A%' ORDER BY u.entry"))
                 .containsExactly("A-1", "A-2");
@@ -132,7 +135,8 @@ class PassTests {
         Map<String, Object> old = new java.util.TreeMap<>(Map.of("lot", "A-9", "item", "TIM", "quantity", "9"));
         old.putAll(Map.of("unitOfMeasure", "g", "expiresAt", "2026-03-10T12:00:00+01:00"));
         floor.plant().say("receipt", "1 06:00", old);
-        assertThat(scan("GLUE", "A-9", "V1").said()).isEqualTo(Say.words("Lot A-9 had expired"));
+        assertThat(scan("GLUE", "A-9", "V1").said())
+                .isEqualTo(Say.of("said", "Lot A-9 had expired", "lot-is-not-expired"));
         scan("GLUE", ".pass");
         assertThat(passes.sign("GLUE", "op-1", SIGNED).said()).isEqualTo(Say.of("material.loaded", "A-9", "V1"));
     }

@@ -1,6 +1,7 @@
 package dev.sunthread.station;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.get;
 import static org.springframework.test.web.servlet.request.MockMvcRequestBuilders.post;
 
 import dev.sunthread.access.Caller;
@@ -25,6 +26,7 @@ import org.springframework.context.ApplicationContext;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.security.test.context.TestSecurityContextHolder;
 import org.springframework.test.web.servlet.MockMvc;
+import org.springframework.test.web.servlet.ResultActions;
 
 /** Every rule that something scanned at a station can break is seen refusing on its page, with reason and remedy. */
 @SunthreadTest
@@ -64,14 +66,28 @@ class RefusalTests {
                 .contains("reply refused", "Refused")
                 .contains(refusal.says());
         assertThat(entries()).isEqualTo(before);
+        String[] english =
+                refusal.says().stream().filter(words -> words.contains(" ")).toArray(String[]::new);
+        assertThat(english).isNotEmpty();
+        assertThat(inGerman())
+                .contains("Abgelehnt")
+                .doesNotContain("lang=\"en\"")
+                .doesNotContain(english);
+    }
+
+    /** The page of the one who scanned last, as somebody reads it who reads German alone. */
+    private String inGerman() throws Exception {
+        return answer(http.perform(get("/work").header("X-Part", "bench").header("Accept-Language", "de")));
     }
 
     private String scan(String station, String text) throws Exception {
         Caller operator = Caller.person("op-1", "Op", Set.of(Role.OPERATOR), Caller.Means.BADGE, station);
         TestSecurityContextHolder.setAuthentication(new SignedIn(operator));
-        var answer = http.perform(post("/work").header("X-Part", "bench").param("text", text))
-                .andReturn()
-                .getResponse();
+        return answer(http.perform(post("/work").header("X-Part", "bench").param("text", text)));
+    }
+
+    private static String answer(ResultActions done) throws Exception {
+        var answer = done.andReturn().getResponse();
         assertThat(answer.getStatus())
                 .as(answer.getRedirectedUrl() + answer.getErrorMessage())
                 .isEqualTo(200);

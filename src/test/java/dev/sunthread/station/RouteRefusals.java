@@ -68,15 +68,15 @@ final class RouteRefusals {
                         floor -> floor.bonded("R0001"),
                         "DARK",
                         "R0001",
-                        "BAKE",
-                        "cure"),
+                        "has no cure by recipe BAKE",
+                        "Do it first"),
                 Refusal.of(
                         "demanded-test-is-passed-before-the-next-operation",
                         floor -> floor.baked("R0001").flashed("R0001"),
                         "FLOOR",
                         "W0001 > N-1 > R0001",
-                        "FLASH",
-                        "est"));
+                        "of test FLASH",
+                        "have the deviation signed"));
     }
 
     private static Consumer<LineFloor> coating(String term, Object value) {

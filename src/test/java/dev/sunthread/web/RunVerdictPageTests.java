@@ -53,7 +53,7 @@ class RunVerdictPageTests {
         assertThat(text("/cure-run?name=C-7"))
                 .contains("Time from 145 to 155 degC of sensor TC-1 is 0 min, but at least 20 min demanded");
         assertThat(inGerman("/cure-run?name=C-7"))
-                .contains("Zeit bei 145 bis 155 °C an Sensor TC-1 ist 0 min, verlangt ist mindestens 20 min")
+                .contains("Zeit bei 145 bis 155 °C an Fühler TC-1 ist 0 min, verlangt ist mindestens 20 min")
                 .contains("Minuten nach dem Beginn", "Fenster des Rezepts", "höchstens 160 degC");
     }
 

@@ -39,7 +39,7 @@ public enum Symbology {
             symbol.setContent(text);
         } catch (OkapiException e) {
             throw new Refused(
-                    "The code can't hold the label's text: " + e.getMessage(), "Choose the other kind of code");
+                    "The code can’t hold the label’s text: " + e.getMessage(), "Choose the other kind of code");
         }
         return new Drawn(symbol.getWidth(), List.copyOf(symbol.getRectangles()));
     }

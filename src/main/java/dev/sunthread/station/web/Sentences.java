@@ -2,6 +2,7 @@ package dev.sunthread.station.web;
 
 import dev.sunthread.station.Say;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
 import org.springframework.stereotype.Component;
@@ -18,8 +19,16 @@ class Sentences {
 
     public String of(Say say) {
         Locale locale = LocaleContextHolder.getLocale();
-        return say.key().equals("said")
-                ? say.with().get(0)
-                : messages.getMessage("work." + say.key(), say.with().toArray(), locale);
+        return switch (say.key()) {
+            case "said" -> say.with().get(0);
+            case "pass.who" ->
+                messages.getMessage(
+                        "work.pass.who", new Object[] {rule(say.with().get(0), locale)}, locale);
+            default -> messages.getMessage("work." + say.key(), say.with().toArray(), locale);
+        };
+    }
+
+    private @Nullable String rule(String name, Locale locale) {
+        return messages.getMessage("rule." + name, null, name, locale);
     }
 }

@@ -80,7 +80,7 @@ class Labels {
 
     private static String needed(@Nullable String text, String what) {
         if (text == null || text.isBlank()) {
-            throw new Refused("The label's " + what + " is missing", "Open the label from the page of what it is for");
+            throw new Refused("The label’s " + what + " is missing", "Open the label from the page of what it is for");
         }
         return text;
     }

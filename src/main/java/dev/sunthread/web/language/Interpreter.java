@@ -1,19 +1,12 @@
 package dev.sunthread.web.language;
 
 import dev.sunthread.kernel.verdict.Phrase;
-import java.io.BufferedReader;
-import java.io.IOException;
-import java.io.InputStreamReader;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.MessageSource;
 import org.springframework.context.i18n.LocaleContextHolder;
-import org.springframework.core.io.ClassPathResource;
 import org.springframework.stereotype.Component;
 
 /**
@@ -24,29 +17,28 @@ import org.springframework.stereotype.Component;
 @Component("interpreter")
 public class Interpreter {
 
-    private static final String FORMS = "messages/sentences.properties";
+    private static final String FORMS = "messages/sentences";
+
+    private static final String HOLD = "quoted.hold";
+
+    /** Of these the places are told by rules: a rule's name or the sentence it was recorded with. */
+    private static final String BY_RULES = "ruled.";
 
     private final MessageSource messages;
     private final List<Saying> sayings;
+    private final RuleForms rules;
+    private final Forms reasons;
 
     Interpreter(MessageSource messages) {
         this.messages = messages;
         this.sayings = sayings();
+        this.rules = new RuleForms(messages);
+        this.reasons = Forms.given(messages);
     }
 
     /** The forms in the order of their file, of which the first that fits is taken. */
     static List<Saying> sayings() {
-        try (var file = new BufferedReader(
-                new InputStreamReader(new ClassPathResource(FORMS).getInputStream(), StandardCharsets.UTF_8))) {
-            List<Saying> sayings = new ArrayList<>();
-            file.lines()
-                    .filter(line -> !line.startsWith("#") && line.contains("="))
-                    .map(line -> line.split("=", 2))
-                    .forEach(form -> sayings.add(Saying.of(form[0], form[1])));
-            return sayings;
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
+        return Saying.all(FORMS);
     }
 
     /** The sentence in the language of the page that is being written; a phrase by its message. */
@@ -64,17 +56,38 @@ public class Interpreter {
         return text instanceof Phrase phrase ? say(phrase) : String.valueOf(text == null ? "" : text);
     }
 
+    /** Why something is on hold or behind, in the language of the page if the record itself says so. */
+    public String given(String reason) {
+        return given(reason, LocaleContextHolder.getLocale());
+    }
+
+    private String given(String reason, Locale reader) {
+        return reader.getLanguage().equals(Locale.ENGLISH.getLanguage())
+                ? reason
+                : reasons.say(reason, reader).orElse(reason);
+    }
+
     String say(String text, Locale reader) {
         for (Saying saying : sayings) {
             Optional<List<String>> places = saying.read(text);
             if (places.isPresent()) {
                 Object[] said = places.get().stream()
-                        .map(place -> saying.quotes() ? place : say(place, reader))
+                        .map(place -> place(saying, place, reader))
                         .toArray();
                 return asBegun(text, messages.getMessage(saying.key(), said, text, reader));
             }
         }
         return text;
+    }
+
+    private String place(Saying saying, String place, Locale reader) {
+        if (saying.key().startsWith(BY_RULES)) {
+            return rules.words(place, reader);
+        }
+        if (saying.key().equals(HOLD)) {
+            return given(place, reader);
+        }
+        return saying.quotes() ? place : say(place, reader);
     }
 
     private static String asBegun(String text, @Nullable String said) {

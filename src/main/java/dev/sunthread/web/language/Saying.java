@@ -1,11 +1,17 @@
 package dev.sunthread.web.language;
 
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
+import org.springframework.core.io.ClassPathResource;
 
 /**
  * One form of sentence that the application composes: words around places that stand for names, times or other sentences.
@@ -19,6 +25,20 @@ record Saying(String key, Pattern form, String words, boolean quotes) {
     private static final Pattern PLACE = Pattern.compile("\\{(\\d)(,time)?}");
     private static final String TIME = "(\\d{4}-\\d\\d-\\d\\d \\d\\d:\\d\\d(?::\\d\\d)?)";
 
+    /** The forms of a bundle in the order of its English file, which reads as plain lines. */
+    static List<Saying> all(String bundle) {
+        try (var file = new BufferedReader(new InputStreamReader(
+                new ClassPathResource(bundle + ".properties").getInputStream(), StandardCharsets.UTF_8))) {
+            return file.lines()
+                    .filter(line -> !line.startsWith("#") && line.contains("="))
+                    .map(line -> line.split("=", 2))
+                    .map(form -> of(form[0], form[1]))
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
     static Saying of(String key, String english) {
         StringBuilder form = new StringBuilder();
         Matcher places = PLACE.matcher(english);
@@ -30,7 +50,10 @@ record Saying(String key, Pattern form, String words, boolean quotes) {
         }
         form.append(literal(english.substring(end), end == 0));
         return new Saying(
-                key, Pattern.compile(form.toString(), Pattern.DOTALL), longest(english), key.startsWith("quoted."));
+                key,
+                Pattern.compile(form.toString(), Pattern.DOTALL),
+                longest(english),
+                key.startsWith("quoted.") || key.startsWith("given."));
     }
 
     // a sentence may begin with a capital where the same words inside another do not

@@ -17,9 +17,9 @@ class InterpreterTests {
 
     private final Interpreter interpreter = new Interpreter(messages());
 
-    private static ResourceBundleMessageSource messages() {
+    static ResourceBundleMessageSource messages() {
         ResourceBundleMessageSource messages = new ResourceBundleMessageSource();
-        messages.setBasename("messages/sentences");
+        messages.setBasenames("messages/sentences", "messages/rules", "messages/refusals");
         messages.setDefaultEncoding("UTF-8");
         messages.setFallbackToSystemLocale(false);
         return messages;
@@ -32,6 +32,11 @@ class InterpreterTests {
                     Lot A-17 was the one loaded at V1 from 2026-03-10 08:00:00 (inferred, not scanned); receiver R0002 went through bond at BOND 2026-03-10 08:21:00; from there into wall W/1 | Los A-17 war auf V1 bestückt ab 2026-03-10 08:00:00 (erschlossen, nicht gescannt); receiver R0002 durchlief bond an BOND 2026-03-10 08:21:00; von dort in wall W/1
                     What went into wall W/1 at seal from 2026-03-10 08:00:00 to 2026-03-10 09:00:00 is not recorded | Was bei seal in wall W/1 kam, von 2026-03-10 08:00:00 bis 2026-03-10 09:00:00 ist nicht erfasst
                     Put on hold: at station BOND | Gesperrt: at station BOND
+                    Put on hold: scratched; waits for a look under the lamp | Gesperrt: scratched; waits for a look under the lamp
+                    Put on hold: Unit REC R1 was put into it while on hold | Gesperrt: Einheit REC R1 wurde eingebaut, während sie gesperrt war
+                    Step S-1 from 2026-03-10 08:00:00 to 2026-03-10 09:00:00 acted on something that is not recorded | Schritt S-1 von 2026-03-10 08:00:00 bis 2026-03-10 09:00:00 wirkte auf etwas, das nicht erfasst ist
+                    Finding: Lot A-17 is on hold: at station BOND | Befund: Los A-17 ist gesperrt: at station BOND
+                    Signed that it goes on although a rule is broken (lot is not expired, operation bond): tested anew | Ausnahme unterschrieben (Das Los ist verfallen. Arbeitsgang bond): tested anew
                     Nobody composes this | Nobody composes this
                     """)
     void saysInGermanWhatHasAKnownForm(String english, String german) {

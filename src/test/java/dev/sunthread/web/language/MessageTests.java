@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -68,8 +69,10 @@ class MessageTests {
     void everyMessageIsUsed() throws IOException {
         List<String> whole = found(KEY, templates());
         List<String> begun = found(BEGIN_OF_KEY, templates());
-        Set<String> sentences =
-                read(RESOURCES.resolve("messages/sentences.properties")).keySet();
+        Set<String> sentences = new TreeSet<>(
+                read(RESOURCES.resolve("messages/sentences.properties")).keySet());
+        sentences.addAll(read(RESOURCES.resolve("messages/rules.properties")).keySet());
+        sentences.addAll(read(RESOURCES.resolve("messages/refusals.properties")).keySet());
         String code = String.join("\n", texts(files(SOURCES, ".java")));
         String pages = String.join("\n", texts(templates()));
         assertThat(messages().keySet())
@@ -85,6 +88,20 @@ class MessageTests {
                         && !code.contains("{" + key + "}")
                         && !pages.contains("'" + key + "'"))
                 .isEmpty();
+    }
+
+    @Test
+    void everyKindOfEnvelopeHasAName() throws IOException {
+        String kinds = Files.readString(Path.of("src/docs/access.md")).split("(?m)^\\| kind \\|")[1];
+        Set<String> named = new TreeSet<>();
+        Pattern.compile("(?m)^\\| `([a-z-]+)`")
+                .matcher(kinds)
+                .results()
+                .forEach(row -> named.add("kind." + row.group(1)));
+        assertThat(messages().keySet())
+                .filteredOn(key -> key.startsWith("kind."))
+                .hasSizeGreaterThan(40)
+                .containsExactlyElementsOf(named);
     }
 
     @Test
