@@ -8,6 +8,7 @@ import dev.sunthread.ledger.Door;
 import dev.sunthread.testing.Plant;
 import dev.sunthread.testing.SunthreadTest;
 import dev.sunthread.testing.Supply;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -60,6 +61,31 @@ class LotsOfNoOriginTests {
         plant.bondWithLot("2 08:00", "r1", "X");
         plant.receipt("2 07:30", "X", "ADH");
         assertThat(asked.lot("A").ever()).isEmpty();
+    }
+
+    /** What went on top is recorded; the remainder that it went on top of was there before. */
+    @Test
+    void lacksItStillWhereOnlyWhatWentOnTopIsTold() {
+        new Supply(plant).topUp("2 08:00", "X", "ADH", "A");
+        plant.receipt("2 07:30", "A2", "ADH");
+        assertThat(asked.lot("A").ever()).isEqualTo(Map.of("X", CERTAIN));
+        assertThat(asked.lot("A2").ever()).isEqualTo(Map.of("X", UNPROVEN));
+        assertThat(asked.lot("C").ever()).isEmpty();
+    }
+
+    @Test
+    void isToldOfByItsEndAlone() {
+        plant.say("lot-ending", "2 08:00", Map.of("lot", "X", "why", "used-up"));
+        assertThat(asked.lot("A").ever()).isEqualTo(Map.of("X", UNPROVEN));
+    }
+
+    /** Nothing names the mix: its parts may have gone into it, though nothing was left of them when it was used. */
+    @Test
+    void mayStandBehindAUseThoughNoRecordNamesIt() {
+        plant.say("lot-ending", "2 07:30", Map.of("lot", "B", "why", "used-up"));
+        plant.step("2 08:00", "bond", "RCV", "r1", List.of(Map.of("item", "ADH")));
+        assertThat(asked.lot("B").ever()).isEqualTo(Map.of("r1", UNPROVEN));
+        assertThat(asked.unit("RCV", "r1").ever()).isEqualTo(Map.of("A", UNPROVEN, "B", UNPROVEN));
     }
 
     @Test

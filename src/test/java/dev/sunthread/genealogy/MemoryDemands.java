@@ -9,6 +9,7 @@ import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -99,6 +100,33 @@ final class MemoryDemands implements DemandRecords {
                         routes.stream().map(RouteRevision::item),
                         structures.stream().map(StructureRevision::item))
                 .collect(Collectors.toSet());
+    }
+
+    @Override
+    public Set<Long> mixedOf(Collection<Long> components) {
+        return structures.stream()
+                .filter(formula -> isOfLots(formula) && !Collections.disjoint(items(formula), components))
+                .map(StructureRevision::item)
+                .collect(Collectors.toSet());
+    }
+
+    @Override
+    public Set<Long> componentsOf(Collection<Long> items) {
+        return structures.stream()
+                .filter(formula -> isOfLots(formula) && items.contains(formula.item()))
+                .flatMap(formula -> items(formula).stream())
+                .collect(Collectors.toSet());
+    }
+
+    private static Set<Long> items(StructureRevision structure) {
+        return structure.positions().values().stream().flatMap(Set::stream).collect(Collectors.toSet());
+    }
+
+    private boolean isOfLots(StructureRevision structure) {
+        return remembered
+                .of("item")
+                .anyMatch(one -> item(one.text("item")) == structure.item()
+                        && one.text("tracking").equals("lot"));
     }
 
     @Override

@@ -18,6 +18,7 @@ final class MemoryLotSigns {
     private final Map<TraceRef, long[]> signs = new HashMap<>();
     private final Map<TraceRef, Long> ends = new HashMap<>();
     private final Set<TraceRef> made = new HashSet<>();
+    private final Map<TraceRef, Long> removed = new HashMap<>();
 
     MemoryLotSigns(Remembered remembered) {
         this.remembered = remembered;
@@ -31,6 +32,11 @@ final class MemoryLotSigns {
                     .filter(one -> one.textOrNull("into") != null)
                     .forEach(one -> sign(one.text("into"), one));
         }
+        remembered
+                .of("removal")
+                .filter(one -> one.map("child").get("lot") != null)
+                .forEach(one -> removed.merge(
+                        remembered.lot(Objects.requireNonNull(one.map("child").get("lot"))), one.instant(), Math::min));
         learnOrigins();
         remembered.of("relabel").forEach(one -> sign(one.text("lot"), one));
         remembered
@@ -50,6 +56,7 @@ final class MemoryLotSigns {
                                 use.get("lot"),
                                 Said.micros(Objects.requireNonNullElse(one.momentOrNull("startedAt"), one.at())))));
         remembered.of("lot-ending").forEach(one -> {
+            sign(one.text("lot"), one);
             ends.merge(remembered.lot(one.text("lot")), one.instant(), Math::max);
         });
     }
@@ -57,6 +64,7 @@ final class MemoryLotSigns {
     private void learnOrigins() {
         Stream.of("receipt", "blend", "recovery")
                 .flatMap(remembered::of)
+                .filter(one -> !isOnTop(one))
                 .forEach(one -> made.add(remembered.lot(one.text("lot"))));
         Stream.of("merge", "relabel", "discharge")
                 .flatMap(remembered::of)
@@ -66,6 +74,17 @@ final class MemoryLotSigns {
                 .of("split")
                 .forEach(one -> Remembered.list(one, "into")
                         .forEach(share -> made.add(remembered.lot(Objects.requireNonNull(share.get("lot"))))));
+    }
+
+    private boolean isOnTop(Said one) {
+        String lot = one.text("lot");
+        return "top-up".equals(one.textOrNull("way"))
+                && Remembered.list(one, "components").stream()
+                                .map(part -> part.get("lot"))
+                                .filter(part -> !lot.equals(part))
+                                .distinct()
+                                .count()
+                        < 2;
     }
 
     private void sign(@Nullable Object lot, Said one) {
@@ -90,11 +109,23 @@ final class MemoryLotSigns {
 
     /** Whether something is known of the lot and nothing tells where it came from. */
     boolean isUnmade(TraceRef lot) {
-        return !made.contains(lot) && known(lot)[0] != Long.MAX_VALUE;
+        return !made.contains(lot) && firstOrRemoved(lot) != Long.MAX_VALUE;
     }
 
     Moment first(TraceRef lot) {
-        return remembered.told(null, known(lot)[0]);
+        return remembered.told(null, firstOrRemoved(lot));
+    }
+
+    private long firstOrRemoved(TraceRef lot) {
+        long first = signs.getOrDefault(lot, new long[] {Long.MAX_VALUE})[0];
+        return Math.min(first, removed.getOrDefault(lot, Long.MAX_VALUE));
+    }
+
+    /** Every lot of which there is a sign, if only that a part of it was taken out. */
+    Set<TraceRef> lotsOrRemoved() {
+        Set<TraceRef> all = new HashSet<>(signs.keySet());
+        all.addAll(removed.keySet());
+        return all;
     }
 
     /** From the first sign, if it is recorded where the lot came from, to the end, which a later sign speaks against. */

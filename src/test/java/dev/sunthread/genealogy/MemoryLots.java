@@ -4,11 +4,13 @@ import dev.sunthread.genealogy.records.Blending;
 import dev.sunthread.genealogy.records.LotRecords;
 import dev.sunthread.genealogy.records.LotSpan;
 import dev.sunthread.genealogy.records.Making;
+import dev.sunthread.genealogy.records.Unfilled;
 import dev.sunthread.genealogy.records.Unmade;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -24,11 +26,13 @@ final class MemoryLots implements LotRecords {
     private final MemoryLotSigns signs;
     private final List<Making> makings = new ArrayList<>();
     private final MemoryItems items;
+    private final MemoryContainers containers;
 
     MemoryLots(Remembered remembered) {
         this.remembered = remembered;
         this.signs = new MemoryLotSigns(remembered);
         this.items = new MemoryItems(remembered);
+        this.containers = new MemoryContainers(remembered, items);
         remembered
                 .of("blend")
                 .forEach(one -> Remembered.list(one, "components")
@@ -132,14 +136,25 @@ final class MemoryLots implements LotRecords {
 
     @Override
     public List<Unmade> unmade() {
-        return signs.lots().stream()
+        return signs.lotsOrRemoved().stream()
                 .filter(signs::isUnmade)
-                .map(lot -> new Unmade(lot.id(), usedAs(lot), signs.first(lot)))
+                .map(lot -> new Unmade(lot.id(), itemsOf(lot), signs.first(lot)))
                 .toList();
     }
 
-    private Set<Long> usedAs(TraceRef lot) {
-        return remembered
+    @Override
+    public List<Making> labelled() {
+        return containers.labelled();
+    }
+
+    @Override
+    public List<Unfilled> unfilled() {
+        return containers.unfilled();
+    }
+
+    private Set<Long> itemsOf(TraceRef lot) {
+        Set<Long> known = new HashSet<>(items.of(lot));
+        remembered
                 .of("step")
                 .flatMap(one -> Remembered.list(one, "uses").stream())
                 .filter(use -> use.get("lot") != null
@@ -147,7 +162,8 @@ final class MemoryLots implements LotRecords {
                                 .lot(Objects.requireNonNull(use.get("lot")))
                                 .equals(lot))
                 .map(use -> remembered.numbers().item(text(use, "item")))
-                .collect(Collectors.toSet());
+                .forEach(known::add);
+        return known;
     }
 
     @Override

@@ -22,8 +22,9 @@ import org.junit.jupiter.params.provider.EnumSource;
  * before is gone, and nothing that was less is certain, but where only a removal told that something had ended.
  *
  * <p>Some records tell by themselves where something was, with all that the clock leaves open, or prove by themselves
- * that something else was due: a step, an installation, a load, a discharge, what a run names. What such a record alone
- * told or proved goes with it. Of these, what is so in the world must be found still, and only what is not may go.
+ * that something else was due, or that there was a lot: a step, an installation, a load, a discharge, what a run names,
+ * how a lot came about. What such a record alone told or proved goes with it. Of these, what is so in the world must be
+ * found still, and only what is not may go.
  */
 class OmissionTests {
 
@@ -33,7 +34,8 @@ class OmissionTests {
             Fault.LOST_INSTALLATION,
             Fault.LOST_INSTALLATION_WORKED_ON,
             Fault.LOST_TRAY_LOAD,
-            Fault.LOST_RUN_MEMBER);
+            Fault.LOST_RUN_MEMBER,
+            Fault.LOST_MAKING);
 
     private static final long SEED = Long.getLong("sunthread.seed", 0) * 1_000_000;
     private static final int PLANTS = Integer.getInteger("sunthread.omissions", 12);
@@ -45,6 +47,7 @@ class OmissionTests {
                 "LOST_USE",
                 "LOST_STEP",
                 "LOST_CHARGE",
+                "LOST_CHARGE_LEFT_BEHIND",
                 "LOST_INSTALLATION",
                 "LOST_INSTALLATION_WORKED_ON",
                 "LOST_REMOVAL",
@@ -53,7 +56,9 @@ class OmissionTests {
                 "LOST_TRAY_LOAD",
                 "LOST_RUN_MEMBER",
                 "LOST_COMPONENT",
-                "LOST_RECEIPT"
+                "LOST_RECEIPT",
+                "LOST_MAKING",
+                "LOST_FILLING"
             })
     void leavingOutOneRecordOnlyAddsToAnAnswerOrWeakensAClass(Fault fault) {
         long left = LongStream.range(SEED, SEED + PLANTS)

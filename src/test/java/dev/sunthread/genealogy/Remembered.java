@@ -17,7 +17,7 @@ final class Remembered {
 
     private static final List<String> FIELDS = List.of("lot", "lots", "into", "container", "label", "serial");
 
-    private static final Set<String> MOVES_NO_LOT = Set.of("removal", "lot-ending", "hold");
+    private static final Set<String> MOVES_NO_LOT = Set.of("removal", "hold");
 
     private final List<Said> said;
     private final FactsByHand facts;

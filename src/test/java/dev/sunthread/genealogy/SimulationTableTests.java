@@ -81,9 +81,14 @@ class SimulationTableTests {
 
             ## What no record tells
 
-            Of these no rule that reads the records knows, or none does yet; they are counted apart. A lost charge is found
-            where a scan shows the lot; where nothing does, what it left behind is not, and if the lot before was never
-            recorded as taken off only quantities could show it.
+            Of these no rule that reads the records knows; they are counted apart. A lost charge is found where a scan shows
+            the lot, or a use without a scan where nothing else is loaded; if the lot before was never recorded as taken off,
+            a use without a scan shows nothing, and only quantities could show it.
+
+            So it is with what was put on top. The smallest plant: lots A and B are received, some of B is poured into what is
+            left of A, a unit is bonded with A. Without the record of the pouring, two receipts and a bond with A are left,
+            word for word what a plant tells in which nothing was poured. Only that more was drawn from A than was received
+            could show it, which the balance of a lot tells, not the trace.
 
             """;
 }

@@ -45,7 +45,8 @@ class SimulationTests {
         "lost step, 3000179",
         "voided scan, 3000141",
         "voided scan, 3000362",
-        "lost use, 12000159"
+        "lost use, 12000159",
+        "many at once, 34000019"
     })
     void nothingIsMissedInAPlantThatOnceShowedAFault(String kind, long seed) {
         Rates rates = Objects.requireNonNull(FaultKinds.held().get(kind));

@@ -46,7 +46,7 @@ class SimulatedPlantTests {
     @ParameterizedTest
     @EnumSource(Fault.class)
     void everyFaultChangesWhatIsToldAndNotWhatHappens(Fault fault) {
-        long changed = LongStream.range(0, 20)
+        long changed = LongStream.range(0, 60)
                 .filter(seed -> {
                     SimulatedPlant sound = SimulatedPlant.of(seed, "p", Rates.NONE);
                     SimulatedPlant faulty = SimulatedPlant.of(seed, "p", Rates.NONE.with(fault, 0.5));

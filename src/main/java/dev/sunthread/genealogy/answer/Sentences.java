@@ -46,6 +46,11 @@ final class Sentences {
                         + (edge.to().kind() == TraceKind.LOT_CONTENT
                                 ? " may be the container that was not scanned"
                                 : " was filled into " + into + atTime(said));
+            case "labelled" ->
+                capital(what)
+                        + (edge.to().kind() == TraceKind.LOT_CONTENT
+                                ? " may be the container that was not scanned"
+                                : " was named with " + into + ", though no filling of it is recorded");
             case "unloaded" -> capital(what) + " was loaded" + loadedWhere(said) + " and went on as " + into;
             case "recovered" -> "Material of " + what + " was recovered into " + into + atTime(said);
             case "blend", "top-up", "kit", "split", "merge", "regrade", "relabel", "recovery", "unloading" ->

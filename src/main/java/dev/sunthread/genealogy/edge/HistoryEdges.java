@@ -99,7 +99,7 @@ public final class HistoryEdges implements EdgeSource {
                         actingOn(units).stream(),
                         units.stream().flatMap(unit -> containment.children().of(unit).stream()),
                         material.intoLots(lots),
-                        gaps.intoLots(lots),
+                        gaps.intoMade(of(nodes, TraceKind.LOT, TraceKind.CONTAINER)),
                         contents.into(nodes),
                         gaps.intoGaps(of(nodes, TraceKind.GAP)),
                         intoUnrecordedChildren(of(nodes, TraceKind.INSIDE_GAP)),

@@ -20,7 +20,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * What may fill a lack: every lot of the items from its first sign in the plant to its recorded end, or as long as some
+ * What may fill a lack: every lot of the items, or of a component of their formulas, from its first sign in the plant to its recorded end, or as long as some
  * of it may be left at a position, every unit of them whose place then is unrecorded, every run under the definition. First in first out, expiry and hold exclude
  * none.
  */
@@ -30,6 +30,7 @@ public final class Candidates {
     private final Containment containment;
     private final Contents contents;
     private final Map<Set<Long>, List<LotSpan>> lots = new HashMap<>();
+    private final Map<Set<Long>, Set<Long>> components = new HashMap<>();
     private final Map<Set<RunDemand>, List<Happening>> runs = new HashMap<>();
     private final Set<Long> twice = new HashSet<>();
 
@@ -54,10 +55,13 @@ public final class Candidates {
             return Stream.empty();
         }
         List<LotSpan> spans = lots.computeIfAbsent(lack.items(), this::spans);
+        List<LotSpan> components = lots.computeIfAbsent(componentsOf(lack.items()), this::spans);
         Map<Long, LotSpan> there = new HashMap<>();
-        spans.stream()
-                .filter(span -> span.mayBeThere(lack.window()))
-                .filter(span -> lack.lot() == null || span.lot() != lack.lot())
+        Stream.concat(
+                        spans.stream().filter(span -> span.mayBeThere(lack.ofLots())),
+                        components.stream()
+                                .filter(span -> span.from() <= lack.ofLots().late()))
+                .filter(span -> !TraceRef.lot(span.lot()).equals(lack.made()))
                 .forEach(span -> there.merge(span.lot(), span, Candidates::longer));
         contents.learn(there.keySet().stream().map(TraceRef::lot).toList());
         return there.values().stream()
@@ -65,7 +69,22 @@ public final class Candidates {
                         .map(node -> new Gap.Candidate(node, Moment.at(span.from()), Moment.at(span.to()))));
     }
 
+    // a lot may have been mixed of them that nothing tells of, and may have been kept when nothing of them was left
+    private Set<Long> componentsOf(Set<Long> items) {
+        return components.computeIfAbsent(items, any -> {
+            Set<Long> all = new HashSet<>();
+            Set<Long> found = records.demands().componentsOf(items);
+            while (all.addAll(found)) {
+                found = records.demands().componentsOf(found);
+            }
+            return all;
+        });
+    }
+
     private List<LotSpan> spans(Set<Long> items) {
+        if (items.isEmpty()) {
+            return List.of();
+        }
         List<LotSpan> spans = records.lots().spansOfItems(items).stream()
                 .filter(span -> span.item() == null || items.contains(span.item()))
                 .toList();

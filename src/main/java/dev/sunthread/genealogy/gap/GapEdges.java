@@ -67,8 +67,8 @@ public final class GapEdges {
                         .collect(Collectors.toSet())));
     }
 
-    public Stream<Edge> intoLots(Collection<Long> lots) {
-        return effects(gaps.ofLots(lots));
+    public Stream<Edge> intoMade(Collection<TraceRef> lotsAndContainers) {
+        return effects(gaps.ofMade(lotsAndContainers));
     }
 
     /** For edges of what acted on parents: the same into the children that the parents lacked then. */
@@ -213,7 +213,7 @@ public final class GapEdges {
         if (lack.isOfChild()) {
             return units(gap).findAny().stream().map(any -> meanwhile(lack));
         }
-        return lack.lot() == null ? Stream.of(lack.where()) : Stream.empty();
+        return lack.made() == null ? Stream.of(lack.where()) : Stream.empty();
     }
 
     // nothing acts on a part of a lot that is in a position
@@ -247,8 +247,8 @@ public final class GapEdges {
             Moment gone = Moment.at(Math.max(lack.until(), lack.window().late()));
             return Stream.of(Edge.installed(gap, lack.parent(), Certainty.UNPROVEN, begin, gone, reason));
         }
-        if (lack.lot() != null) {
-            return Stream.of(Edge.during(gap, TraceRef.lot(lack.lot()), Certainty.UNPROVEN, begin, end, reason));
+        if (lack.made() != null) {
+            return Stream.of(Edge.during(gap, lack.made(), Certainty.UNPROVEN, begin, end, reason));
         }
         return reach.of(lack.where()).keySet().stream()
                 .map(unit -> Edge.during(gap, unit, Certainty.UNPROVEN, begin, end, reason));

@@ -4,7 +4,9 @@ import dev.sunthread.genealogy.demand.RunDemand;
 import dev.sunthread.genealogy.demand.UnitDemand;
 import dev.sunthread.genealogy.records.Happening;
 import dev.sunthread.genealogy.records.Records;
+import dev.sunthread.genealogy.records.Unfilled;
 import dev.sunthread.genealogy.records.Unmade;
+import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -14,6 +16,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -35,7 +38,7 @@ public final class Gaps {
     private final Map<TraceRef, Set<Gap>> byParent = new HashMap<>();
     private final Set<Long> items = new HashSet<>();
     private final Set<RunDemand> runs = new HashSet<>();
-    private @Nullable List<Lack> unmade;
+    private @Nullable List<Lack> ofNoOrigin;
 
     public Gaps(Records records, Definitions definitions, Lacks lacks, Candidates candidates, Childless childless) {
         this.records = records;
@@ -50,14 +53,20 @@ public final class Gaps {
         return placed(Stream.concat(lacks.of(units).stream(), lacks.inUsesOf(happenings).stream()));
     }
 
-    /** The gaps of what these lots lack: components, or any record of where they came from. */
-    public Set<Gap> ofLots(Collection<Long> lots) {
-        if (lots.isEmpty()) {
+    /** The gaps of what these lots and containers lack: components, or any record of where they came from. */
+    public Set<Gap> ofMade(Collection<TraceRef> made) {
+        if (made.isEmpty()) {
             return Set.of();
         }
-        return placed(Stream.concat(
-                lacks.ofBlends(records.lots().blends(lots)).stream(),
-                ofUnmade().stream().filter(lack -> lots.contains(lack.lot()))));
+        List<Long> lots = made.stream()
+                .filter(node -> node.kind() == TraceKind.LOT)
+                .map(TraceRef::id)
+                .toList();
+        return placed(Stream.of(
+                        lacks.ofBlends(records.lots().blends(lots)).stream(),
+                        lacks.ofUnloadings(lots).stream(),
+                        ofNoOrigin().stream().filter(lack -> made.contains(lack.made())))
+                .flatMap(Function.identity()));
     }
 
     /** The gaps of children that these parents lack; all lacks of those that may lack one are made known. */
@@ -89,15 +98,29 @@ public final class Gaps {
     public void learnItems(Collection<Long> wanted) {
         Set<Long> missing = new HashSet<>(wanted);
         missing.removeAll(items);
-        if (missing.isEmpty()) {
-            return;
+        if (!missing.isEmpty()) {
+            learnAll(withMixedOf(missing));
         }
+    }
+
+    // what is mixed of an item by a formula may stand for it where the mix is not recorded
+    private Set<Long> withMixedOf(Set<Long> missing) {
+        Set<Long> all = new HashSet<>(missing);
+        Set<Long> mixed = records.demands().mixedOf(missing);
+        while (all.addAll(mixed)) {
+            mixed = records.demands().mixedOf(mixed);
+        }
+        return all;
+    }
+
+    private void learnAll(Set<Long> missing) {
+        missing.removeAll(items);
         items.addAll(missing);
         List<Lack> lacking = new ArrayList<>(
                 lacks.of(mayLack(demands(records.demands().demanding(missing)).flatMap(item -> item.of(missing)))));
         lacking.addAll(lacks.inUsesOfItems(missing));
         lacking.addAll(lacks.ofBlends(records.lots().blendsDemanding(missing)));
-        ofUnmade().stream()
+        ofNoOrigin().stream()
                 .filter(lack -> !Collections.disjoint(lack.items(), missing))
                 .forEach(lacking::add);
         place(lacking);
@@ -107,20 +130,26 @@ public final class Gaps {
     public void learnEveryItem() {
         Set<Long> all = new HashSet<>(records.demands().demandedItems());
         all.addAll(records.uses().itemsUnscanned());
-        ofUnmade().forEach(lack -> all.addAll(lack.items()));
+        ofNoOrigin().forEach(lack -> all.addAll(lack.items()));
         learnItems(all);
     }
 
     // these are few, so that all of them are looked at together
-    private List<Lack> ofUnmade() {
-        if (unmade == null) {
+    private List<Lack> ofNoOrigin() {
+        if (ofNoOrigin == null) {
             List<Unmade> lots = records.lots().unmade();
-            Set<Long> any = lots.stream().allMatch(lot -> !lot.items().isEmpty())
-                    ? Set.of()
-                    : records.lots().items();
-            unmade = lacks.ofUnmade(lots.stream().map(lot -> lot.orOfAny(any)).toList());
+            List<Unfilled> containers = records.lots().unfilled();
+            boolean isAllTold = Stream.concat(
+                            lots.stream().map(Unmade::items),
+                            containers.stream().map(Unfilled::items))
+                    .noneMatch(Set::isEmpty);
+            Set<Long> any = isAllTold ? Set.of() : records.lots().items();
+            ofNoOrigin = Stream.concat(
+                            lots.stream().map(lot -> Lacks.ofUnmade(lot.orOfAny(any))),
+                            containers.stream().map(one -> Lacks.ofUnfilled(one.orOfAny(any))))
+                    .toList();
         }
-        return unmade;
+        return ofNoOrigin;
     }
 
     public void learnRuns(Collection<RunDemand> wanted) {

@@ -1,6 +1,7 @@
 package dev.sunthread.genealogy.gap;
 
 import dev.sunthread.genealogy.demand.RunDemand;
+import dev.sunthread.genealogy.position.Untold;
 import dev.sunthread.genealogy.records.Happening;
 import dev.sunthread.genealogy.walk.Edge;
 import dev.sunthread.genealogy.walk.Moment;
@@ -17,7 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param position the position of the parent in which a child is not recorded; absent for all else
  * @param present when a unit surely had to be there, if it had to: what was in another recorded place then was not it
  * @param until when the child that is not recorded was surely gone; without end if it may be there still
- * @param lot the blended lot that lacks a component; absent for all that units lack
+ * @param made the lot or container of which it is not recorded what went into it; absent for all that units lack
  */
 record Lack(
         Set<Long> items,
@@ -26,10 +27,15 @@ record Lack(
         @Nullable String position,
         Moment present,
         long until,
-        @Nullable Long lot) {
+        @Nullable TraceRef made) {
 
     static Lack ofMaterial(Set<Long> items, Happening where) {
         return new Lack(items, Set.of(), where, null, where.at(), Long.MAX_VALUE, null);
+    }
+
+    /** What of a load of the item, of which no record tells, went along with something later. */
+    static Lack ofLoad(Untold load, Happening where, @Nullable TraceRef made) {
+        return new Lack(Set.of(load.item()), Set.of(), where, null, load.at(), Long.MAX_VALUE, made);
     }
 
     static Lack ofRun(RunDemand run, Happening where) {
@@ -40,8 +46,8 @@ record Lack(
         return new Lack(items, Set.of(), where, position, present, until, null);
     }
 
-    static Lack ofComponent(Set<Long> items, Happening where, long lot) {
-        return new Lack(items, Set.of(), where, null, where.at(), Long.MAX_VALUE, lot);
+    static Lack ofComponent(Set<Long> items, Happening where) {
+        return new Lack(items, Set.of(), where, null, where.at(), Long.MAX_VALUE, where.node());
     }
 
     boolean isOfChild() {
@@ -58,6 +64,11 @@ record Lack(
     /** The parent that lacks a record of a child. */
     TraceRef parent() {
         return where.units().iterator().next();
+    }
+
+    /** When a lot that is lacking had to be there. */
+    Moment ofLots() {
+        return isOfChild() ? window() : present;
     }
 
     Moment window() {

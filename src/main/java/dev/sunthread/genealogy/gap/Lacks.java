@@ -12,6 +12,7 @@ import dev.sunthread.genealogy.records.Blending;
 import dev.sunthread.genealogy.records.Happening;
 import dev.sunthread.genealogy.records.RecordedUse;
 import dev.sunthread.genealogy.records.Records;
+import dev.sunthread.genealogy.records.Unfilled;
 import dev.sunthread.genealogy.records.UnitSigns;
 import dev.sunthread.genealogy.records.Unmade;
 import dev.sunthread.genealogy.walk.Moment;
@@ -20,7 +21,6 @@ import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -38,7 +38,7 @@ public final class Lacks {
     private final Reach reach;
     private final Definitions definitions;
     private final Signs signs;
-    private final MaterialEdges material;
+    private final UseLacks uses;
     private final Map<TraceRef, List<Lack>> known = new HashMap<>();
 
     public Lacks(
@@ -55,7 +55,7 @@ public final class Lacks {
         this.reach = reach;
         this.definitions = definitions;
         this.signs = signs;
-        this.material = material;
+        this.uses = new UseLacks(records.uses(), readings, material);
     }
 
     /** What these units lack. */
@@ -76,12 +76,17 @@ public final class Lacks {
 
     /** Uses in these happenings of which no record tells what was loaded. */
     public List<Lack> inUsesOf(Collection<Happening> happenings) {
-        return uncovered(readings.usesIn(happenings));
+        return uses.of(readings.usesIn(happenings));
     }
 
     /** Uses of these items in the whole plant of which no record tells what was loaded. */
     public List<Lack> inUsesOfItems(Collection<Long> items) {
-        return uncovered(records.uses().unscanned(items));
+        return uses.ofItems(items);
+    }
+
+    /** What lots lack as which positions were unloaded. */
+    public List<Lack> ofUnloadings(Collection<Long> lots) {
+        return uses.ofUnloadings(lots);
     }
 
     public List<Lack> ofBlends(Collection<Blending> blends) {
@@ -100,21 +105,16 @@ public final class Lacks {
                 .toList();
     }
 
-    /** What lots of which no record tells where they came from may be, or may be made of. */
-    public List<Lack> ofUnmade(Collection<Unmade> lots) {
-        definitions.learn(lots.stream().flatMap(lot -> lot.items().stream()).collect(Collectors.toSet()));
-        return lots.stream().flatMap(this::origins).distinct().toList();
+    /** What a container may be filled with if no record tells. */
+    static Lack ofUnfilled(Unfilled one) {
+        Moment before = new Moment(Long.MIN_VALUE, one.last().late());
+        return Lack.ofComponent(one.items(), making(TraceRef.container(one.container()), 0, before));
     }
 
-    private Stream<Lack> origins(Unmade lot) {
+    /** What a lot of which no record tells where it came from may be, or may be made of. */
+    static Lack ofUnmade(Unmade lot) {
         Moment before = new Moment(Long.MIN_VALUE, lot.first().late());
-        Happening making = making(lot.lot(), 0, before);
-        Stream<Set<Long>> components = lot.items().stream()
-                .flatMap(item -> InForce.at(before, item, definitions.structures(item)).stream())
-                .flatMap(formula -> formula.positions().values().stream());
-        return Stream.concat(Stream.of(lot.items()), components)
-                .distinct()
-                .map(items -> Lack.ofComponent(items, making, lot.lot()));
+        return Lack.ofComponent(lot.items(), making(TraceRef.lot(lot.lot()), 0, before));
     }
 
     private boolean isDemanded(TraceRef unit) {
@@ -188,23 +188,6 @@ public final class Lacks {
         return new UnitLacks(course, definitions.routes(own.item()), definitions.structures(own.item())).all();
     }
 
-    private List<Lack> uncovered(Collection<RecordedUse> uses) {
-        List<RecordedUse> open =
-                uses.stream().filter(use -> !material.isCovered(use)).toList();
-        Map<TraceRef, Happening> steps = readings
-                .of(open.stream().map(RecordedUse::step).toList())
-                .stream()
-                .collect(Collectors.toMap(Happening::node, step -> step));
-        Set<Lack> lacks = new HashSet<>();
-        for (RecordedUse use : open) {
-            Happening step = steps.get(use.step());
-            if (step != null && use.item() != null) {
-                lacks.add(Lack.ofMaterial(Set.of(use.item()), step));
-            }
-        }
-        return List.copyOf(lacks);
-    }
-
     private Stream<Lack> components(Blending blend, List<Deviation> excused) {
         List<StructureRevision> formulas = definitions.structures(blend.item());
         return InForce.at(blend.at(), blend.item(), formulas).stream()
@@ -213,12 +196,12 @@ public final class Lacks {
                 .filter(items -> items.stream().noneMatch(blend.components()::contains))
                 .filter(items -> excused.stream()
                         .noneMatch(deviation -> deviation.item() != null && items.contains(deviation.item())))
-                .map(items -> Lack.ofComponent(items, making(blend.lot(), blend.entry(), blend.at()), blend.lot()));
+                .map(items -> Lack.ofComponent(items, making(TraceRef.lot(blend.lot()), blend.entry(), blend.at())));
     }
 
-    private static Happening making(long lot, long entry, Moment at) {
+    static Happening making(TraceRef made, long entry, Moment at) {
         Moment start = Moment.at(at.early());
         Moment end = Moment.at(at.late());
-        return new Happening(TraceRef.lot(lot), entry, start, end, Set.of(), Set.of(), null, null);
+        return new Happening(made, entry, start, end, Set.of(), Set.of(), null, null);
     }
 }

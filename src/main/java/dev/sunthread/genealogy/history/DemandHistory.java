@@ -55,6 +55,12 @@ final class DemandHistory implements DemandRecords {
             WHERE p.item = ANY (:items)
             """;
 
+    private static final String FORMULAS = """
+            SELECT %%s FROM catalog.structure_position p JOIN catalog.structure_revision r USING (entry)
+            JOIN catalog.item i ON i.id = r.item AND i.tracking = 'LOT'
+            WHERE %%s = ANY (:items) AND %s
+            """.formatted(Known.at("r.entry"));
+
     private static final String DEVIATIONS = """
             SELECT d.unit, d.lot, d.operation, d.position, d.item, d.recipe, d.specification FROM quality.deviation d
             WHERE (d.unit = ANY (:units) OR d.lot = ANY (:lots)) AND %s
@@ -129,9 +135,23 @@ final class DemandHistory implements DemandRecords {
 
     @Override
     public Set<Long> demanding(Collection<Long> items) {
-        Set<Long> demanding = new HashSet<>();
-        each(DEMANDING, items, row -> demanding.add(row.getLong(1)));
-        return demanding;
+        return items(DEMANDING, items);
+    }
+
+    @Override
+    public Set<Long> mixedOf(Collection<Long> components) {
+        return items(FORMULAS.formatted("r.item", "p.item"), components);
+    }
+
+    @Override
+    public Set<Long> componentsOf(Collection<Long> items) {
+        return items(FORMULAS.formatted("p.item", "r.item"), items);
+    }
+
+    private Set<Long> items(String sql, Collection<Long> items) {
+        Set<Long> found = new HashSet<>();
+        each(sql, items, row -> found.add(row.getLong(1)));
+        return found;
     }
 
     @Override

@@ -4,6 +4,7 @@ import dev.sunthread.genealogy.records.Blending;
 import dev.sunthread.genealogy.records.LotRecords;
 import dev.sunthread.genealogy.records.LotSpan;
 import dev.sunthread.genealogy.records.Making;
+import dev.sunthread.genealogy.records.Unfilled;
 import dev.sunthread.genealogy.records.Unmade;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
@@ -49,9 +50,16 @@ final class LotHistory implements LotRecords {
             FILLINGS.formatted("f.container = ANY (:containers)"),
             RECOVERIES.formatted("r.lot = ANY (:lots)"));
 
+    /** Whether the origin {@code o} tells only what went on top of a remainder, not where that came from. */
+    private static final String TOPPED_UP = """
+            EXISTS (SELECT FROM materials.lot_making m WHERE m.entry = o.entry AND m.lot = o.lot AND m.way = 'TOP_UP' AND (
+              SELECT count(DISTINCT c.component) FROM materials.lot_component c
+              WHERE c.entry = m.entry AND c.lot = m.lot AND c.component <> m.lot) < 2)
+            """;
+
     /** What tells that the lot {@code l.lot} was there. */
     private static final String SIGNS = """
-            SELECT entry, at, true AS is_origin FROM materials.lot_origin WHERE lot = l.lot
+            SELECT o.entry, o.at, NOT %s AS is_origin FROM materials.lot_origin o WHERE o.lot = l.lot
             UNION ALL SELECT entry, charged_at, false FROM materials.charge WHERE lot = l.lot
             UNION ALL SELECT entry, discharged_at, false FROM materials.discharge
               WHERE lot = l.lot OR into_lot = l.lot
@@ -63,6 +71,13 @@ final class LotHistory implements LotRecords {
             UNION ALL SELECT entry, filled_at, false FROM materials.container_filling WHERE lot = l.lot
             UNION ALL SELECT entry, installed_at, false FROM production.installation WHERE child_lot = l.lot
             UNION ALL SELECT entry, recovered_at, false FROM production.recovery WHERE lot = l.lot
+            UNION ALL SELECT entry, ended_at, false FROM materials.lot_ending WHERE lot = l.lot
+            UNION ALL SELECT entry, changed_at, false FROM materials.stock_change WHERE lot = l.lot AND quantity > 0
+            """.formatted(TOPPED_UP);
+
+    /** A part that is taken out proves its lot, but not that any of it was in stock then. */
+    private static final String SIGNS_OR_REMOVALS = SIGNS + """
+            UNION ALL SELECT entry, removed_at, false FROM production.removal WHERE child_lot = l.lot
             """;
 
     /**
@@ -82,15 +97,18 @@ final class LotHistory implements LotRecords {
                     Sql.micros("e.ended_at"), Known.at("e.entry"), Sql.micros("t.at"), Known.at("t.entry"), SIGNS);
 
     private static final String UNMADE = """
-            SELECT l.id, s.first_at, (
-              SELECT array_agg(DISTINCT u.item) FROM production.step_use u WHERE u.lot = l.id AND %s)
+            SELECT l.id, s.first_at, (SELECT array_agg(DISTINCT k.item) FROM (
+              SELECT u.item FROM production.step_use u WHERE u.lot = l.id AND %s
+              UNION SELECT o.item FROM materials.lot_origin o WHERE o.lot = l.id AND o.item IS NOT NULL AND %s) k)
             FROM materials.lot l CROSS JOIN LATERAL (SELECT min(%s) AS first_at FROM (%s) t WHERE %s) s
-            WHERE s.first_at IS NOT NULL AND NOT EXISTS (SELECT FROM materials.lot_origin o WHERE o.lot = l.id AND %s)
+            WHERE s.first_at IS NOT NULL AND NOT EXISTS (SELECT FROM materials.lot_origin o WHERE o.lot = l.id AND NOT %s AND %s)
             """.formatted(
                     Known.at("u.entry"),
+                    Known.at("o.entry"),
                     Sql.micros("t.at"),
-                    SIGNS.replace("l.lot", "l.id"),
+                    SIGNS_OR_REMOVALS.replace("l.lot", "l.id"),
                     Known.at("t.entry"),
+                    TOPPED_UP,
                     Known.at("o.entry"));
 
     private static final String ITEMS =
@@ -113,11 +131,13 @@ final class LotHistory implements LotRecords {
     private final JdbcClient jdbc;
     private final long cutoff;
     private final Clocks clocks;
+    private final ContainerHistory containers;
 
     LotHistory(JdbcClient jdbc, long cutoff, Clocks clocks) {
         this.jdbc = jdbc;
         this.cutoff = cutoff;
         this.clocks = clocks;
+        this.containers = new ContainerHistory(jdbc, cutoff, clocks);
     }
 
     @Override
@@ -164,6 +184,16 @@ final class LotHistory implements LotRecords {
                 .query((row, number) ->
                         new Unmade(row.getLong(1), Sql.numbers(row, 3), clocks.told(null, row.getLong(2))))
                 .list();
+    }
+
+    @Override
+    public List<Making> labelled() {
+        return containers.labelled();
+    }
+
+    @Override
+    public List<Unfilled> unfilled() {
+        return containers.unfilled();
     }
 
     @Override

@@ -19,6 +19,8 @@ import java.util.stream.Stream;
  */
 final class Loadings {
 
+    private static final TraceRef NO_LOT = TraceRef.lot(0);
+
     private final String position;
     private final Chronology<Charge> charges;
     private final Chronology<Discharge> discharges;
@@ -52,6 +54,14 @@ final class Loadings {
                         .noneMatch(loading -> loading.mayServe(use.at())))
                 .map(use -> shownBy(use, Objects.requireNonNull(use.scanned())))
                 .distinct();
+    }
+
+    /** What these uses show, for each of which no lot was scanned and no charge tells one; one load for each stretch. */
+    Map<Loading, Untold> untold(Stream<Use> uses) {
+        return changes.all().isEmpty()
+                ? Map.of()
+                : uses.collect(Collectors.toMap(
+                        use -> shownBy(use, NO_LOT), use -> new Untold(use.item(), use.at()), Untold::with));
     }
 
     private Loading shownBy(Use use, TraceRef scanned) {

@@ -37,6 +37,7 @@ public final class PositionTimeline {
     }
 
     private final Cover cover;
+    private final Map<Dated, Untold> untold = new HashMap<>();
     private final List<Dated> loadings;
     private final long[] lastReachSoFar;
     private final Map<TraceRef, Long> firstScans = new HashMap<>();
@@ -50,11 +51,11 @@ public final class PositionTimeline {
                         Objects.requireNonNull(use.scanned()), use.at().early(), Math::min));
         List<Loading> recorded = loadings.all();
         this.loadings = Stream.concat(recorded.stream(), loadings.shownBy(uses, recorded))
-                .map(loading -> new Dated(
-                        loading,
-                        Math.min(cleanPoints.endOfCarryOver(loading.left()), limits.endOfCarryOver(loading.left()))))
+                .map(loading -> dated(loading, cleanPoints, limits))
                 .sorted(Comparator.comparingLong(dated -> dated.loading().mayBeFrom()))
                 .toList();
+        loadings.untold(uses.stream().filter(use -> use.scanned() == null && !cover.surelyHeld(use)))
+                .forEach((loading, load) -> untold.put(dated(loading, cleanPoints, limits), load));
         this.lastReachSoFar = new long[this.loadings.size()];
         long last = Long.MIN_VALUE;
         for (int i = 0; i < lastReachSoFar.length; i++) {
@@ -62,6 +63,11 @@ public final class PositionTimeline {
             last = Math.max(last, Math.max(dated.carriesUntil(), dated.loading().mayBeTo()));
             lastReachSoFar[i] = last;
         }
+    }
+
+    private static Dated dated(Loading loading, CleanPoints cleanPoints, CarryOverLimits limits) {
+        return new Dated(
+                loading, Math.min(cleanPoints.endOfCarryOver(loading.left()), limits.endOfCarryOver(loading.left())));
     }
 
     /** The timeline of a position; {@code uses} are the moments of all uses that name it. */
@@ -147,6 +153,17 @@ public final class PositionTimeline {
         return reaching.stream()
                 .anyMatch(other ->
                         other.isByScan() && other.mayServe(use) && !other.lot().equals(loading.lot()));
+    }
+
+    /**
+     * What the use may have drawn from though no record tells its lot: what uses without a scan show where nothing is
+     * charged is loaded since the change before, and left behind as any other.
+     */
+    public List<Untold> untold(Use use) {
+        return untold.entrySet().stream()
+                .filter(load -> load.getKey().reaches(use.at()))
+                .map(Map.Entry::getValue)
+                .toList();
     }
 
     /** What may go on as a new lot when the position is unloaded; the item doesn't matter. */

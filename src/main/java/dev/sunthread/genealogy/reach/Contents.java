@@ -14,7 +14,9 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.Function;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How lots and containers came to be. A lot that was filled into containers has a content: what was taken of it without
@@ -24,6 +26,7 @@ public final class Contents {
 
     private final LotRecords records;
     private final Map<TraceRef, List<Making>> from = new HashMap<>();
+    private @Nullable Map<TraceRef, List<Making>> labelled;
 
     public Contents(LotRecords records) {
         this.records = records;
@@ -57,7 +60,28 @@ public final class Contents {
     public boolean isInContainers(TraceRef lot) {
         learn(List.of(lot));
         return from.getOrDefault(lot, List.of()).stream()
-                .anyMatch(making -> making.to().kind() == TraceKind.CONTAINER);
+                        .anyMatch(making -> making.to().kind() == TraceKind.CONTAINER)
+                || !labelled(lot).isEmpty();
+    }
+
+    // these are few, so that all of them are looked at together
+    private List<Making> labelled(TraceRef lotOrContainer) {
+        if (labelled == null) {
+            labelled = new HashMap<>();
+            for (Making making : records.labelled()) {
+                labelled.computeIfAbsent(making.from(), any -> new ArrayList<>())
+                        .add(making);
+                labelled.computeIfAbsent(making.to(), any -> new ArrayList<>()).add(making);
+            }
+        }
+        return labelled.getOrDefault(lotOrContainer, List.of());
+    }
+
+    private Stream<Edge> byLabel(Stream<TraceRef> lotsAndContainers) {
+        return lotsAndContainers
+                .flatMap(node -> labelled(node).stream())
+                .distinct()
+                .flatMap(this::edges);
     }
 
     /** What was made, filled or recovered from these lots, containers, contents and units. */
@@ -67,16 +91,18 @@ public final class Contents {
                 .toList();
         learn(sources);
         // a component that was scanned by its container is found through the lot too
-        return Stream.concat(
-                sources.stream()
-                        .flatMap(node -> from.getOrDefault(node, List.of()).stream())
-                        .flatMap(this::edges),
-                records
-                        .into(nodes.stream()
-                                .filter(node -> node.kind() == TraceKind.CONTAINER)
-                                .toList())
-                        .stream()
-                        .flatMap(this::edges));
+        return Stream.of(
+                        byLabel(sources.stream()),
+                        sources.stream()
+                                .flatMap(node -> from.getOrDefault(node, List.of()).stream())
+                                .flatMap(this::edges),
+                        records
+                                .into(nodes.stream()
+                                        .filter(node -> node.kind() == TraceKind.CONTAINER)
+                                        .toList())
+                                .stream()
+                                .flatMap(this::edges))
+                .flatMap(Function.identity());
     }
 
     /** What these lots, containers and contents came from. */
@@ -91,19 +117,26 @@ public final class Contents {
         learn(ofContents);
         List<Making> makings = made.isEmpty() ? List.of() : records.into(made);
         learn(makings.stream().map(Making::from).toList());
-        return Stream.concat(
-                makings.stream().flatMap(this::edges),
-                ofContents.stream()
-                        .flatMap(lot -> from.getOrDefault(lot, List.of()).stream())
-                        .flatMap(this::edges));
+        return Stream.of(
+                        byLabel(Stream.concat(made.stream(), ofContents.stream())),
+                        makings.stream().flatMap(this::edges),
+                        ofContents.stream()
+                                .flatMap(lot -> from.getOrDefault(lot, List.of()).stream())
+                                .flatMap(this::edges))
+                .flatMap(Function.identity());
     }
 
     private Stream<Edge> edges(Making making) {
         Reason reason = Reason.of(making.way(), making.entry()).with("at", making.at());
         Edge edge = Edge.atOnce(making.from(), making.to(), Certainty.CERTAIN, making.at(), reason);
+        if (making.isByLabel()) {
+            Edge filled =
+                    Edge.during(making.from(), making.to(), Certainty.POSSIBLE, sinceEver(making), making.at(), reason);
+            return Stream.of(filled, intoContent(making, sinceEver(making), reason));
+        }
         if (making.to().kind() == TraceKind.CONTAINER) {
             return making.from().kind() == TraceKind.LOT
-                    ? Stream.of(edge, intoContent(making, reason))
+                    ? Stream.of(edge, intoContent(making, making.at(), reason))
                     : Stream.of(edge);
         }
         if (making.from().kind() == TraceKind.CONTAINER) {
@@ -120,9 +153,12 @@ public final class Contents {
         return Edge.atOnce(other, edge.to(), edge.certainty(), edge.begin(), edge.reason());
     }
 
-    private static Edge intoContent(Making filling, Reason reason) {
-        return Edge.during(
-                filling.to(), content(filling.from().id()), Certainty.POSSIBLE, filling.at(), Moment.NEVER, reason);
+    private static Moment sinceEver(Making making) {
+        return new Moment(Long.MIN_VALUE, making.at().late());
+    }
+
+    private static Edge intoContent(Making filling, Moment since, Reason reason) {
+        return Edge.during(filling.to(), content(filling.from().id()), Certainty.POSSIBLE, since, Moment.NEVER, reason);
     }
 
     private static TraceRef content(long lot) {

@@ -189,7 +189,8 @@ public final class MaterialEdges {
                         .toList();
     }
 
-    private Stream<StationPosition> positions(RecordedUse use) {
+    /** The positions that the use may have drawn from. */
+    public Stream<StationPosition> positions(RecordedUse use) {
         Long named = use.position();
         return records.uses().positionsOf(use.station()).stream()
                 .filter(position -> named == null

@@ -21,6 +21,12 @@ public interface DemandRecords {
     /** Items of units whose route or structure ever demanded one of these, or accepts one as an alternate. */
     Set<Long> demanding(Collection<Long> items);
 
+    /** Items tracked by lot whose formula ever demanded one of these. */
+    Set<Long> mixedOf(Collection<Long> components);
+
+    /** What the formulas of these items demand, of those that are tracked by lot. */
+    Set<Long> componentsOf(Collection<Long> items);
+
     /** Items of units whose route ever demanded one of these runs. */
     Set<Long> demandingRuns(Collection<RunDemand> demands);
 

@@ -29,6 +29,15 @@ public interface LotRecords {
     /** Every lot of which there is a sign and no record of where it came from. */
     List<Unmade> unmade();
 
+    /**
+     * What a container was named with, for each lot that no record fills into it before. A use tells it only of a
+     * container that no record fills at all.
+     */
+    List<Making> labelled();
+
+    /** Every container of which there is a sign and no record that fills it. */
+    List<Unfilled> unfilled();
+
     /** Every item that a lot is recorded as. */
     Set<Long> items();
 }

@@ -6,12 +6,12 @@ import java.util.Set;
 /**
  * A lot of which there is a sign, and no record of where it came from.
  *
- * @param items the items it was used as, none if no use tells
+ * @param items the items it was used as, or is recorded as, none if nothing tells
  * @param first the first sign of it
  */
 public record Unmade(long lot, Set<Long> items, Moment first) {
 
-    /** The same, of any of these items if no use tells which it is. */
+    /** The same, of any of these items if nothing tells which it is. */
     public Unmade orOfAny(Set<Long> all) {
         return items.isEmpty() ? new Unmade(lot, all, first) : this;
     }

@@ -117,7 +117,7 @@ class TraceWebTests {
     @Test
     void leadsToTheFindingsAndLinesThatTouchTheAnswer() throws Exception {
         plant.bondWithLot("12:00", "R0001", "A-99");
-        plant.say("container-opening", "12:01", java.util.Map.of("container", "C/404"));
+        plant.remove("12:01", "RCV R0404", "WALL W404");
         String id = JsonPath.read(
                 pages.perform(get("/api/v1/traces?way=forward&lot=A-99"))
                         .andReturn()
@@ -129,7 +129,8 @@ class TraceWebTests {
                 .andExpect(content().string(containsString("href=\"/inbox?answer=" + id)));
         pages.perform(get("/findings").param("answer", id))
                 .andExpect(content().string(containsString("Lot A-99 has no receipt")))
-                .andExpect(content().string(not(containsString("C/404"))));
+                .andExpect(content().string(not(containsString("R0404"))));
+        pages.perform(get("/findings")).andExpect(content().string(containsString("R0404")));
         pages.perform(get("/inbox").param("answer", id)).andExpect(content().string(containsString("No line waits")));
     }
 

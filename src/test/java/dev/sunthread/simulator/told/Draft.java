@@ -30,6 +30,9 @@ final class Draft {
     /** It shows that something else is missing, so nothing may befall it. */
     boolean needed;
 
+    /** What it scanned is named by nothing else that stays, so its scans stay. */
+    boolean keepsScans;
+
     Draft(Happening happening, String id, String kind, Map<String, Object> body, @Nullable String station) {
         this.happening = happening;
         this.id = id;

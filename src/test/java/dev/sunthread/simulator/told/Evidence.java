@@ -6,6 +6,7 @@ import dev.sunthread.simulator.world.Heat;
 import dev.sunthread.simulator.world.Layout;
 import dev.sunthread.simulator.world.Layout.Operation;
 import dev.sunthread.simulator.world.Loading;
+import dev.sunthread.simulator.world.Supply;
 import dev.sunthread.simulator.world.Work;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,10 +21,12 @@ final class Evidence {
 
     private final List<Draft> drafts;
     private final Truly truly;
+    private final StoreEvidence store;
 
     Evidence(List<Draft> drafts, Truly truly) {
         this.drafts = drafts;
         this.truly = truly;
+        this.store = new StoreEvidence(drafts);
     }
 
     /** Whether a charge left something behind that went along with other material later. */
@@ -81,6 +84,12 @@ final class Evidence {
         int index = drafts.indexOf(draft);
         if (happening instanceof Work.Step step) {
             return step.uses().isEmpty() || step.units().stream().allMatch(unit -> workIsDemanded(index, unit, by));
+        }
+        if (happening instanceof Supply.Filling filling) {
+            return store.demands(filling);
+        }
+        if (happening instanceof Supply supply) {
+            return store.keepsWhatCameOf(supply);
         }
         if (happening instanceof Loading.Charge charge) {
             return chargeIsDemanded(index, charge, by);

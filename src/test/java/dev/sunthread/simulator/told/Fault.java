@@ -13,10 +13,14 @@ public enum Fault {
     LOST_STEP,
     /** A charge is missing; that what was loaded before came off is recorded, and nothing was left behind. */
     LOST_CHARGE,
+    /** A charge is missing, and what it left behind went along with later material. */
+    LOST_CHARGE_LEFT_BEHIND,
     LOST_DISCHARGE,
     LOST_CLEAN_POINT,
     /** An installation is missing, and nothing was done to the child while it was in there. */
     LOST_INSTALLATION,
+    /** An installation is missing, and something done to the child acted on the parent and all in it. */
+    LOST_INSTALLATION_WORKED_ON,
     LOST_REMOVAL,
     LOST_TRAY_LOAD,
     LOST_TRAY_UNLOAD,
@@ -26,6 +30,10 @@ public enum Fault {
     LOST_COMPONENT,
     LOST_SUPPLIER_LOT,
     LOST_RECEIPT,
+    /** How a lot came about is missing, not only where it was bought. */
+    LOST_MAKING,
+    /** What was first filled into containers is missing, and another record names each of them with its lot. */
+    LOST_FILLING,
     LOST_BIRTH,
     /** Recorded after other things that happened later. */
     LATE,
@@ -45,20 +53,14 @@ public enum Fault {
     FALSE_CHARGE,
     /** No fault of a record: another material is loaded at a position by mistake and taken off unused. */
     FOREIGN_LOAD,
-    /** A charge is missing, and what it left behind went along with later material. */
-    LOST_CHARGE_LEFT_BEHIND,
-    /** An installation is missing, and something done to the child acted on the parent and all in it. */
-    LOST_INSTALLATION_WORKED_ON,
-    /** How a lot came about is missing, not only where it was bought. */
-    LOST_MAKING,
-    /** What was filled into containers is missing. */
-    LOST_FILLING,
+    /** What was put on top of a lot, or into a container that was filled before, is missing. */
+    LOST_TOP_UP,
     /** A charge and the discharge before it are missing: only quantities could show it. */
     UNDETECTABLE_CHARGE;
 
-    /** Whether no rule that reads these records can know of it, or none does so yet; counted apart. */
+    /** Whether no rule that reads these records can know of it; counted apart. */
     public boolean isCountedApart() {
-        return ordinal() >= LOST_CHARGE_LEFT_BEHIND.ordinal();
+        return ordinal() >= LOST_TOP_UP.ordinal();
     }
 
     /** Whether a record says what isn't so. */

@@ -5,6 +5,8 @@ import dev.sunthread.simulator.told.Draft.Fate;
 import dev.sunthread.simulator.world.Heat;
 import dev.sunthread.simulator.world.Supply;
 import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -36,10 +38,14 @@ final class Faults {
     private static final Set<String> NAMEABLE =
             Set.of("step", "charge", "discharge", "clean-point", "installation", "removal", "receipt", "birth");
 
+    private static final Set<@Nullable Fault> COUNTED_APART_ONCE = new HashSet<>(EnumSet.of(
+            Fault.LOST_MAKING, Fault.LOST_FILLING, Fault.LOST_CHARGE_LEFT_BEHIND, Fault.LOST_INSTALLATION_WORKED_ON));
+
     private final List<Draft> drafts;
     private final Rates rates;
     private final Chance chance;
     private final Evidence evidence;
+    private final StoreEvidence store;
     private final Truly truly;
 
     Faults(List<Draft> drafts, Rates rates, Chance chance, Truly truly) {
@@ -48,6 +54,7 @@ final class Faults {
         this.chance = chance;
         this.truly = truly;
         this.evidence = new Evidence(drafts, truly);
+        this.store = new StoreEvidence(drafts);
     }
 
     void befall() {
@@ -65,12 +72,13 @@ final class Faults {
             draft.fate = Fate.LOST;
         } else if (loss != null
                 && !loss.isCountedApart()
-                && chance.of(rates.of(Fault.VOIDED_SCAN))
-                && evidence.demands(draft)) {
+                && drawn(draft, loss).of(rates.of(Fault.VOIDED_SCAN))
+                && evidence.demands(draft)
+                && store.namesWhatCameOf(draft)) {
             draft.fate = Fate.TAKEN_BACK;
         } else if (NAMEABLE.contains(draft.kind)
                 && !(loss != null && loss.isCountedApart())
-                && chance.of(rates.of(Fault.UNREADABLE_LINE))
+                && drawn(draft, loss).of(rates.of(Fault.UNREADABLE_LINE))
                 && evidence.demands(draft)) {
             draft.fate = Fate.UNREADABLE;
         } else if (draft.kind.equals("cure-run") && chance.of(rates.of(Fault.LOST_RUN_MEMBER))) {
@@ -78,8 +86,16 @@ final class Faults {
         }
     }
 
+    // what was counted apart once draws by itself, so that plants known by their seed stay as they are
+    private Chance drawn(Draft draft, @Nullable Fault loss) {
+        return COUNTED_APART_ONCE.contains(loss) ? new Chance(draft.id.hashCode()) : chance;
+    }
+
     private @Nullable Fault loss(Draft draft) {
         Fault loss = LOSSES.get(draft.kind);
+        if (store.isOnTop(draft)) {
+            return Fault.LOST_TOP_UP;
+        }
         if (loss == Fault.LOST_CHARGE && evidence.leavesBehind(draft)) {
             return Fault.LOST_CHARGE_LEFT_BEHIND;
         }
@@ -131,7 +147,9 @@ final class Faults {
                 && chance.of(rates.of(Fault.LOST_COMPONENT))) {
             draft.body.put("components", chance.some(list(draft.body, "components"), 1));
         }
-        if (draft.body.containsKey("container") && chance.of(rates.of(Fault.LOST_CONTAINER_SCAN))) {
+        if (draft.body.containsKey("container")
+                && chance.of(rates.of(Fault.LOST_CONTAINER_SCAN))
+                && !draft.keepsScans) {
             draft.body.remove("container");
         }
         if (draft.body.containsKey("uses")) {
@@ -147,10 +165,10 @@ final class Faults {
     }
 
     private void blurUse(Map<String, Object> use, Draft draft) {
-        if (chance.of(rates.of(Fault.LOST_CONTAINER_SCAN))) {
+        if (chance.of(rates.of(Fault.LOST_CONTAINER_SCAN)) && !draft.keepsScans) {
             use.remove("container");
         }
-        if (chance.of(rates.of(Fault.LOST_LOT_SCAN))) {
+        if (chance.of(rates.of(Fault.LOST_LOT_SCAN)) && !draft.keepsScans) {
             use.remove("lot");
             use.remove("container");
         }
