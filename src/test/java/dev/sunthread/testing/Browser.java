@@ -114,6 +114,17 @@ public final class Browser implements AutoCloseable {
                 .until(any -> !driver.findElements(By.cssSelector(what)).isEmpty());
     }
 
+    /** Waits until a page is loaded whole on which the first of these shows a text. */
+    public void shows(String what, String text) {
+        waiting(driver)
+                .withMessage(() -> text + " in " + what + " on "
+                        + driver.findElement(By.tagName("body")).getText())
+                .until(any -> "complete".equals(driver.executeScript("return document.readyState"))
+                        && driver.findElements(By.cssSelector(what)).stream()
+                                .limit(1)
+                                .anyMatch(shown -> shown.getText().contains(text)));
+    }
+
     /** What the browser complained of since it was asked last, such as a script that the content policy refused. */
     public List<String> complaints() {
         return driver.manage().logs().get(LogType.BROWSER).getAll().stream()

@@ -57,7 +57,7 @@ class FlowJourneyTests {
                     .orElseThrow();
             label.click();
             wait.until(any -> String.valueOf(page.getCurrentUrl()).contains("level=receiver&certainty=certain"));
-            assertThat(page.findElement(By.className("lines")).getText()).contains("RCV R0001");
+            browser.shows(".lines", "RCV R0001");
         }
     }
 
@@ -67,7 +67,7 @@ class FlowJourneyTests {
             WebDriver page = browser.go(at("/journal"));
             var wait = Browser.waiting(page);
             press(page, "?");
-            assertThat(page.findElement(By.id("keys")).isDisplayed()).isTrue();
+            wait.until(any -> page.findElement(By.id("keys")).isDisplayed());
             page.findElement(By.cssSelector("#keys button")).click();
             press(page, "gf");
             wait.until(any -> String.valueOf(page.getCurrentUrl()).endsWith("/findings"));

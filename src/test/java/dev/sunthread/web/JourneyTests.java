@@ -49,28 +49,26 @@ class JourneyTests {
         try (var browser = Browser.open(1280, 900).signIn(port, known)) {
             WebDriver page = browser.go(URI.create("http://127.0.0.1:" + port + "/"));
             type(page, "A-17" + Keys.ENTER);
-            assertThat(heading(page)).isEqualTo("A-17");
+            browser.shows("h1", "A-17");
 
             tabTo(page, "Where did it go").sendKeys(Keys.ENTER);
-            assertThat(heading(page)).isEqualTo("Where did lot A-17 go?");
+            browser.shows("h1", "Where did lot A-17 go?");
 
             tabTo(page, "RCV R0001").sendKeys(Keys.ENTER);
-            assertThat(heading(page)).isEqualTo("RCV R0001");
+            browser.shows("h1", "RCV R0001");
 
             tabTo(page, "What is in it").sendKeys(Keys.ENTER);
-            assertThat(heading(page)).isEqualTo("What is in RCV R0001?");
+            browser.shows("h1", "What is in RCV R0001?");
 
             tabTo(page, "A-17").sendKeys(Keys.ENTER);
-            assertThat(heading(page)).isEqualTo("A-17");
+            browser.shows("h1", "A-17");
 
             page.findElement(By.tagName("body")).sendKeys("/");
+            browser.appears("input:focus");
             type(page, "far/9 1" + Keys.ENTER);
-            assertThat(page.findElement(By.tagName("main")).getText()).contains("Did you mean", "FAR/9 1");
+            browser.shows("main", "Did you mean");
+            assertThat(page.findElement(By.tagName("main")).getText()).contains("FAR/9 1");
         }
-    }
-
-    private static String heading(WebDriver page) {
-        return page.findElement(By.tagName("h1")).getText();
     }
 
     private static void type(WebDriver page, String keys) {
