@@ -20,9 +20,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * What may fill a lack: every lot of the items, or of a component of their formulas, from its first sign in the plant to its recorded end, or as long as some
- * of it may be left at a position, every unit of them whose place then is unrecorded, every run under the definition. First in first out, expiry and hold exclude
- * none.
+ * What may fill a lack: every lot of the items, or of a component of their formulas, from its first sign in the plant to
+ * its recorded end, or as long as some of it may be left at a position, every unit of them whose place then is
+ * unrecorded, every run under the definition. First in first out, expiry and hold exclude none.
  */
 public final class Candidates {
 
