@@ -71,14 +71,7 @@ public final class Candidates {
 
     // a lot may have been mixed of them that nothing tells of, and may have been kept when nothing of them was left
     private Set<Long> componentsOf(Set<Long> items) {
-        return components.computeIfAbsent(items, any -> {
-            Set<Long> all = new HashSet<>();
-            Set<Long> found = records.demands().componentsOf(items);
-            while (all.addAll(found)) {
-                found = records.demands().componentsOf(found);
-            }
-            return all;
-        });
+        return components.computeIfAbsent(items, records.demands()::allComponentsOf);
     }
 
     private List<LotSpan> spans(Set<Long> items) {

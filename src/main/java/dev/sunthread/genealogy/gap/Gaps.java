@@ -106,10 +106,7 @@ public final class Gaps {
     // what is mixed of an item by a formula may stand for it where the mix is not recorded
     private Set<Long> withMixedOf(Set<Long> missing) {
         Set<Long> all = new HashSet<>(missing);
-        Set<Long> mixed = records.demands().mixedOf(missing);
-        while (all.addAll(mixed)) {
-            mixed = records.demands().mixedOf(mixed);
-        }
+        all.addAll(records.demands().allMixedOf(missing));
         return all;
     }
 

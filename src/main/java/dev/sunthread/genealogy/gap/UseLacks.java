@@ -37,14 +37,7 @@ final class UseLacks {
 
     /** What these uses lack. */
     List<Lack> of(Collection<RecordedUse> uses) {
-        Map<TraceRef, Happening> steps =
-                readings
-                        .of(uses.stream()
-                                .filter(use -> use.into() == null)
-                                .map(RecordedUse::step)
-                                .toList())
-                        .stream()
-                        .collect(Collectors.toMap(Happening::node, step -> step));
+        Map<TraceRef, Happening> steps = readings.stepsOf(uses);
         Set<Lack> lacks = new HashSet<>();
         uses.forEach(use -> where(use, steps).ifPresent(where -> add(lacks, use, where)));
         return List.copyOf(lacks);

@@ -22,7 +22,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -91,14 +90,7 @@ public final class MaterialEdges {
     }
 
     private Stream<Edge> edges(List<RecordedUse> uses) {
-        Map<TraceRef, Happening> steps =
-                readings
-                        .of(uses.stream()
-                                .filter(use -> use.into() == null)
-                                .map(RecordedUse::step)
-                                .toList())
-                        .stream()
-                        .collect(Collectors.toMap(Happening::node, Function.identity()));
+        Map<TraceRef, Happening> steps = readings.stepsOf(uses);
         reach.learn(steps.values());
         contents.learn(uses.stream()
                 .map(RecordedUse::lot)

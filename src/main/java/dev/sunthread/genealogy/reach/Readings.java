@@ -13,6 +13,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /** Happenings and what they took in, each read once. */
 public final class Readings {
@@ -79,6 +81,16 @@ public final class Readings {
                 .distinct()
                 .flatMap(node -> happenings.getOrDefault(node, List.of()).stream())
                 .toList();
+    }
+
+    /** The steps of these uses, by their nodes; unloadings have none. */
+    public Map<TraceRef, Happening> stepsOf(Collection<RecordedUse> uses) {
+        return of(uses.stream()
+                        .filter(use -> use.into() == null)
+                        .map(RecordedUse::step)
+                        .toList())
+                .stream()
+                .collect(Collectors.toMap(Happening::node, Function.identity()));
     }
 
     // a run may be recorded by several entries, of which this may be one; a step is its entry

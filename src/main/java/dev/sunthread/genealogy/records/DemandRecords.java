@@ -6,8 +6,10 @@ import dev.sunthread.genealogy.demand.RunDemand;
 import dev.sunthread.genealogy.demand.StructureRevision;
 import dev.sunthread.kernel.TraceRef;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 
 /** Reads what released routes and structures demand, and what signed deviations say was not done. */
 public interface DemandRecords {
@@ -26,6 +28,25 @@ public interface DemandRecords {
 
     /** What the formulas of these items demand, of those that are tracked by lot. */
     Set<Long> componentsOf(Collection<Long> items);
+
+    /** As {@link #mixedOf}, and what is mixed of those, at any depth. */
+    default Set<Long> allMixedOf(Collection<Long> components) {
+        return atAnyDepth(components, this::mixedOf);
+    }
+
+    /** As {@link #componentsOf}, and the components of those, at any depth. */
+    default Set<Long> allComponentsOf(Collection<Long> items) {
+        return atAnyDepth(items, this::componentsOf);
+    }
+
+    private static Set<Long> atAnyDepth(Collection<Long> items, UnaryOperator<Collection<Long>> next) {
+        Set<Long> all = new HashSet<>();
+        Collection<Long> found = next.apply(items);
+        while (all.addAll(found)) {
+            found = next.apply(found);
+        }
+        return all;
+    }
 
     /** Items of units whose route ever demanded one of these runs. */
     Set<Long> demandingRuns(Collection<RunDemand> demands);
