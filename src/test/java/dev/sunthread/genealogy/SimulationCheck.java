@@ -17,25 +17,24 @@ final class SimulationCheck {
     /** What holds matter, so that something can be in it. */
     private static final Set<Thing.Kind> HOLDERS = EnumSet.of(Thing.Kind.LOT, Thing.Kind.CONTAINER, Thing.Kind.UNIT);
 
-    private final Rates rates;
-    private final Tally tally = new Tally();
+    private final Tally tally;
 
-    SimulationCheck(Rates rates) {
-        this.rates = rates;
+    SimulationCheck(Tally tally) {
+        this.tally = tally;
     }
 
     /** The result for so many plants from a seed on. */
     static Tally of(Rates rates, long seed, int plants) {
-        SimulationCheck check = new SimulationCheck(rates);
+        SimulationCheck check = new SimulationCheck(new Tally());
         for (int i = 0; i < plants; i++) {
-            check.check(seed + i);
+            SimulatedPlant plant = SimulatedPlant.of(seed + i, "p", rates);
+            check.compare(seed + i, plant, SimulatedTrace.of(plant));
         }
         return check.tally;
     }
 
-    Tally check(long seed) {
-        SimulatedPlant plant = SimulatedPlant.of(seed, "p", rates);
-        SimulatedTrace trace = SimulatedTrace.of(plant);
+    /** Compares what a trace says with what was so in the plant that it is of. */
+    void compare(long seed, SimulatedPlant plant, SimulatedTrace trace) {
         World end = plant.end();
         long instant = new Chance(seed).any(plant.moments());
         World then = plant.at(instant);
@@ -45,7 +44,6 @@ final class SimulationCheck {
         truths.put(Question.at(instant), then::present);
         truths.forEach((question, truth) -> compare(seed, trace, question, truth));
         tally.plants++;
-        return tally;
     }
 
     private void compare(long seed, SimulatedTrace trace, Question question, Function<Thing, Set<Thing>> truth) {
