@@ -5,6 +5,7 @@ import dev.sunthread.genealogy.AnswerHead;
 import dev.sunthread.genealogy.AnswerLine;
 import dev.sunthread.genealogy.Certainty;
 import dev.sunthread.genealogy.Count;
+import dev.sunthread.genealogy.LevelOrder;
 import dev.sunthread.genealogy.When;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
@@ -109,8 +110,8 @@ public class AnswerStore {
                   count(*) FILTER (WHERE w.class = 'POSSIBLE'), count(*) FILTER (WHERE w.class = 'UNPROVEN')
                 FROM genealogy.answer_line, LATERAL (VALUES (0, 'EVER', ever), (1, 'NOW', now),
                   (2, 'AT_SHIPMENT', at_shipment), (3, 'AT', at)) AS w (ordinal, told, class)
-                WHERE answer = ? GROUP BY w.ordinal, w.told, depth, level ORDER BY w.ordinal, depth, level
-                """,
+                WHERE answer = ? GROUP BY w.ordinal, w.told, kind, depth, level ORDER BY w.ordinal, %s, level
+                """.formatted(LevelOrder.RANK),
                 (row, number) -> new Count(
                         When.valueOf(row.getString(1)),
                         row.getString(2),

@@ -115,6 +115,34 @@ class TraceWebTests {
     }
 
     @Test
+    void listsLevelsFromTheOutermostAndLotsBehindUnits() throws Exception {
+        var place = java.util.Map.of("position", "1", "items", java.util.List.of("RCV"));
+        plant.say(
+                "structure",
+                "1 00:10",
+                java.util.Map.of("item", "WALL", "revision", "A", "positions", java.util.List.of(place)));
+        plant.say(
+                "blend",
+                "07:30",
+                java.util.Map.of(
+                        "lot",
+                        "MIX-1",
+                        "item",
+                        "ADH",
+                        "way",
+                        "blend",
+                        "components",
+                        java.util.List.of(java.util.Map.of("lot", "A-17"))));
+        pages.perform(get(ALL))
+                .andExpect(jsonPath("$.counts[?(@.when == 'EVER')].level")
+                        .value(org.hamcrest.Matchers.contains("wall", "receiver", "lot")))
+                .andExpect(jsonPath("$.lines[0].name").value("W/1"))
+                .andExpect(jsonPath("$.lines[-1].name").value("MIX-1"));
+        pages.perform(get(ALL).param("sort", "level").param("descending", "true"))
+                .andExpect(jsonPath("$.lines[0].name").value("MIX-1"));
+    }
+
+    @Test
     void leadsToTheFindingsAndLinesThatTouchTheAnswer() throws Exception {
         plant.bondWithLot("12:00", "R0001", "A-99");
         plant.remove("12:01", "RCV R0404", "WALL W404");
