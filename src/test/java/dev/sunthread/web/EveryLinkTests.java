@@ -33,7 +33,6 @@ class EveryLinkTests {
     private static final Pattern BEYOND = Pattern.compile(
             "(/trace|/api/v1/traces)[?](?!.*[&?]lot=A-17).*(level|when|certainty|place|outermost|sort|format)=.*"
                     + "|.*(sort=.*(level|place|outermost)=|(level|place|outermost)=.*(sort|format)=|descending=true).*"
-                    + "|/(trace|trace/flow)[?].*cutoff=.*"
                     + "|/api/v1/traces[?].*(level|when|certainty|place|outermost)=.*");
 
     private static final Pattern MAIN = Pattern.compile("<main.*</main>", Pattern.DOTALL);

@@ -15,6 +15,7 @@ import org.jspecify.annotations.Nullable;
  * @param cutoff the ledger position it counts records up to; asking with it again gives the same hash
  * @param total how many lines the filter leaves in all
  * @param page the page of lines, from 1
+ * @param next the address of the next page of the same answer
  */
 public record TraceAnswer(
         String id,
@@ -30,9 +31,12 @@ public record TraceAnswer(
         List<AnswerLine> lines,
         long total,
         int page,
-        int size) {
+        int size,
+        @Nullable String next) {
 
-    static TraceAnswer of(AnswerHead head, TraceRequest question, LinePage lines) {
+    static TraceAnswer of(AnswerHead head, TraceRequest question, LineChoice choice, LinePage lines) {
+        TraceAddress address = TraceAddress.of(head, question);
+        boolean isLast = (long) lines.page() * lines.size() + lines.lines().size() >= lines.total();
         return new TraceAnswer(
                 head.id(),
                 question,
@@ -47,6 +51,7 @@ public record TraceAnswer(
                 lines.lines(),
                 lines.total(),
                 lines.page() + 1,
-                lines.size());
+                lines.size(),
+                isLast ? null : address.json(choice.onPage(lines.page() + 2)));
     }
 }

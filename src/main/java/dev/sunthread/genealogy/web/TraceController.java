@@ -56,6 +56,8 @@ class TraceController {
         AnswerHead head = traces.ask(asked.question(zone));
         LinePage lines = traces.lines(head.id(), choice.filter(), choice.index(), LINES_A_PAGE);
         model.addAttribute("cutoff", head.question().cutoff());
+        model.addAttribute("answeredAt", head.question().cutoff());
+        model.addAttribute("since", traces.since(head));
         model.addAttribute("tables", List.of(TraceTable.of(traces, head, choice.filter())));
         model.addAttribute(
                 "page", TracePage.of(head, asked, choice, lines, flows.of(head), flows.places(head, MOST_PLACES)));

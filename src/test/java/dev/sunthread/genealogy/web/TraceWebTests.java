@@ -47,7 +47,7 @@ class TraceWebTests {
                         content()
                                 .string(
                                         containsString(
-                                                "href=\"/trace?way=forward&amp;lot=A-17&amp;level=receiver&amp;when=now&amp;certainty=certain#lines\"")))
+                                                "href=\"/trace?way=forward&amp;lot=A-17&amp;cutoff=21&amp;level=receiver&amp;when=now&amp;certainty=certain#lines\"")))
                 .andExpect(content().string(containsString("href=\"/unit?item=RCV&amp;serial=R0001\"")));
     }
 
