@@ -50,7 +50,7 @@ public class AnswerStore {
         int kept = jdbc.update(
                 """
                 INSERT INTO genealogy.answer (id, asked, cutoff, suspects, cutoff_recorded_at, hash, open_findings,
-                  open_lines, computed_at) VALUES (?, ?::jsonb, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (id) DO NOTHING
+                  open_lines, computed_at, notes) VALUES (?, ?::jsonb, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (id) DO NOTHING
                 """,
                 head.id(),
                 asked,
@@ -60,13 +60,15 @@ public class AnswerStore {
                 head.hash(),
                 head.openFindings(),
                 head.openLines(),
-                now);
+                now,
+                head.notes().toArray(String[]::new));
         if (kept == 1) {
             Map<String, Integer> depths = levels.depths();
             jdbc.batchUpdate(INSERT_LINE, answered.lines(), BATCH, (statement, line) -> {
                 fill(statement, head.id(), line);
                 statement.setInt(16, depths.getOrDefault(line.level(), 0));
             });
+            details.keepSuspects(head.id(), answered.asked(), depths);
             details.keep(head.id(), answered.flows(), answered.touching());
         }
         return kept == 1;

@@ -13,6 +13,8 @@ import org.jspecify.annotations.Nullable;
  * An answer as JSON: what it says of itself, and one page of its lines.
  *
  * @param cutoff the ledger position it counts records up to; asking with it again gives the same hash
+ * @param notes where joining the parts of the scope did nothing
+ * @param instead where its scope joins suspects by all or except: the address that joins their answers instead
  * @param total how many lines the filter leaves in all
  * @param page the page of lines, from 1
  * @param next the address of the next page of the same answer
@@ -28,6 +30,8 @@ public record TraceAnswer(
         long openFindings,
         long openLines,
         List<StationBehind> stationsBehind,
+        List<String> notes,
+        @Nullable String instead,
         List<AnswerLine> lines,
         long total,
         int page,
@@ -48,6 +52,8 @@ public record TraceAnswer(
                 head.openFindings(),
                 head.openLines(),
                 head.stationsBehind(),
+                head.notes(),
+                JoinedOffer.json(question, head.question().cutoff()),
                 lines.lines(),
                 lines.total(),
                 lines.page() + 1,

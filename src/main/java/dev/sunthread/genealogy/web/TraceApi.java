@@ -35,6 +35,7 @@ class TraceApi {
              "openFindings": 1, "openLines": 0,
              "stationsBehind": [{"entry": "behind-7", "station": "BOND", "since": "2026-03-02T09:40:00Z", "page": null,
                                  "why": "Its network is down; steps are on paper"}],
+             "notes": [], "instead": null,
              "lines": [], "total": 42, "page": 1, "size": 50, "next": null}
             """;
 

@@ -48,6 +48,7 @@ class TraceController {
         } catch (Refused e) {
             model.addAttribute("refused", e);
             model.addAttribute("asked", asked == null ? TraceRequest.NONE : asked);
+            model.addAttribute("instead", asked == null ? null : JoinedOffer.page(asked, asked.cutoff()));
         }
         return model.containsAttribute("page") ? "genealogy/trace" : "genealogy/ask";
     }
@@ -58,6 +59,7 @@ class TraceController {
         model.addAttribute("cutoff", head.question().cutoff());
         model.addAttribute("answeredAt", head.question().cutoff());
         model.addAttribute("since", traces.since(head));
+        model.addAttribute("instead", JoinedOffer.page(asked, head.question().cutoff()));
         model.addAttribute("tables", List.of(TraceTable.of(traces, head, choice.filter())));
         model.addAttribute(
                 "page", TracePage.of(head, asked, choice, lines, flows.of(head), flows.places(head, MOST_PLACES)));

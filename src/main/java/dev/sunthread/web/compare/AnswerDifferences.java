@@ -1,6 +1,7 @@
 package dev.sunthread.web.compare;
 
 import dev.sunthread.genealogy.LevelOrder;
+import dev.sunthread.kernel.Refused;
 import dev.sunthread.web.Paged;
 import dev.sunthread.web.compare.AnswerDifference.LevelRow;
 import dev.sunthread.web.compare.AnswerDifference.Line;
@@ -62,6 +63,14 @@ class AnswerDifferences {
                 .param("name", name)
                 .query(DataClassRowMapper.newInstance(KeptAnswer.class))
                 .optional();
+    }
+
+    /** The same. @throws Refused if none is kept */
+    KeptAnswer named(String name) {
+        return find(name.strip())
+                .orElseThrow(() -> new Refused(
+                        "No kept answer has the id or hash " + name.strip(),
+                        "Answers are kept for a week: ask the trace again, as known at the same ledger position"));
     }
 
     AnswerDifference between(KeptAnswer left, KeptAnswer right, AnswerPair asked) {
