@@ -44,14 +44,15 @@ class JoinedAnswersTests {
         plant.receipt("07:00", "A-17", "ADH", "FAR/9 1");
         plant.receipt("07:00", "A-18", "ADH", "FAR/9 2");
         plant.birth("08:10", "RCV", "R0001", "R0002", "R0003", "R0004");
-        plant.bondWithLot("08:20", "R0001", "A-17");
-        plant.bondWithLot("08:30", "R0001", "A-18");
-        plant.bondWithLot("08:21", "R0002", "A-17");
-        plant.bondWithLot("08:22", "R0003", "A-18");
-        plant.bondWithLot("08:23", "R0004", "A-17");
-        plant.charge("09:00", "A-17", "V1");
-        plant.charge("10:00", "A-18", "V1");
-        plant.bondAt("09:30", "R0004", "V1");
+        plant.charge("08:00", "A-17", "V1");
+        plant.charge("08:00", "A-18", "V2");
+        plant.bondAt("08:20", "R0001", "V1", "A-17");
+        plant.bondAt("08:30", "R0001", "V2", "A-18");
+        plant.bondAt("08:21", "R0002", "V1", "A-17");
+        plant.bondAt("08:22", "R0003", "V2", "A-18");
+        // not cleaned between: the earlier lot may be carried over
+        plant.charge("09:00", "A-17", "V2");
+        plant.bondAt("09:30", "R0004", "V2", "A-17");
     }
 
     @Test
@@ -86,7 +87,7 @@ class JoinedAnswersTests {
         assertThat(page).contains("In all", "R0001", "R0004", "Lot A-17 was scanned as used", "where did A-18 go");
         assertThat(body("/compare/joined?" + LOTS)).contains("cutoff=" + cutoff).doesNotContain("Ask again");
         plant.birth("11:00", "RCV", "R0005");
-        plant.bondWithLot("11:01", "R0005", "A-17");
+        plant.bondAt("11:01", "R0005", "V1", "A-17");
         assertThat(names(LOTS + "&join=only&cutoff=" + cutoff)).containsExactly("R0002");
         assertThat(names(LOTS + "&join=only")).containsExactly("R0002", "R0005");
         assertThat(text("/compare/joined?" + LOTS + "&cutoff=" + cutoff)).contains("2 records were made since");
