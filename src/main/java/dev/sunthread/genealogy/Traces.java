@@ -59,7 +59,8 @@ public class Traces {
 
     /** How many records were sealed since the cut-off of an answer. */
     public long since(AnswerHead head) {
-        return Math.max(0, sealer.last() - Objects.requireNonNull(head.question().cutoff()));
+        return Math.max(
+                0, sealer.last() - Objects.requireNonNull(head.question().cutoff()));
     }
 
     /** A page of lines, counted from 0. */

@@ -26,7 +26,8 @@ import org.springframework.web.util.HtmlUtils;
 class JoinedAnswersTests {
 
     private static final String LOTS = of("[{\"lot\":\"A-17\"},{\"lot\":\"A-18\"}]");
-    private static final String BOTH = "{\"of\":\"all\",\"scopes\":[{\"of\":\"lot\",\"lot\":\"A-17\"},{\"of\":\"lot\",\"lot\":\"A-18\"}]}";
+    private static final String BOTH =
+            "{\"of\":\"all\",\"scopes\":[{\"of\":\"lot\",\"lot\":\"A-17\"},{\"of\":\"lot\",\"lot\":\"A-18\"}]}";
     private static final String WITHOUT =
             "{\"of\":\"except\",\"scope\":{\"of\":\"lot\",\"lot\":\"A-17\"},\"without\":{\"of\":\"lot\",\"lot\":\"A-18\"}}";
 
@@ -58,8 +59,10 @@ class JoinedAnswersTests {
     @Test
     void aThingInAllAnswersHasTheWeakestOfItsClasses() throws Exception {
         String json = body("/api/v1/traces/joined?" + LOTS);
-        assertThat(JsonPath.<List<String>>read(json, "$.lines[?(@.certainty == 'certain')].name")).containsExactly("R0001");
-        assertThat(JsonPath.<List<String>>read(json, "$.lines[?(@.certainty != 'certain')].name")).containsExactly("R0004");
+        assertThat(JsonPath.<List<String>>read(json, "$.lines[?(@.certainty == 'certain')].name"))
+                .containsExactly("R0001");
+        assertThat(JsonPath.<List<String>>read(json, "$.lines[?(@.certainty != 'certain')].name"))
+                .containsExactly("R0004");
         assertThat(JsonPath.<List<String>>read(json, "$.lines[?(@.name == 'R0004')].sides[*].certainty"))
                 .containsExactly("certain", "possible");
     }
@@ -68,14 +71,17 @@ class JoinedAnswersTests {
     void whatIsPossibleInTheOtherIsToldApartFromWhatIsInOneOnly() throws Exception {
         assertThat(names(LOTS + "&join=only")).containsExactly("R0002");
         assertThat(names(LOTS + "&join=open")).containsExactly("R0004");
-        assertThat(names(of("[{\"lot\":\"A-18\"},{\"lot\":\"A-17\"}]") + "&join=only")).containsExactly("R0003");
-        assertThat(names(of("[{\"lot\":\"A-18\"},{\"lot\":\"A-17\"}]") + "&join=open")).isEmpty();
+        assertThat(names(of("[{\"lot\":\"A-18\"},{\"lot\":\"A-17\"}]") + "&join=only"))
+                .containsExactly("R0003");
+        assertThat(names(of("[{\"lot\":\"A-18\"},{\"lot\":\"A-17\"}]") + "&join=open"))
+                .isEmpty();
     }
 
     /** Else a unit that one question names itself would be told as surely not in its answer. */
     @Test
     void whatAQuestionNamesItselfIsInItsAnswer() throws Exception {
-        String named = of("[{\"lot\":\"A-17\"},{\"scope\":{\"of\":\"units\",\"units\":[{\"item\":\"RCV\",\"serial\":\"R0002\"}]}}]");
+        String named = of(
+                "[{\"lot\":\"A-17\"},{\"scope\":{\"of\":\"units\",\"units\":[{\"item\":\"RCV\",\"serial\":\"R0002\"}]}}]");
         assertThat(names(named)).containsExactly("R0002");
         assertThat(names(named + "&join=only")).containsExactly("R0001", "R0004");
     }
@@ -107,7 +113,9 @@ class JoinedAnswersTests {
     void offersItWhereAllIsEmpty() throws Exception {
         String page = body("/trace?scope=" + encoded(BOTH));
         assertThat(page).contains("No suspect falls under every part of all", "in the answer of every part instead");
-        assertThat(follow(page, "/compare/joined[?]")).contains("R0001", "R0004").doesNotContain("R0002");
+        assertThat(follow(page, "/compare/joined[?]"))
+                .contains("R0001", "R0004")
+                .doesNotContain("R0002");
         MockHttpServletResponse json = answered("/api/v1/traces?scope=" + encoded(BOTH));
         assertThat(json.getStatus()).isEqualTo(409);
         assertThat(JsonPath.<String>read(json.getContentAsString(), "$.remedy")).contains("/api/v1/traces/joined");
@@ -119,18 +127,26 @@ class JoinedAnswersTests {
         assertThat(page).contains("Except takes nothing away");
         assertThat(follow(page, "/compare/joined[?]")).contains("R0002").doesNotContain("R0003");
         String json = body("/api/v1/traces?scope=" + encoded(WITHOUT));
-        assertThat(JsonPath.<List<String>>read(json, "$.notes")).singleElement().asString().startsWith("Except takes nothing");
+        assertThat(JsonPath.<List<String>>read(json, "$.notes"))
+                .singleElement()
+                .asString()
+                .startsWith("Except takes nothing");
         String instead = JsonPath.read(json, "$.instead");
-        assertThat(JsonPath.<List<String>>read(body(instead), "$.lines[*].name")).containsExactly("R0002");
-        assertThat(JsonPath.<List<String>>read(body("/api/v1/traces?lot=A-17"), "$.notes")).isEmpty();
+        assertThat(JsonPath.<List<String>>read(body(instead), "$.lines[*].name"))
+                .containsExactly("R0002");
+        assertThat(JsonPath.<List<String>>read(body("/api/v1/traces?lot=A-17"), "$.notes"))
+                .isEmpty();
     }
 
     @Test
     void growsFromKeptAnswersAndFromWhatIsTyped() throws Exception {
         String left = JsonPath.read(body("/api/v1/traces?lot=A-17"), "$.id");
         String right = JsonPath.read(body("/api/v1/traces?lot=A-18"), "$.id");
-        String joined = answered("/compare/joined?left=" + left + "&right=" + right + "&join=only").getRedirectedUrl();
-        assertThat(text(String.valueOf(joined))).contains("R0002", "put B first").doesNotContain("RCV R0001");
+        String joined = answered("/compare/joined?left=" + left + "&right=" + right + "&join=only")
+                .getRedirectedUrl();
+        assertThat(text(String.valueOf(joined)))
+                .contains("R0002", "put B first")
+                .doesNotContain("RCV R0001");
         String first = String.valueOf(answered("/compare/joined?lot=A-17").getRedirectedUrl());
         assertThat(text(first)).contains("names 1 questions", "So far:");
         String second = String.valueOf(answered(first + "&lot=A-18").getRedirectedUrl());
@@ -140,8 +156,10 @@ class JoinedAnswersTests {
     @Test
     void saysWhatIsWrongWithQuestions() throws Exception {
         assertThat(text("/compare/joined?of=nonsense")).contains("can&#39;t be read");
-        assertThat(text("/compare/joined?" + of("[{\"lot\":\"A-17\"},{\"lot\":\"NOPE\"}]"))).contains("Lot NOPE is not recorded");
-        assertThat(answered("/api/v1/traces/joined?of=%5B%7B%7D%5D").getStatus()).isEqualTo(422);
+        assertThat(text("/compare/joined?" + of("[{\"lot\":\"A-17\"},{\"lot\":\"NOPE\"}]")))
+                .contains("Lot NOPE is not recorded");
+        assertThat(answered("/api/v1/traces/joined?of=%5B%7B%7D%5D").getStatus())
+                .isEqualTo(422);
         assertThat(answered("/api/v1/traces/joined").getStatus()).isEqualTo(422);
     }
 
@@ -150,7 +168,8 @@ class JoinedAnswersTests {
     }
 
     private String follow(String page, String begin) throws Exception {
-        var link = java.util.regex.Pattern.compile("href=\"(" + begin + "[^\"]*join=[^\"]*)\"").matcher(page);
+        var link = java.util.regex.Pattern.compile("href=\"(" + begin + "[^\"]*join=[^\"]*)\"")
+                .matcher(page);
         assertThat(link.find()).isTrue();
         return text(HtmlUtils.htmlUnescape(link.group(1)));
     }

@@ -18,9 +18,10 @@ public final class Joinings {
 
     /** An {@code except} that leaves everything. */
     public void exceptTookNothing() {
-        notes.add(new Refused(
-                "Except takes nothing away: it takes suspects, such as lots and runs, never units, and names none of these",
-                "Ask for what is in one answer and not in the other instead: /compare/joined, or /api/v1/traces/joined"));
+        notes.add(
+                new Refused(
+                        "Except takes nothing away: it takes suspects, such as lots and runs, never units, and names none of these",
+                        "Ask for what is in one answer and not in the other instead: /compare/joined, or /api/v1/traces/joined"));
     }
 
     /** An {@code except} that leaves nothing. */

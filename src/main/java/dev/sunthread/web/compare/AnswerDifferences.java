@@ -96,8 +96,8 @@ class AnswerDifferences {
     /** Every line that differs, as the filter leaves them. */
     List<Line> lines(KeptAnswer left, KeptAnswer right, AnswerPair asked, long offset, int most) {
         return chosen(
-                        "SELECT c.*" + CHOSEN
-                                + " ORDER BY " + RANK + ", c.level, c.name, c.item, c.issuer LIMIT :most OFFSET :offset",
+                        "SELECT c.*" + CHOSEN + " ORDER BY " + RANK
+                                + ", c.level, c.name, c.item, c.issuer LIMIT :most OFFSET :offset",
                         left,
                         right,
                         asked.show(),

@@ -24,7 +24,9 @@ record JoinedAddress(JoinedRequest asked, long cutoff) {
                 .with("of", asked.of())
                 .with("join", join())
                 .with("level", asked.ofLevel())
-                .with("certainty", asked.ofClass() == null ? null : asked.ofClass().toLowerCase(Locale.ROOT))
+                .with(
+                        "certainty",
+                        asked.ofClass() == null ? null : asked.ofClass().toLowerCase(Locale.ROOT))
                 .with("cutoff", cutoff);
     }
 }

@@ -24,7 +24,8 @@ public record JoinedAnswer(List<Part> parts, long cutoff, List<LevelRow> levels,
         /** Nought where none is counted. */
         public long of(String join, String certainty) {
             return counts.stream()
-                    .filter(count -> count.join().equals(join) && count.certainty().equals(certainty))
+                    .filter(count ->
+                            count.join().equals(join) && count.certainty().equals(certainty))
                     .mapToLong(JoinedCount::things)
                     .sum();
         }
@@ -51,8 +52,7 @@ public record JoinedAnswer(List<Part> parts, long cutoff, List<LevelRow> levels,
             List<Side> sides) {}
 
     /** What one answer says of a thing; both are absent if it is not in it. */
-    public record Side(
-            @Nullable String certainty, @Nullable String reason) {
+    public record Side(@Nullable String certainty, @Nullable String reason) {
 
         static final Side NONE = new Side(null, null);
     }

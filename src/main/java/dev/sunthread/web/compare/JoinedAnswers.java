@@ -58,8 +58,10 @@ class JoinedAnswers {
 
     List<LevelRow> counts(List<String> answers) {
         Map<String, List<JoinedCount>> levels = new LinkedHashMap<>();
-        about(TOLD + "SELECT level, way, class, count(*) FROM joined GROUP BY level, way, class, " + LevelOrder.RANK
-                        + " ORDER BY min(" + LevelOrder.RANK + "), level, way, class", answers)
+        about(
+                        TOLD + "SELECT level, way, class, count(*) FROM joined GROUP BY level, way, class, "
+                                + LevelOrder.RANK + " ORDER BY min(" + LevelOrder.RANK + "), level, way, class",
+                        answers)
                 .query(row -> {
                     levels.computeIfAbsent(row.getString(1), any -> new ArrayList<>())
                             .add(new JoinedCount(word(row.getString(2)), word(row.getString(3)), row.getLong(4)));

@@ -66,12 +66,18 @@ class JoinedApi {
                 joined.lines().total(),
                 joined.lines().page(),
                 joined.lines().size(),
-                joined.lines().next() == null ? null : address.json().with("page", joined.lines().next()).toString(),
+                joined.lines().next() == null
+                        ? null
+                        : address.json().with("page", joined.lines().next()).toString(),
                 address.file().toString());
     }
 
     private static Part part(JoinedAnswer.Part part) {
         return new Part(
-                part.letter(), part.answer().asked(), part.answer().hash(), part.answer().address(), part.notes());
+                part.letter(),
+                part.answer().asked(),
+                part.answer().hash(),
+                part.answer().address(),
+                part.notes());
     }
 }

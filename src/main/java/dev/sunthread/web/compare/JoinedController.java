@@ -62,12 +62,14 @@ class JoinedController {
     private PageAddress grown(JoinedRequest asked, AddedQuestion added) {
         PageAddress whole = new PageAddress("/compare/joined", Map.of());
         if (added.isOfKept()) {
-            String of = JoinedQuestions.with(null, JoinedQuestions.kept(find(added.left()).asked()));
+            String of = JoinedQuestions.with(
+                    null, JoinedQuestions.kept(find(added.left()).asked()));
             KeptAnswer right = find(added.right());
             whole = whole.with("of", JoinedQuestions.with(of, JoinedQuestions.kept(right.asked())))
                     .with("cutoff", Math.max(find(added.left()).cutoff(), right.cutoff()));
         } else {
-            whole = whole.with("of", JoinedQuestions.with(asked.of(), added.typed())).with("cutoff", asked.cutoff());
+            whole = whole.with("of", JoinedQuestions.with(asked.of(), added.typed()))
+                    .with("cutoff", asked.cutoff());
         }
         return whole.with("join", asked.joined().name().toLowerCase(Locale.ROOT));
     }

@@ -12,8 +12,9 @@ public record JoinedRequest(
         String of,
 
         @Parameter(
-                description = "all: what is in every answer; only: what is in the first and in none of the others; open:"
-                        + " what is in the first, and in others no more than possible or unproven")
+                description =
+                        "all: what is in every answer; only: what is in the first and in none of the others; open:"
+                                + " what is in the first, and in others no more than possible or unproven")
         @Nullable
         Join join,
 

@@ -39,8 +39,8 @@ class Joining {
         List<AnswerHead> heads = new ArrayList<>();
         Long cutoff = asked.cutoff();
         for (TraceQuestion question : JoinedQuestions.read(questions)) {
-            AnswerHead head = traces.ask(
-                    new TraceQuestion(question.way(), question.root(), cutoff, null, question.wider()));
+            AnswerHead head =
+                    traces.ask(new TraceQuestion(question.way(), question.root(), cutoff, null, question.wider()));
             cutoff = head.question().cutoff();
             heads.add(head);
         }

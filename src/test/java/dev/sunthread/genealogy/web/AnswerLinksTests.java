@@ -22,8 +22,8 @@ import org.springframework.web.util.HtmlUtils;
 @SunthreadTest
 class AnswerLinksTests {
 
-    private static final Pattern OF_THE_ANSWER =
-            Pattern.compile("(?:href|data-flow|value)=\"(/(?:trace|trace/flow|api/v1/traces|api/v1/traces/flow)[?][^\"]*)");
+    private static final Pattern OF_THE_ANSWER = Pattern.compile(
+            "(?:href|data-flow|value)=\"(/(?:trace|trace/flow|api/v1/traces|api/v1/traces/flow)[?][^\"]*)");
     private static final Pattern NEXT = Pattern.compile("rel=\"next\" href=\"([^\"#]*)");
     private static final Pattern HASH = Pattern.compile("class=\"hash\" title=\"([0-9a-f]+)");
 
@@ -73,8 +73,7 @@ class AnswerLinksTests {
 
     @Test
     void aFileOfAnAnswerThatChangedIsExplainedOnAPage() throws Exception {
-        MockHttpServletResponse old = pages.perform(
-                        get(URI.create("/trace?lot=A-17&table=trace-0a1b2c3d&format=csv")))
+        MockHttpServletResponse old = pages.perform(get(URI.create("/trace?lot=A-17&table=trace-0a1b2c3d&format=csv")))
                 .andReturn()
                 .getResponse();
         assertThat(old.getStatus()).isEqualTo(404);
