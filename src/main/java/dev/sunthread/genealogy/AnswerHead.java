@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param openLines kept lines that name any of the suspects
  * @param stationsBehind stations that may not have sent all that was done there, as known at the cut-off; nobody can tell
  *     whether the answer lacks something of it
+ * @param notes where joining the parts of the scope did nothing, each as a sentence
  */
 public record AnswerHead(
         String id,
@@ -28,4 +29,5 @@ public record AnswerHead(
         List<Count> counts,
         long openFindings,
         long openLines,
-        List<StationBehind> stationsBehind) {}
+        List<StationBehind> stationsBehind,
+        List<String> notes) {}

@@ -1,5 +1,6 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.genealogy.scope.Joinings;
 import dev.sunthread.genealogy.scope.ScopeHistory;
 import dev.sunthread.genealogy.walk.Edge;
 import dev.sunthread.genealogy.walk.EdgeSource;
@@ -23,12 +24,17 @@ public final class Scopes {
     private final ScopeHistory history;
     private final EdgeSource edges;
     private final Starts starts;
+    private final Joinings joinings;
 
-    /** {@code edges} tell parents and children, {@code starts} when units were born. */
-    public Scopes(ScopeHistory history, EdgeSource edges, Starts starts) {
+    /**
+     * {@code edges} tell parents and children, {@code starts} when units were born; {@code joinings} notes what joined
+     * nothing.
+     */
+    public Scopes(ScopeHistory history, EdgeSource edges, Starts starts, Joinings joinings) {
         this.history = history;
         this.edges = edges;
         this.starts = starts;
+        this.joinings = joinings;
     }
 
     /** The suspects in the order of their nodes. @throws Refused if the scope names what nobody recorded */
@@ -64,14 +70,28 @@ public final class Scopes {
                     .toList());
         }
         if (scope instanceof Scope.All all) {
-            return all.scopes().stream()
-                    .map(this::suspects)
-                    .reduce(Scopes::inBoth)
-                    .orElse(Map.of());
+            return inAll(all.scopes().stream().map(this::suspects).toList());
         }
         Scope.Except except = (Scope.Except) scope;
-        Map<TraceRef, Suspect> left = new TreeMap<>(suspects(except.scope()));
-        left.keySet().removeAll(suspects(except.without()).keySet());
+        return without(suspects(except.scope()), suspects(except.without()).keySet());
+    }
+
+    private Map<TraceRef, Suspect> inAll(List<Map<TraceRef, Suspect>> parts) {
+        Map<TraceRef, Suspect> found = parts.stream().reduce(Scopes::inBoth).orElse(Map.of());
+        if (found.isEmpty() && !parts.isEmpty() && parts.stream().noneMatch(Map::isEmpty)) {
+            joinings.allFoundNothing();
+        }
+        return found;
+    }
+
+    private Map<TraceRef, Suspect> without(Map<TraceRef, Suspect> suspects, Set<TraceRef> taken) {
+        Map<TraceRef, Suspect> left = new TreeMap<>(suspects);
+        left.keySet().removeAll(taken);
+        if (left.size() == suspects.size() && !left.isEmpty()) {
+            joinings.exceptTookNothing();
+        } else if (left.isEmpty() && !suspects.isEmpty()) {
+            joinings.exceptTookAll();
+        }
         return left;
     }
 

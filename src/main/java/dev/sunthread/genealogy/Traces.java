@@ -12,6 +12,7 @@ import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.function.Consumer;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.annotation.Transactional;
@@ -54,6 +55,12 @@ public class Traces {
     /** What a kept answer says of itself. @throws Refused if it is kept no longer */
     public AnswerHead head(String answer) {
         return heads.find(answer).orElseThrow(() -> new Refused("This answer is kept no longer", "Ask again"));
+    }
+
+    /** How many records were sealed since the cut-off of an answer. */
+    public long since(AnswerHead head) {
+        return Math.max(
+                0, sealer.last() - Objects.requireNonNull(head.question().cutoff()));
     }
 
     /** A page of lines, counted from 0. */

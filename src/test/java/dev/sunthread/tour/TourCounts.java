@@ -16,7 +16,7 @@ import tools.jackson.databind.json.JsonMapper;
 /** What the questions of the tour are answered, as a table of the README. */
 final class TourCounts {
 
-    private static final List<String> LEVELS = List.of("receiver", "wall", "module", "panel");
+    private static final List<String> LEVELS = List.of("panel", "module", "wall", "receiver");
     private static final List<String> CLASSES = List.of("certain", "possible", "unproven");
 
     private static final String DRIFTED = "{\"of\":\"equipment\",\"equipment\":\"OVEN-2\",\"window\":"
@@ -38,7 +38,7 @@ final class TourCounts {
 
     String table() throws Exception {
         StringBuilder table = new StringBuilder(
-                "| where did it go: | receivers | walls | modules | panels |\n|---|---|---|---|---|\n");
+                "| where did it go: | panels | modules | walls | receivers |\n|---|---|---|---|---|\n");
         for (Asked asked : QUESTIONS) {
             JsonNode counts = counts(asked.parameters());
             table.append("| ").append(asked.words()).append(" | ");

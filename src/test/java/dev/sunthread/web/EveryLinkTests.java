@@ -33,7 +33,6 @@ class EveryLinkTests {
     private static final Pattern BEYOND = Pattern.compile(
             "(/trace|/api/v1/traces)[?](?!.*[&?]lot=A-17).*(level|when|certainty|place|outermost|sort|format)=.*"
                     + "|.*(sort=.*(level|place|outermost)=|(level|place|outermost)=.*(sort|format)=|descending=true).*"
-                    + "|/(trace|trace/flow)[?].*cutoff=.*"
                     + "|/api/v1/traces[?].*(level|when|certainty|place|outermost)=.*");
 
     private static final Pattern MAIN = Pattern.compile("<main.*</main>", Pattern.DOTALL);
@@ -71,7 +70,7 @@ class EveryLinkTests {
                 .contains(
                         "/cure-run?name=C%2F1", "/test-run?name=T-1", "/equipment?name=OVEN", "/carrier?name=TRAY%201")
                 .contains("/expiring", "/waiting", "/holds?of=unit", "/in-process?level=receiver", "/stations")
-                .contains("/station?code=BOND", "/position?station=BOND&code=V1", "/compare/answers")
+                .contains("/station?code=BOND", "/position?station=BOND&code=V1", "/compare/answers", "/compare/joined")
                 .contains("/trace/flow?way=forward&lot=A-17", "/findings?table=findings&format=xlsx");
     }
 

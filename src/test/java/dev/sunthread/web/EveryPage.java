@@ -22,6 +22,7 @@ final class EveryPage {
             "/trace/window?station=BOND&position=V1",
             "/compare/units?leftItem=RCV&leftSerial=R0001&rightItem=RCV&rightSerial=R0002",
             "/compare/answers",
+            "/compare/joined?of=%5B%7B%22lot%22:%22A-17%22%7D,%7B%22lot%22:%22A-18%22%7D%5D",
             "/stations",
             "/stations/behind",
             "/station?code=BOND",

@@ -115,6 +115,11 @@ final class Answer {
         return holders;
     }
 
+    /** Whether lines tell of it. */
+    static boolean isThing(TraceRef node) {
+        return THINGS.contains(node.kind());
+    }
+
     /** Every thing reached but the roots themselves, in a fixed order; steps, gaps and kept lines are told in paths. */
     List<Arrival> reached() {
         return ever.values().stream()

@@ -3,6 +3,7 @@ package dev.sunthread.genealogy.answer;
 import dev.sunthread.genealogy.Certainty;
 import dev.sunthread.inbox.OpenFinding;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.JdbcTemplate;
@@ -36,6 +37,23 @@ public class AnswerDetails {
                 "INSERT INTO genealogy.answer_open_line (answer, line) SELECT ?, unnest(?::bigint[])",
                 answer,
                 touching.lines().toArray(Long[]::new));
+    }
+
+    void keepSuspects(String answer, List<SuspectLine> suspects, Map<String, Integer> depths) {
+        jdbc.batchUpdate("""
+                INSERT INTO genealogy.answer_suspect (answer, kind, level, depth, item, name, issuer, class)
+                VALUES (?, ?, ?, ?, ?, ?, ?, ?)
+                """, suspects, BATCH, (statement, suspect) -> {
+            Named named = suspect.named();
+            statement.setString(1, answer);
+            statement.setString(2, named.kind());
+            statement.setString(3, named.level());
+            statement.setInt(4, depths.getOrDefault(named.level(), 0));
+            statement.setString(5, named.item());
+            statement.setString(6, named.name());
+            statement.setString(7, named.issuer());
+            statement.setString(8, suspect.certainty().name());
+        });
     }
 
     private void keepFlows(String answer, List<FlowCount> flows) {

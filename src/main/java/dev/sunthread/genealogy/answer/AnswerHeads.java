@@ -29,7 +29,7 @@ public class AnswerHeads {
 
     public Optional<AnswerHead> find(String id) {
         return jdbc.sql("""
-                        SELECT asked, suspects, cutoff_recorded_at, hash, open_findings, open_lines, cutoff
+                        SELECT asked, suspects, cutoff_recorded_at, hash, open_findings, open_lines, cutoff, notes
                         FROM genealogy.answer WHERE id = ?
                         """)
                 .param(id)
@@ -42,7 +42,8 @@ public class AnswerHeads {
                         store.counts(id),
                         row.getLong(5),
                         row.getLong(6),
-                        behind.at(row.getLong(7))))
+                        behind.at(row.getLong(7)),
+                        List.of((String[]) row.getArray(8).getArray())))
                 .optional();
     }
 
@@ -57,6 +58,7 @@ public class AnswerHeads {
                 List.of(),
                 answered.touching().findings().size(),
                 answered.touching().lines().size(),
-                behind.at(cutoff));
+                behind.at(cutoff),
+                answered.notes());
     }
 }

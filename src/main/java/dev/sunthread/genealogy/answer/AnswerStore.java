@@ -5,6 +5,7 @@ import dev.sunthread.genealogy.AnswerHead;
 import dev.sunthread.genealogy.AnswerLine;
 import dev.sunthread.genealogy.Certainty;
 import dev.sunthread.genealogy.Count;
+import dev.sunthread.genealogy.LevelOrder;
 import dev.sunthread.genealogy.When;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
@@ -49,7 +50,7 @@ public class AnswerStore {
         int kept = jdbc.update(
                 """
                 INSERT INTO genealogy.answer (id, asked, cutoff, suspects, cutoff_recorded_at, hash, open_findings,
-                  open_lines, computed_at) VALUES (?, ?::jsonb, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (id) DO NOTHING
+                  open_lines, computed_at, notes) VALUES (?, ?::jsonb, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (id) DO NOTHING
                 """,
                 head.id(),
                 asked,
@@ -59,13 +60,15 @@ public class AnswerStore {
                 head.hash(),
                 head.openFindings(),
                 head.openLines(),
-                now);
+                now,
+                head.notes().toArray(String[]::new));
         if (kept == 1) {
             Map<String, Integer> depths = levels.depths();
             jdbc.batchUpdate(INSERT_LINE, answered.lines(), BATCH, (statement, line) -> {
                 fill(statement, head.id(), line);
                 statement.setInt(16, depths.getOrDefault(line.level(), 0));
             });
+            details.keepSuspects(head.id(), answered.asked(), depths);
             details.keep(head.id(), answered.flows(), answered.touching());
         }
         return kept == 1;
@@ -109,8 +112,8 @@ public class AnswerStore {
                   count(*) FILTER (WHERE w.class = 'POSSIBLE'), count(*) FILTER (WHERE w.class = 'UNPROVEN')
                 FROM genealogy.answer_line, LATERAL (VALUES (0, 'EVER', ever), (1, 'NOW', now),
                   (2, 'AT_SHIPMENT', at_shipment), (3, 'AT', at)) AS w (ordinal, told, class)
-                WHERE answer = ? GROUP BY w.ordinal, w.told, depth, level ORDER BY w.ordinal, depth, level
-                """,
+                WHERE answer = ? GROUP BY w.ordinal, w.told, kind, depth, level ORDER BY w.ordinal, %s, level
+                """.formatted(LevelOrder.RANK),
                 (row, number) -> new Count(
                         When.valueOf(row.getString(1)),
                         row.getString(2),

@@ -7,6 +7,7 @@ import dev.sunthread.genealogy.edge.RememberedEdges;
 import dev.sunthread.genealogy.history.Births;
 import dev.sunthread.genealogy.history.Clocks;
 import dev.sunthread.genealogy.history.HistoryRecords;
+import dev.sunthread.genealogy.scope.FoundSuspects;
 import dev.sunthread.genealogy.scope.Suspects;
 import dev.sunthread.genealogy.walk.Arrival;
 import dev.sunthread.genealogy.walk.EdgeSource;
@@ -34,7 +35,13 @@ public class Answering {
     private static final int MOST_NAMED = 100;
 
     /** An answer, what people call its root's nodes, how it was reached, and what touches it. */
-    public record Answered(List<Named> named, List<AnswerLine> lines, List<FlowCount> flows, Touching touching) {
+    public record Answered(
+            List<Named> named,
+            List<SuspectLine> asked,
+            List<String> notes,
+            List<AnswerLine> lines,
+            List<FlowCount> flows,
+            Touching touching) {
 
         List<String> suspects() {
             Stream<String> told = named.stream().limit(MOST_NAMED).map(Named::words);
@@ -65,13 +72,20 @@ public class Answering {
         long cutoff = Objects.requireNonNull(question.cutoff());
         EdgeSource edges = new RememberedEdges(new HistoryEdges(HistoryRecords.at(jdbc, cutoff), question.wider()));
         Births births = new Births(jdbc, cutoff, new Clocks(jdbc, cutoff));
-        List<Suspect> found = suspects.of(question.root(), cutoff, edges, births);
+        FoundSuspects under = suspects.of(question.root(), cutoff, edges, births);
+        List<Suspect> found = under.suspects();
         List<TraceRef> roots = found.stream().map(Suspect::node).toList();
         Answer answer = new Answer(question.way(), new Walk(edges, births), found, micros(question.at()))
                 .withShipments(new Shipments(jdbc, cutoff, edges), edges);
         Lines lines = new Lines(jdbc, cutoff, edges, zone);
         List<AnswerLine> told = lines.of(answer);
-        return new Answered(lines.namesOf(roots), told, lines.flows(answer), touching(answer, roots, lines, cutoff));
+        return new Answered(
+                lines.namesOf(roots),
+                lines.suspects(answer, roots),
+                under.notes(),
+                told,
+                lines.flows(answer),
+                touching(answer, roots, lines, cutoff));
     }
 
     private Touching touching(Answer answer, List<TraceRef> roots, Lines lines, long cutoff) {

@@ -2,6 +2,7 @@ package dev.sunthread.genealogy.answer;
 
 import dev.sunthread.genealogy.AnswerLine;
 import dev.sunthread.genealogy.Certainty;
+import dev.sunthread.genealogy.LevelOrder;
 import dev.sunthread.genealogy.LineFilter;
 import dev.sunthread.genealogy.When;
 import java.sql.ResultSet;
@@ -76,13 +77,13 @@ public record LineQuery(LineFilter filter, long offset, long most) {
         String direction = filter.descending() ? " DESC" : "";
         String first =
                 switch (filter.sort()) {
-                    case LEVEL -> "depth";
+                    case LEVEL -> LevelOrder.RANK;
                     case NAME -> "name";
                     // the words happen to stand in the order of strength
                     case CERTAINTY -> column();
                     case PLACE -> "place";
                 };
-        return first + direction + ", depth, level, name, item, issuer";
+        return first + direction + ", " + LevelOrder.RANK + ", level, name, item, issuer";
     }
 
     public static AnswerLine line(ResultSet row) throws SQLException {

@@ -1,6 +1,7 @@
 package dev.sunthread.genealogy.answer;
 
 import dev.sunthread.genealogy.AnswerLine;
+import dev.sunthread.genealogy.Certainty;
 import dev.sunthread.genealogy.answer.Answer.Shipped;
 import dev.sunthread.genealogy.walk.Arrival;
 import dev.sunthread.genealogy.walk.Edge;
@@ -13,6 +14,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** Puts what the walk found into lines that people read. */
@@ -49,6 +51,16 @@ final class Lines {
     /** How the lines of an answer were reached from each other. */
     List<FlowCount> flows(Answer answer) {
         return FlowCount.of(answer, node -> names.of(node).level());
+    }
+
+    /** What the answer was asked of, without steps. */
+    List<SuspectLine> suspects(Answer answer, List<TraceRef> roots) {
+        return roots.stream()
+                .distinct()
+                .filter(Answer::isThing)
+                .map(root -> new SuspectLine(
+                        names.of(root), Objects.requireNonNullElse(answer.ever(root), Certainty.CERTAIN)))
+                .toList();
     }
 
     List<Named> namesOf(List<TraceRef> nodes) {

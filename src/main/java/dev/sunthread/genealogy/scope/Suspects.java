@@ -6,7 +6,6 @@ import dev.sunthread.genealogy.Scopes;
 import dev.sunthread.genealogy.walk.EdgeSource;
 import dev.sunthread.genealogy.walk.Starts;
 import dev.sunthread.genealogy.walk.Suspect;
-import dev.sunthread.kernel.Refused;
 import dev.sunthread.materials.Lots;
 import dev.sunthread.production.Units;
 import java.util.List;
@@ -30,13 +29,14 @@ public class Suspects {
     }
 
     /** @throws Refused if what is named was never recorded, or a scope has nothing in it */
-    public List<Suspect> of(Root root, long cutoff, EdgeSource edges, Starts starts) {
-        List<Suspect> suspects =
-                new Scopes(new ScopeHistory(jdbc, cutoff, lots, units, judged), edges, starts).resolve(scope(root));
+    public FoundSuspects of(Root root, long cutoff, EdgeSource edges, Starts starts) {
+        Joinings joinings = new Joinings();
+        ScopeHistory history = new ScopeHistory(jdbc, cutoff, lots, units, judged);
+        List<Suspect> suspects = new Scopes(history, edges, starts, joinings).resolve(scope(root));
         if (suspects.isEmpty()) {
-            throw new Refused("Nothing that is recorded falls under the scope", "Widen its windows or its names");
+            throw joinings.nothing();
         }
-        return suspects;
+        return new FoundSuspects(suspects, joinings.words());
     }
 
     private static Scope scope(Root root) {

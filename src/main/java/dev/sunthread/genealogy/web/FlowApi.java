@@ -33,6 +33,6 @@ class FlowApi {
     @GetMapping("/api/v1/traces/flow")
     FlowPicture flow(@ParameterObject TraceRequest question) {
         AnswerHead head = traces.ask(question.question(zone));
-        return FlowPicture.of(head, flows.of(head), new TraceAddress(question));
+        return FlowPicture.of(head, flows.of(head), TraceAddress.of(head, question));
     }
 }

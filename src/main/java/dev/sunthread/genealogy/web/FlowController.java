@@ -38,9 +38,12 @@ class FlowController {
         }
         try {
             AnswerHead head = traces.ask(request.question(zone));
-            TraceAddress address = new TraceAddress(request);
+            TraceAddress address = TraceAddress.of(head, request);
             FlowPicture picture = FlowPicture.of(head, flows.of(head), address);
             model.addAttribute("cutoff", head.question().cutoff());
+            model.addAttribute("answeredAt", head.question().cutoff());
+            model.addAttribute("since", traces.since(head));
+            model.addAttribute("again", address.flowAgain());
             model.addAttribute("head", head);
             model.addAttribute("flow", picture);
             model.addAttribute("data", address.flowJson());

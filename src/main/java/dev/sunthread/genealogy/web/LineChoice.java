@@ -82,7 +82,7 @@ public record LineChoice(
                 otherLevel, null, otherCertainty, otherPlace, null, onlyOutermost, null, sort, descending, null);
     }
 
-    LineChoice onPage(int other) {
+    LineChoice onPage(@Nullable Integer other) {
         return new LineChoice(level, when, certainty, place, held, outermost, text, sort, descending, other);
     }
 

@@ -13,8 +13,11 @@ import org.jspecify.annotations.Nullable;
  * An answer as JSON: what it says of itself, and one page of its lines.
  *
  * @param cutoff the ledger position it counts records up to; asking with it again gives the same hash
+ * @param notes where joining the parts of the scope did nothing
+ * @param instead where its scope joins suspects by all or except: the address that joins their answers instead
  * @param total how many lines the filter leaves in all
  * @param page the page of lines, from 1
+ * @param next the address of the next page of the same answer
  */
 public record TraceAnswer(
         String id,
@@ -27,12 +30,17 @@ public record TraceAnswer(
         long openFindings,
         long openLines,
         List<StationBehind> stationsBehind,
+        List<String> notes,
+        @Nullable String instead,
         List<AnswerLine> lines,
         long total,
         int page,
-        int size) {
+        int size,
+        @Nullable String next) {
 
-    static TraceAnswer of(AnswerHead head, TraceRequest question, LinePage lines) {
+    static TraceAnswer of(AnswerHead head, TraceRequest question, LineChoice choice, LinePage lines) {
+        TraceAddress address = TraceAddress.of(head, question);
+        boolean isLast = (long) lines.page() * lines.size() + lines.lines().size() >= lines.total();
         return new TraceAnswer(
                 head.id(),
                 question,
@@ -44,9 +52,12 @@ public record TraceAnswer(
                 head.openFindings(),
                 head.openLines(),
                 head.stationsBehind(),
+                head.notes(),
+                JoinedOffer.json(question, head.question().cutoff()),
                 lines.lines(),
                 lines.total(),
                 lines.page() + 1,
-                lines.size());
+                lines.size(),
+                isLast ? null : address.json(choice.onPage(lines.page() + 2)));
     }
 }

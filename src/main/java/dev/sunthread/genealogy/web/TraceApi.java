@@ -35,7 +35,8 @@ class TraceApi {
              "openFindings": 1, "openLines": 0,
              "stationsBehind": [{"entry": "behind-7", "station": "BOND", "since": "2026-03-02T09:40:00Z", "page": null,
                                  "why": "Its network is down; steps are on paper"}],
-             "lines": [], "total": 42, "page": 1, "size": 50}
+             "notes": [], "instead": null,
+             "lines": [], "total": 42, "page": 1, "size": 50, "next": null}
             """;
 
     private final Traces traces;
@@ -56,7 +57,7 @@ class TraceApi {
     TraceAnswer trace(@ParameterObject TraceRequest question, @ParameterObject LineChoice choice) {
         AnswerHead head = traces.ask(question.question(zone));
         LinePage lines = traces.lines(head.id(), choice.filter(), choice.index(), TraceController.LINES_A_PAGE);
-        return TraceAnswer.of(head, question, lines);
+        return TraceAnswer.of(head, question, choice, lines);
     }
 
     @Operation(

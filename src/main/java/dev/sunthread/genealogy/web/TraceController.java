@@ -48,6 +48,7 @@ class TraceController {
         } catch (Refused e) {
             model.addAttribute("refused", e);
             model.addAttribute("asked", asked == null ? TraceRequest.NONE : asked);
+            model.addAttribute("instead", asked == null ? null : JoinedOffer.page(asked, asked.cutoff()));
         }
         return model.containsAttribute("page") ? "genealogy/trace" : "genealogy/ask";
     }
@@ -56,6 +57,9 @@ class TraceController {
         AnswerHead head = traces.ask(asked.question(zone));
         LinePage lines = traces.lines(head.id(), choice.filter(), choice.index(), LINES_A_PAGE);
         model.addAttribute("cutoff", head.question().cutoff());
+        model.addAttribute("answeredAt", head.question().cutoff());
+        model.addAttribute("since", traces.since(head));
+        model.addAttribute("instead", JoinedOffer.page(asked, head.question().cutoff()));
         model.addAttribute("tables", List.of(TraceTable.of(traces, head, choice.filter())));
         model.addAttribute(
                 "page", TracePage.of(head, asked, choice, lines, flows.of(head), flows.places(head, MOST_PLACES)));

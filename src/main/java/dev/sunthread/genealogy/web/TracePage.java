@@ -13,6 +13,8 @@ import org.jspecify.annotations.Nullable;
  * What the page of an answer shows, with the addresses of everything beside it.
  *
  * @param columns the sortable columns with the address that sorts by each
+ * @param question its parameters with the cut-off
+ * @param again the page of the same question with everything recorded then
  * @param first the number of the first line shown, from 1; nought if none is
  */
 public record TracePage(
@@ -32,11 +34,13 @@ public record TracePage(
         String flow,
         FlowPicture picture,
         String flowData,
-        List<String> places) {
+        List<String> places,
+        Map<String, String> question,
+        String again) {
 
     static TracePage of(
             AnswerHead head, TraceRequest asked, LineChoice choice, LinePage lines, Flow flow, List<String> places) {
-        TraceAddress address = new TraceAddress(asked);
+        TraceAddress address = TraceAddress.of(head, asked);
         CountTable counts = CountTable.of(head, address, choice);
         int shown = lines.lines().size();
         long before = (long) lines.page() * lines.size();
@@ -57,7 +61,9 @@ public record TracePage(
                 address.flow(),
                 FlowPicture.of(head, flow, address),
                 address.flowJson(),
-                places);
+                places,
+                address.question(),
+                address.again(choice.onPage(null)));
     }
 
     /** The name of the table of all its lines. */

@@ -55,6 +55,11 @@ public record TraceRequest(
         return given(lot) || given(supplierLot) || given(serial) || given(item) || given(scope);
     }
 
+    /** The same at a ledger position, or with everything recorded now if it is absent. */
+    TraceRequest knownAt(@Nullable Long position) {
+        return new TraceRequest(way, lot, supplierLot, item, serial, issuer, scope, wider, position, at);
+    }
+
     /** The question in the words of the genealogy. @throws Unreadable if it names no root, several, or no time */
     TraceQuestion question(ZoneId zone) {
         return new TraceQuestion(

@@ -35,8 +35,8 @@ class AnswerCompareController {
     }
 
     private void compare(AnswerPair pair, Model model) {
-        KeptAnswer left = find(String.valueOf(pair.left()));
-        KeptAnswer right = find(String.valueOf(pair.right()));
+        KeptAnswer left = differences.named(String.valueOf(pair.left()));
+        KeptAnswer right = differences.named(String.valueOf(pair.right()));
         model.addAttribute("difference", differences.between(left, right, pair));
         model.addAttribute(
                 "tables",
@@ -51,13 +51,5 @@ class AnswerCompareController {
                         column("column.class-left", Line::before),
                         column("column.class-right", Line::after),
                         column("column.reason", Line::reason))));
-    }
-
-    private KeptAnswer find(String name) {
-        return differences
-                .find(name.strip())
-                .orElseThrow(() -> new Refused(
-                        "No kept answer has the id or hash " + name.strip(),
-                        "Answers are kept for a week: ask the trace again, as known at the same ledger position"));
     }
 }

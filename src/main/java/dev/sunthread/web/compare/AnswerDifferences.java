@@ -1,5 +1,7 @@
 package dev.sunthread.web.compare;
 
+import dev.sunthread.genealogy.LevelOrder;
+import dev.sunthread.kernel.Refused;
 import dev.sunthread.web.Paged;
 import dev.sunthread.web.compare.AnswerDifference.LevelRow;
 import dev.sunthread.web.compare.AnswerDifference.Line;
@@ -16,6 +18,7 @@ class AnswerDifferences {
 
     private static final int A_PAGE = 100;
     private static final int MOST_KEPT = 50;
+    private static final String RANK = LevelOrder.rank("c.kind", "c.depth");
 
     private static final String KEPT = """
             SELECT a.id, a.hash, a.asked::text AS asked, a.cutoff, a.computed_at,
@@ -62,14 +65,22 @@ class AnswerDifferences {
                 .optional();
     }
 
+    /** The same. @throws Refused if none is kept */
+    KeptAnswer named(String name) {
+        return find(name.strip())
+                .orElseThrow(() -> new Refused(
+                        "No kept answer has the id or hash " + name.strip(),
+                        "Answers are kept for a week: ask the trace again, as known at the same ledger position"));
+    }
+
     AnswerDifference between(KeptAnswer left, KeptAnswer right, AnswerPair asked) {
         List<LevelRow> levels = about("""
                         SELECT c.level, count(*) FILTER (WHERE c.difference = 'same') AS same,
                           count(*) FILTER (WHERE c.difference = 'joined') AS joined,
                           count(*) FILTER (WHERE c.difference = 'left') AS "left",
                           count(*) FILTER (WHERE c.difference = 'changed') AS changed
-                        FROM %s GROUP BY c.level ORDER BY min(c.depth), c.level
-                        """.formatted(COMPARED), left, right)
+                        FROM %s GROUP BY c.level ORDER BY min(%s), c.level
+                        """.formatted(COMPARED, RANK), left, right)
                 .query(DataClassRowMapper.newInstance(LevelRow.class))
                 .list();
         long total = chosen("SELECT count(*)" + CHOSEN, left, right, asked.show(), asked.level())
@@ -85,8 +96,8 @@ class AnswerDifferences {
     /** Every line that differs, as the filter leaves them. */
     List<Line> lines(KeptAnswer left, KeptAnswer right, AnswerPair asked, long offset, int most) {
         return chosen(
-                        "SELECT c.*" + CHOSEN
-                                + " ORDER BY c.depth, c.level, c.name, c.item, c.issuer LIMIT :most OFFSET :offset",
+                        "SELECT c.*" + CHOSEN + " ORDER BY " + RANK
+                                + ", c.level, c.name, c.item, c.issuer LIMIT :most OFFSET :offset",
                         left,
                         right,
                         asked.show(),

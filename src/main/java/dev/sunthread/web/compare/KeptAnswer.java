@@ -8,6 +8,8 @@ import java.util.StringJoiner;
 import org.springframework.web.util.UriUtils;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
 
 /**
  * An answer that is kept, with the question as it was asked.
@@ -35,6 +37,26 @@ public record KeptAnswer(String id, String hash, String asked, long cutoff, Offs
         return address() + "&level=" + UriUtils.encode(level, StandardCharsets.UTF_8) + ofClass + "#lines";
     }
 
+    /** The same without members that say nothing, such as a window that is open at both ends. */
+    private static JsonNode said(JsonNode value) {
+        if (value instanceof ArrayNode several) {
+            ArrayNode all = several.arrayNode();
+            several.forEach(one -> all.add(said(one)));
+            return all;
+        }
+        if (!(value instanceof ObjectNode whole)) {
+            return value;
+        }
+        ObjectNode kept = whole.objectNode();
+        whole.properties().forEach(member -> {
+            JsonNode told = said(member.getValue());
+            if (!told.isNull() && !(told.isContainer() && told.isEmpty())) {
+                kept.set(member.getKey(), told);
+            }
+        });
+        return kept;
+    }
+
     /** What was asked, in words. */
     public String words() {
         JsonNode question = JsonMapper.shared().readTree(asked);
@@ -43,7 +65,7 @@ public record KeptAnswer(String id, String hash, String asked, long cutoff, Offs
         for (String name : List.of("lot", "supplierLot", "scope", "item", "serial")) {
             if (question.has(name)) {
                 JsonNode value = question.get(name);
-                root += " " + (value.isObject() ? value.toString() : value.asString());
+                root += " " + (value.isObject() ? said(value).toString() : value.asString());
             }
         }
         String wider = question.has("wider") ? ", wider" : "";

@@ -7,10 +7,10 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.http.HttpStatus;
-import org.springframework.web.server.ResponseStatusException;
 import org.springframework.web.servlet.HandlerInterceptor;
 import org.springframework.web.servlet.ModelAndView;
 import org.springframework.web.servlet.config.annotation.InterceptorRegistry;
@@ -43,11 +43,20 @@ class TablesAsFiles implements WebMvcConfigurer, HandlerInterceptor {
         if (page != null && page.getModel().containsKey("tables")) {
             TableView file = views.get(asked(request.getParameter("format"), page.getViewName()));
             if (file != null) {
-                Table<?> table = chosen(page.getModel(), request.getParameter("table"));
-                log.note(Event.EXPORTED, request.getRequestURI(), table.name());
-                page.addObject(TableView.TABLE, table);
-                page.setView(file);
+                give(page, chosen(page.getModel(), request.getParameter("table")), file, request);
             }
+        }
+    }
+
+    private void give(ModelAndView page, Optional<Table<?>> table, TableView file, HttpServletRequest request) {
+        if (table.isPresent()) {
+            log.note(Event.EXPORTED, request.getRequestURI(), table.get().name());
+            page.addObject(TableView.TABLE, table.get());
+            page.setView(file);
+        } else {
+            page.addObject("list", String.valueOf(request.getParameter("table")));
+            page.setViewName("web/no-list");
+            page.setStatus(HttpStatus.NOT_FOUND);
         }
     }
 
@@ -55,12 +64,13 @@ class TablesAsFiles implements WebMvcConfigurer, HandlerInterceptor {
         return String.valueOf(format == null ? view : format);
     }
 
-    private static Table<?> chosen(Map<String, Object> model, @Nullable String name) {
+    private static Optional<Table<?>> chosen(Map<String, Object> model, @Nullable String name) {
         List<?> tables = model.get("tables") instanceof List<?> several ? several : List.of();
-        return tables.stream()
-                .map(table -> (Table<?>) table)
-                .filter(table -> name == null || table.name().equals(name))
-                .findFirst()
-                .orElseThrow(() -> new ResponseStatusException(HttpStatus.NOT_FOUND, "This page has no such table"));
+        for (Object one : tables) {
+            if (one instanceof Table<?> table && (name == null || table.name().equals(name))) {
+                return Optional.of(table);
+            }
+        }
+        return Optional.empty();
     }
 }

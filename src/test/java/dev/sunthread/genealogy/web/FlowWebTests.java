@@ -106,7 +106,7 @@ class FlowWebTests {
     void showsThePictureWithItsTableAndWithoutInlineScript() throws Exception {
         String page = text("/trace/flow?way=forward&lot=A-17");
         assertThat(page)
-                .contains("data-flow=\"/api/v1/traces/flow?way=forward&amp;lot=A-17\"")
+                .contains("data-flow=\"/api/v1/traces/flow?way=forward&amp;lot=A-17&amp;cutoff=21\"")
                 .contains("/webjars/echarts/5.3.1/dist/echarts.min.js", "/flow.js", "The same as a table")
                 .doesNotContainPattern("<script(?![^>]*src=)");
         pages.perform(get("/webjars/echarts/5.3.1/dist/echarts.min.js")).andExpect(status().isOk());

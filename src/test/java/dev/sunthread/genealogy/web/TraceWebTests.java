@@ -47,7 +47,7 @@ class TraceWebTests {
                         content()
                                 .string(
                                         containsString(
-                                                "href=\"/trace?way=forward&amp;lot=A-17&amp;level=receiver&amp;when=now&amp;certainty=certain#lines\"")))
+                                                "href=\"/trace?way=forward&amp;lot=A-17&amp;cutoff=21&amp;level=receiver&amp;when=now&amp;certainty=certain#lines\"")))
                 .andExpect(content().string(containsString("href=\"/unit?item=RCV&amp;serial=R0001\"")));
     }
 
@@ -112,6 +112,34 @@ class TraceWebTests {
                 .andExpect(jsonPath("$.lines[*].name").value("W/1"));
         pages.perform(get(ALL).param("held", "true").param("level", "receiver"))
                 .andExpect(jsonPath("$.lines[*].name").value("R9"));
+    }
+
+    @Test
+    void listsLevelsFromTheOutermostAndLotsBehindUnits() throws Exception {
+        var place = java.util.Map.of("position", "1", "items", java.util.List.of("RCV"));
+        plant.say(
+                "structure",
+                "1 00:10",
+                java.util.Map.of("item", "WALL", "revision", "A", "positions", java.util.List.of(place)));
+        plant.say(
+                "blend",
+                "07:30",
+                java.util.Map.of(
+                        "lot",
+                        "MIX-1",
+                        "item",
+                        "ADH",
+                        "way",
+                        "blend",
+                        "components",
+                        java.util.List.of(java.util.Map.of("lot", "A-17"))));
+        pages.perform(get(ALL))
+                .andExpect(jsonPath("$.counts[?(@.when == 'EVER')].level")
+                        .value(org.hamcrest.Matchers.contains("wall", "receiver", "lot")))
+                .andExpect(jsonPath("$.lines[0].name").value("W/1"))
+                .andExpect(jsonPath("$.lines[-1].name").value("MIX-1"));
+        pages.perform(get(ALL).param("sort", "level").param("descending", "true"))
+                .andExpect(jsonPath("$.lines[0].name").value("MIX-1"));
     }
 
     @Test

@@ -1,0 +1,80 @@
+package dev.sunthread.web.compare;
+
+import dev.sunthread.genealogy.AnswerHead;
+import dev.sunthread.kernel.Refused;
+import dev.sunthread.web.PageAddress;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import org.springframework.stereotype.Controller;
+import org.springframework.ui.Model;
+import org.springframework.validation.BindingResult;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.ModelAttribute;
+
+/** Answers of several questions joined: what is in all of them, and what is in one but not in the others. */
+@Controller
+class JoinedController {
+
+    private final Joining joining;
+    private final AnswerDifferences kept;
+
+    JoinedController(Joining joining, AnswerDifferences kept) {
+        this.joining = joining;
+        this.kept = kept;
+    }
+
+    @GetMapping("/compare/joined")
+    String joined(
+            @ModelAttribute("asked") JoinedRequest asked,
+            BindingResult problems,
+            @ModelAttribute("added") AddedQuestion added,
+            BindingResult addedProblems,
+            Model model,
+            @ModelAttribute(name = "self", binding = false) PageAddress self) {
+        try {
+            if (added.isOfKept() || added.isTyped()) {
+                return "redirect:" + grown(asked, added);
+            }
+            if (asked.isAsked() && !problems.hasErrors()) {
+                join(asked, model, self);
+            }
+        } catch (Refused e) {
+            model.addAttribute("refused", e);
+        }
+        return "web/compare-joined";
+    }
+
+    private void join(JoinedRequest asked, Model model, PageAddress self) {
+        List<AnswerHead> heads = joining.ask(asked);
+        JoinedAnswer joined = joining.join(asked, heads);
+        model.addAttribute("joined", joined);
+        model.addAttribute("join", asked.joined().name().toLowerCase(Locale.ROOT));
+        model.addAttribute("cutoff", joined.cutoff());
+        model.addAttribute("answeredAt", joined.cutoff());
+        model.addAttribute("json", new JoinedAddress(asked, joined.cutoff()).json());
+        model.addAttribute("since", joining.since(heads));
+        model.addAttribute("again", self.with("cutoff", null).with("page", null));
+        model.addAttribute("tables", List.of(joining.table(asked, heads)));
+    }
+
+    private PageAddress grown(JoinedRequest asked, AddedQuestion added) {
+        PageAddress whole = new PageAddress("/compare/joined", Map.of());
+        if (added.isOfKept()) {
+            String of = JoinedQuestions.with(
+                    null, JoinedQuestions.kept(find(added.left()).asked()));
+            KeptAnswer right = find(added.right());
+            whole = whole.with("of", JoinedQuestions.with(of, JoinedQuestions.kept(right.asked())))
+                    .with("cutoff", Math.max(find(added.left()).cutoff(), right.cutoff()));
+        } else {
+            whole = whole.with("of", JoinedQuestions.with(asked.of(), added.typed()))
+                    .with("cutoff", asked.cutoff());
+        }
+        return whole.with("join", asked.joined().name().toLowerCase(Locale.ROOT));
+    }
+
+    private KeptAnswer find(@Nullable String name) {
+        return kept.named(String.valueOf(name));
+    }
+}
