@@ -13,10 +13,28 @@
   const token = document.querySelector("meta[name=_csrf]")?.content;
   const contactAddress = document.getElementById("main").dataset.contact;
   let sending = false;
+  const PATIENCE = 3000;
+  const TRIES = 3;
 
   // randomUUID is only for pages that come by https or from the same machine
   const uuid = () => crypto.randomUUID ? crypto.randomUUID() : "10000000-1000-4000-8000-100000000000".replace(/[018]/g, digit =>
     (digit ^ crypto.getRandomValues(new Uint8Array(1))[0] & 15 >> digit / 4).toString(16));
+
+  // what is scanned is dated by the server's clock: as the page last heard it, and what passed since by a clock of the
+  // browser that nobody sets. That clock may stand still while the device sleeps, which the device's own clock tells; then
+  // only how long ago it was is told
+  const CLOSE = 1000;
+  let heard = null;
+  const hears = (now, asked) => {
+    const tick = performance.now();
+    if (Number.isFinite(now) && (heard === null || tick - asked <= CLOSE)) heard = { now, tick, wall: Date.now() };
+  };
+  const serverTime = () => {
+    if (heard === null) return null;
+    const passed = performance.now() - heard.tick;
+    if (Date.now() - heard.wall - passed > 5 * CLOSE) heard = null;
+    return heard === null ? null : Math.round(heard.now + passed);
+  };
 
   const opened = new Promise((resolve, reject) => {
     const request = indexedDB.open(queueName, 1);
@@ -33,6 +51,9 @@
       transaction.onerror = () => reject(transaction.error);
     });
   };
+  const pageName = queueName + "-page";
+  const page = localStorage.getItem(pageName) || uuid();
+  localStorage.setItem(pageName, page);
   // counted along, for a page that closes has no time to ask
   let kept = 0;
   const all = async () => {
@@ -78,6 +99,7 @@
 
   const showKept = (scans, isAway) => {
     away.hidden = !isAway;
+    document.body.classList.toggle("is-sending", scans.length > 0);
     document.body.classList.toggle("is-away", isAway);
     document.getElementById("kept-count").textContent = scans.length;
     document.getElementById("kept-list").replaceChildren(...scans.slice(-5).map(scan => {
@@ -99,8 +121,8 @@
   // a signature is sent at once and kept nowhere: it holds a badge and a PIN
   const sign = async signature => {
     try {
-      const response = await fetch(signature.action, {
-        method: "POST", body: new URLSearchParams(new FormData(signature)), redirect: "manual",
+      const response = await ask(signature.action, {
+        signal: AbortSignal.timeout(5 * PATIENCE), method: "POST", body: new URLSearchParams(new FormData(signature)),
         headers: Object.assign({ "X-Part": "bench" }, header && token ? { [header]: token } : {})
       });
       if (response.status >= 500) throw new Error("the server is away");
@@ -112,18 +134,28 @@
     }
   };
 
-  // the page's clock need not be right: the server is told how long ago it was
-  const send = async scan => {
+  // a server that hangs takes connections and never answers: nothing is waited for longer than this
+  const ask = (address, options) => fetch(address, { redirect: "manual", signal: AbortSignal.timeout(PATIENCE), ...options });
+
+  // the page's number of a scan tells its order, whatever came when
+  const send = (scan, address) => {
     const body = new URLSearchParams({
-      id: scan.id, text: scan.text, age: Math.max(0, Date.now() - scan.at), kept: scan.kept
+      id: scan.id, text: scan.text, age: Math.max(0, Date.now() - scan.at), kept: scan.kept, page, sequence: scan.order
     });
-    const response = await fetch(form.action, {
-      method: "POST", body, redirect: "manual",
-      headers: Object.assign({ "X-Part": "bench" }, header && token ? { [header]: token } : {})
-    });
-    // what is no answer of this page's server is none; the scan is kept and sent again
-    if (response.status >= 400 && response.status !== 401 && response.status !== 403) throw new Error("the server is away");
-    return response;
+    if (scan.heard) body.set("at", scan.heard);
+    return ask(address, { method: "POST", body, headers: Object.assign({ "X-Part": "bench" }, header && token ? { [header]: token } : {}) });
+  };
+  const isSignedOut = response => response.type === "opaqueredirect" || response.status === 401 || response.status === 403;
+  // only an answer that names the scan is an answer of this page's server
+  const isTaken = (response, scan) => response.ok && response.headers.get("X-Scan-Taken") === scan.id;
+  // nobody of this server's answered, whatever stands before it
+  const isFromElsewhere = response => response.type !== "opaqueredirect" && (response.ok || [502, 503, 504].includes(response.status));
+
+  // what the server fails at each time goes to its inbox as it was read, so that what was scanned behind it goes on
+  const sendUnread = async scan => {
+    const response = await send(scan, form.action + "/unread");
+    if (!isTaken(response, scan)) throw new Error("the server is away");
+    await refresh();
   };
 
   const flush = async () => {
@@ -133,13 +165,20 @@
       for (let scans = await all(); scans.length > 0; scans = await all()) {
         const scan = scans[0];
         try {
-          const response = await send(scan);
+          const response = await send(scan, form.action);
           // signed out meanwhile: scans stay here until somebody signs in at this device again
-          if (response.type === "opaqueredirect" || response.status === 401 || response.status === 403) {
+          if (isSignedOut(response)) {
             location.reload();
             return;
           }
-          show(await response.text());
+          if (isTaken(response, scan)) {
+            show(await response.text());
+          } else {
+            scan.failures = (scan.failures ?? 0) + (isFromElsewhere(response) ? 0 : 1);
+            await store("readwrite", scans => scans.put(scan));
+            if (scan.failures < TRIES) throw new Error("the server did not take it");
+            await sendUnread(scan);
+          }
           await store("readwrite", scans => scans.delete(scan.order));
           const left = await all();
           showKept(left, left.length > 0 && !away.hidden);
@@ -150,7 +189,7 @@
           }
           showKept(await all(), true);
           sounds.KEPT();
-          setTimeout(flush, 3000);
+          setTimeout(flush, scan.failures ? 500 : PATIENCE);
           return;
         }
       }
@@ -170,7 +209,9 @@
     const refused = isAway && (isOnlineOnly() || station === null);
     document.getElementById("not-kept").hidden = !refused || station === null;
     if (refused) { sounds.REFUSED(); return; }
-    await store("readwrite", scans => scans.add({ id: uuid(), text, at: Date.now(), kept: isAway }));
+    const scanned = { id: uuid(), text, at: Date.now(), heard: serverTime(), kept: isAway };
+    document.body.classList.add("is-sending");
+    await store("readwrite", scans => scans.add(scanned));
     kept++;
     if (isAway) { showKept(await all(), true); sounds.KEPT(); }
     flush();
@@ -225,29 +266,28 @@
   });
 
   // the page says that it is there, and hears whether something must come off; without cookies, so that a session can end
-  const pageName = queueName + "-page";
-  const page = localStorage.getItem(pageName) || uuid();
-  localStorage.setItem(pageName, page);
   let stops = null;
   const refresh = async () => {
-    const response = await fetch(form.action, { redirect: "manual", headers: { "X-Part": "bench" } });
+    const response = await ask(form.action, { headers: { "X-Part": "bench" } });
     document.getElementById("sign-in-to-stop").hidden = response.ok;
     if (response.ok) show(await response.text()); else sounds.REFUSED();
   };
   const contact = async closing => {
     try {
-      const response = await fetch(contactAddress, {
-        method: "POST", credentials: "omit", keepalive: closing, body: new URLSearchParams({ page, kept, closing })
+      const asked = performance.now();
+      const response = await ask(contactAddress, {
+        method: "POST", redirect: "follow", credentials: "omit", keepalive: closing, body: new URLSearchParams({ page, kept, closing })
       });
       if (closing || !response.ok) return;
-      const heard = (await response.json()).stops;
-      if (stops !== null && stops !== heard) await refresh();
-      stops = heard;
+      const answer = await response.json();
+      hears(answer.now, asked);
+      if (stops !== null && stops !== answer.stops) await refresh();
+      stops = answer.stops;
     } catch { /* what is kept is told when the server is back */ }
   };
   if (!isShell) {
-    fetch(form.action + "/page", {
-      method: "POST", body: new URLSearchParams({ page }), redirect: "manual", headers: header && token ? { [header]: token } : {}
+    ask(form.action + "/page", {
+      method: "POST", body: new URLSearchParams({ page }), headers: header && token ? { [header]: token } : {}
     }).catch(() => {}).then(all).then(() => contact(false));
     setInterval(() => contact(false), 10000);
     window.addEventListener("pagehide", () => contact(true));
@@ -264,7 +304,7 @@
   // any answer but one of what stands before the server means that it is back: the page is asked for anew
   const lookForServer = async () => {
     try {
-      const answer = await fetch(form.action, { redirect: "manual", cache: "no-store" });
+      const answer = await ask(form.action, { cache: "no-store" });
       if (answer.status < 500 && field.value === "") { location.reload(); return; }
     } catch { /* still away */ }
     setTimeout(lookForServer, 3000);

@@ -249,4 +249,12 @@ class BenchTests {
         assertThat(scan("GLUE", "???").said().key()).isEqualTo("unknown");
         assertThat(atWork.at("GLUE", OPERATOR).units()).containsExactly("R0001");
     }
+
+    @Test
+    void aCharacterThatCanNotBeKeptIsShownByASignAndTheScanGoesOn() {
+        assertThat(scan("GLUE", "R0001\0").outcome()).isEqualTo(Outcome.REFUSED);
+        assertThat(scan("GLUE", "R0001\0", true).outcome()).isEqualTo(Outcome.NOTED);
+        assertThat(jdbc.sql("SELECT text FROM inbox.line").query(String.class).list())
+                .containsExactly("R0001\u2400");
+    }
 }

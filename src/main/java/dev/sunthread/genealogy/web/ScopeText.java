@@ -26,12 +26,20 @@ final class ScopeText {
     /** @throws Unreadable if it is no scope, with what is wrong */
     static Scope read(String text) {
         try {
-            return JSON.readValue(text, Scope.class);
+            Scope scope = JSON.readValue(text, Scope.class);
+            if (scope == null) {
+                throw unreadable("it is null");
+            }
+            return scope;
         } catch (JacksonException e) {
-            throw Unreadable.at(
-                    "scope",
-                    "cannot be read: " + e.getOriginalMessage(),
-                    "Write it as in {\"of\": \"lot\", \"lot\": \"L-0417\"}; the reference of scopes lists every kind");
+            throw unreadable(e.getOriginalMessage());
         }
+    }
+
+    private static Unreadable unreadable(String why) {
+        return Unreadable.at(
+                "scope",
+                "cannot be read: " + why,
+                "Write it as in {\"of\": \"lot\", \"lot\": \"L-0417\"}; the reference of scopes lists every kind");
     }
 }

@@ -3,12 +3,14 @@ package dev.sunthread.station.contact;
 import dev.sunthread.station.Scan;
 import java.time.Duration;
 import java.time.OffsetDateTime;
+import java.util.Optional;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
 /**
  * Keeps scans of a person at a station in the order in which they were scanned. When one was scanned is reckoned from its
- * age when it comes, so it is late by as long as it was on its way; of two quick scans the second must not seem the first.
+ * age when it comes where the page never heard the server before, so it is late by as long as it was on its way; of two quick
+ * scans the second must not seem the first.
  */
 @Repository
 public class ScanOrder {
@@ -22,21 +24,44 @@ public class ScanOrder {
         this.jdbc = jdbc;
     }
 
-    /** The time of a scan, behind the one that came before it if it seems a little earlier. */
+    /**
+     * The scan at a time behind the one before it: behind every earlier one of its page, and behind the last that came of
+     * its person if it seems only a little earlier.
+     */
     public Scan behindTheLast(String station, String person, Scan scan) {
+        Scan ordered = lastOfPerson(station, person, scan)
+                .filter(last -> scan.at().isAfter(last.minus(ON_ITS_WAY)))
+                .map(last -> behind(last, scan))
+                .orElse(scan);
+        return lastOfPage(scan).map(last -> behind(last, ordered)).orElse(ordered);
+    }
+
+    private static Scan behind(OffsetDateTime last, Scan scan) {
+        return scan.at().isAfter(last)
+                ? scan
+                : scan.at(last.plusNanos(1000).withOffsetSameInstant(scan.at().getOffset()));
+    }
+
+    private Optional<OffsetDateTime> lastOfPage(Scan scan) {
+        Scan.Place place = scan.place();
+        return place == null
+                ? Optional.empty()
+                : jdbc.sql("""
+                        SELECT scanned_at FROM station.scan WHERE page = ? AND sequence < ?
+                        ORDER BY sequence DESC LIMIT 1
+                        """)
+                        .params(place.page(), place.sequence())
+                        .query(OffsetDateTime.class)
+                        .optional();
+    }
+
+    private Optional<OffsetDateTime> lastOfPerson(String station, String person, Scan scan) {
         return jdbc.sql("""
                         SELECT scanned_at FROM station.scan WHERE station = ? AND person = ? AND id <> ?
                         ORDER BY received_at DESC LIMIT 1
                         """)
                 .params(station, person, scan.id())
                 .query(OffsetDateTime.class)
-                .optional()
-                .filter(last -> !scan.at().isAfter(last) && scan.at().isAfter(last.minus(ON_ITS_WAY)))
-                .map(last -> new Scan(
-                        scan.id(),
-                        scan.text(),
-                        last.plusNanos(1000).withOffsetSameInstant(scan.at().getOffset()),
-                        scan.kept()))
-                .orElse(scan);
+                .optional();
     }
 }

@@ -6,7 +6,7 @@ import dev.sunthread.access.Needs;
 import dev.sunthread.access.Right;
 import dev.sunthread.station.Stops;
 import dev.sunthread.station.contact.PageContacts;
-import java.util.Map;
+import java.time.Clock;
 import java.util.UUID;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.PostMapping;
@@ -24,10 +24,13 @@ class ContactController {
     private final Stops stops;
     private final Callers callers;
 
-    ContactController(PageContacts contacts, Stops stops, Callers callers) {
+    private final Clock clock;
+
+    ContactController(PageContacts contacts, Stops stops, Callers callers, Clock clock) {
         this.contacts = contacts;
         this.stops = stops;
         this.callers = callers;
+        this.clock = clock;
     }
 
     /** A page was opened by the person who is signed in. */
@@ -40,14 +43,20 @@ class ContactController {
         }
     }
 
-    /** Takes a page's word, and answers with a mark that changes when what must come off at its station does. */
+    /**
+     * A page's station: a mark that changes when what must come off there does, and the server's time in milliseconds since
+     * 1970, by which the page reckons when something was scanned.
+     */
+    record Heard(String stops, long now) {}
+
+    /** Takes a page's word. */
     @PostMapping("/contact")
     @Needs(Right.SIGN_IN)
-    ResponseEntity<Map<String, String>> heard(
+    ResponseEntity<Heard> heard(
             @RequestParam UUID page,
             @RequestParam(defaultValue = "0") int kept,
             @RequestParam(defaultValue = "false") boolean closing) {
         return ResponseEntity.of(contacts.heard(page, Math.max(0, kept), closing)
-                .map(station -> Map.of("stops", stops.markOf(station))));
+                .map(station -> new Heard(stops.markOf(station), clock.millis())));
     }
 }

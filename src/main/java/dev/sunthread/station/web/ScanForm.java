@@ -11,29 +11,46 @@ import org.jspecify.annotations.Nullable;
  * A scan as the page sends it.
  *
  * @param id given by the page's script, or by the server where no script runs
- * @param age how long ago it was scanned, in milliseconds; so the clock of the device need not be right
+ * @param age how long ago it was scanned, in milliseconds by the clock of the device; absent where no script runs
+ * @param at when it was scanned, in milliseconds since 1970 by the server's clock, reckoned from when the page last heard
+ *     the server and what passed since; absent if it never did. Neither the clock of the device nor the way counts in it
  * @param kept whether the page kept it because the server was away; absent where no script runs
+ * @param page the name of the page, and {@code sequence} the number of the scan among those of the page
  */
 record ScanForm(
         @Nullable String id,
         @Nullable String text,
         @Nullable Long age,
-        @Nullable Boolean kept) {
+        @Nullable Long at,
+        @Nullable Boolean kept,
+        @Nullable UUID page,
+        @Nullable Long sequence) {
 
     private static final Duration LONGEST = Duration.ofDays(30);
     private static final int LONGEST_TEXT = 4000;
+    /** What comes later than this was not waited for: it tells what was done. The page waits for three seconds. */
+    private static final Duration LATE = Duration.ofSeconds(5);
 
     boolean isSomething() {
         return text != null && !text.isBlank();
     }
 
     Scan scan(Clock clock) {
-        long ago = age == null ? 0 : Math.min(Math.max(age, 0), LONGEST.toMillis());
         String scanned = text == null ? "" : text.substring(0, Math.min(text.length(), LONGEST_TEXT));
         String given = id != null && id.matches("[A-Za-z0-9][A-Za-z0-9._:-]{0,79}")
                 ? id
                 : UUID.randomUUID().toString();
+        Duration ago = ago(clock);
         return new Scan(
-                given, scanned, OffsetDateTime.now(clock).minus(Duration.ofMillis(ago)), Boolean.TRUE.equals(kept));
+                given,
+                scanned,
+                OffsetDateTime.now(clock).minus(ago),
+                Boolean.TRUE.equals(kept) || ago.compareTo(LATE) > 0,
+                page == null || sequence == null ? null : new Scan.Place(page, sequence));
+    }
+
+    private Duration ago(Clock clock) {
+        long millis = at != null ? clock.millis() - at : age != null ? age : 0;
+        return Duration.ofMillis(Math.min(Math.max(millis, 0), LONGEST.toMillis()));
     }
 }

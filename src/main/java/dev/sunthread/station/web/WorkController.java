@@ -9,6 +9,7 @@ import dev.sunthread.station.Bench;
 import dev.sunthread.station.Scan;
 import dev.sunthread.station.contact.ScanOrder;
 import java.time.Clock;
+import jakarta.servlet.http.HttpServletResponse;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
@@ -53,7 +54,11 @@ class WorkController {
 
     /** Takes one scan; the script of the page asks for the changed part alone. */
     @PostMapping("/work")
-    String scan(ScanForm form, @RequestHeader(name = "X-Part", required = false) @Nullable String part, Model model) {
+    String scan(
+            ScanForm form,
+            @RequestHeader(name = "X-Part", required = false) @Nullable String part,
+            Model model,
+            HttpServletResponse answer) {
         Caller caller = callers.signedIn();
         if (caller.station() == null) {
             return "station/no-station";
@@ -61,6 +66,7 @@ class WorkController {
         if (form.isSomething()) {
             Scan scan = order.behindTheLast(caller.station(), caller.mark(), form.scan(clock));
             bench.scan(caller.station(), caller.mark(), scan);
+            ScanAnswer.taken(answer, scan);
         }
         model.addAttribute("work", atWork.at(caller.station(), caller.mark()));
         return part == null ? "redirect:/work" : "station/bench :: bench";

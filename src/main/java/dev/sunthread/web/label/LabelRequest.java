@@ -4,6 +4,7 @@ import dev.sunthread.scan.label.Symbology;
 import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotBlank;
+import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import org.jspecify.annotations.Nullable;
 
@@ -16,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param skip how many places of the first sheet are used already
  */
 public record LabelRequest(
-        LabelOf of,
+        @NotNull LabelOf of,
 
         @NotBlank @Size(max = 64) String name,
 
