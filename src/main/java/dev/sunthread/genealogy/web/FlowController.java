@@ -4,10 +4,9 @@ import static dev.sunthread.kernel.Table.column;
 
 import dev.sunthread.genealogy.AnswerHead;
 import dev.sunthread.genealogy.TraceFlows;
-import dev.sunthread.genealogy.Traces;
+import dev.sunthread.kernel.Busy;
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.kernel.Table;
-import java.time.ZoneId;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
@@ -20,14 +19,12 @@ import org.springframework.web.bind.annotation.ModelAttribute;
 @Controller
 class FlowController {
 
-    private final Traces traces;
     private final TraceFlows flows;
-    private final ZoneId zone;
+    private final TraceTurn turn;
 
-    FlowController(Traces traces, TraceFlows flows, ZoneId zone) {
-        this.traces = traces;
+    FlowController(TraceFlows flows, TraceTurn turn) {
         this.flows = flows;
-        this.zone = zone;
+        this.turn = turn;
     }
 
     @GetMapping("/trace/flow")
@@ -37,20 +34,27 @@ class FlowController {
             return "redirect:/trace";
         }
         try {
-            AnswerHead head = traces.ask(request.question(zone));
-            TraceAddress address = new TraceAddress(request);
-            FlowPicture picture = FlowPicture.of(head, flows.of(head), address);
-            model.addAttribute("cutoff", head.question().cutoff());
-            model.addAttribute("head", head);
-            model.addAttribute("flow", picture);
-            model.addAttribute("data", address.flowJson());
-            model.addAttribute("lines", address.page(LineChoice.ALL));
-            model.addAttribute("tables", List.of(table(picture)));
-            return "genealogy/flow";
+            return turn.answer(request, LineChoice.ALL, model)
+                    .map(head -> show(head, request, model))
+                    .orElse(TraceTurn.VIEW);
+        } catch (Busy e) {
+            throw e;
         } catch (Refused e) {
             model.addAttribute("refused", e);
             return "genealogy/ask";
         }
+    }
+
+    private String show(AnswerHead head, TraceRequest request, Model model) {
+        TraceAddress address = new TraceAddress(request);
+        FlowPicture picture = FlowPicture.of(head, flows.of(head), address);
+        model.addAttribute("cutoff", head.question().cutoff());
+        model.addAttribute("head", head);
+        model.addAttribute("flow", picture);
+        model.addAttribute("data", address.flowJson());
+        model.addAttribute("lines", address.page(LineChoice.ALL));
+        model.addAttribute("tables", List.of(table(picture)));
+        return "genealogy/flow";
     }
 
     private static Table<FlowPicture.Link> table(FlowPicture picture) {

@@ -31,7 +31,7 @@ final class TraceAddress {
         return "/api/v1/traces/flow?" + parameters(LineChoice.ALL);
     }
 
-    private String parameters(LineChoice choice) {
+    String parameters(LineChoice choice) {
         StringJoiner all = new StringJoiner("&");
         add(all, "way", word(asked.way()));
         add(all, "lot", asked.lot());
