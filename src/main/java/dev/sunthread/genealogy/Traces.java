@@ -3,19 +3,19 @@ package dev.sunthread.genealogy;
 import dev.sunthread.genealogy.answer.AnswerHash;
 import dev.sunthread.genealogy.answer.AnswerHeads;
 import dev.sunthread.genealogy.answer.AnswerStore;
-import dev.sunthread.genealogy.answer.Answering;
 import dev.sunthread.genealogy.answer.AskedQuestion;
 import dev.sunthread.genealogy.answer.LineQuery;
+import dev.sunthread.genealogy.making.Makings;
+import dev.sunthread.kernel.Busy;
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.ledger.Sealer;
-import java.time.Clock;
-import java.time.OffsetDateTime;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Consumer;
 import org.springframework.stereotype.Service;
-import org.springframework.transaction.annotation.Transactional;
 
 /**
  * Asks the genealogy: which units a lot went into, and what went into a unit. An answer is of one cut-off, so that it
@@ -24,32 +24,83 @@ import org.springframework.transaction.annotation.Transactional;
 @Service
 public class Traces {
 
+    /** Sooner than an answer that nobody asks after is given up. */
+    public static final Duration COME_AGAIN = Duration.ofSeconds(2);
+
+    private static final int MOST_TURNS = 3;
+
     private final Sealer sealer;
-    private final Answering answering;
+    private final AnswerMaker maker;
+    private final Makings makings;
     private final AnswerHeads heads;
     private final AnswerStore store;
-    private final Clock clock;
+    private final TraceLimits limits;
 
-    Traces(Sealer sealer, Answering answering, AnswerHeads heads, AnswerStore store, Clock clock) {
+    Traces(
+            Sealer sealer,
+            AnswerMaker maker,
+            Makings makings,
+            AnswerHeads heads,
+            AnswerStore store,
+            TraceLimits limits) {
         this.sealer = sealer;
-        this.answering = answering;
+        this.maker = maker;
+        this.makings = makings;
         this.heads = heads;
         this.store = store;
-        this.clock = clock;
+        this.limits = limits;
     }
 
     /**
-     * Answers a question, as known at its cut-off or, without one, with everything committed now.
+     * Answers a question, as known at its cut-off or, without one, with everything committed now; waits until it is made,
+     * but holds no connection to the database meanwhile.
      *
      * @throws Refused if the root is not recorded, or the cut-off lies ahead of the ledger
+     * @throws Busy if too many answers are being made, or it is not made within the longest wait
      */
-    @Transactional
     public AnswerHead ask(TraceQuestion question) {
-        TraceQuestion asked =
-                new TraceQuestion(question.way(), question.root(), cutoff(question), question.at(), question.wider());
+        TraceQuestion asked = known(question);
+        AnswerHead answer = within(asked, limits.longestWait(), Thread.currentThread().getName())
+                .answer();
+        if (answer == null) {
+            throw notYet();
+        }
+        return answer;
+    }
+
+    /** Says that an answer took longer than whoever asked for it waits. */
+    public static Busy notYet() {
+        return new Busy("The answer is not made yet", "Ask again: it is being made on for a little while", COME_AGAIN);
+    }
+
+    /**
+     * The answer, if it is made within the time, else how far it is; it is made on for the time of a lease.
+     *
+     * @param watcher names who waits, so that who asks again and again counts once
+     */
+    public Traced within(TraceQuestion question, Duration wait, String watcher) {
+        TraceQuestion asked = known(question);
         String words = AskedQuestion.write(asked);
         String id = AnswerHash.ofQuestion(words);
-        return heads.find(id).orElseGet(() -> answer(asked, words, id));
+        Duration longest = wait.compareTo(limits.longestWait()) < 0 ? wait : limits.longestWait();
+        for (int again = 0; again < MOST_TURNS; again++) {
+            Optional<AnswerHead> kept = heads.use(id);
+            if (kept.isPresent()) {
+                return Traced.answered(kept.get());
+            }
+            if (!makings.make(id, watch -> maker.make(id, asked, words, watch), longest, watcher)) {
+                Makings.Progress progress = makings.progress(id);
+                return Traced.made(new TraceProgress(
+                        id, cutoff(asked), progress.stage(), progress.place(), progress.reached()));
+            }
+        }
+        // made and forgotten again at once, as often as it was asked: everything kept is in use
+        throw new Busy("Too many answers are in use at once", "Ask again in a little while", COME_AGAIN);
+    }
+
+    /** Says that who waited for an answer waits no longer; it is made no further if nobody else does. */
+    public void stop(String id, String watcher) {
+        makings.stop(id, watcher);
     }
 
     /** What a kept answer says of itself. @throws Refused if it is kept no longer */
@@ -76,6 +127,11 @@ public class Traces {
         store.each(answer, new LineQuery(filter, 0, LineQuery.EVERY), each);
     }
 
+    private TraceQuestion known(TraceQuestion question) {
+        return new TraceQuestion(
+                question.way(), question.root(), cutoff(question), question.at(), question.wider());
+    }
+
     private long cutoff(TraceQuestion question) {
         long last = sealer.seal();
         if (question.cutoff() == null) {
@@ -87,13 +143,5 @@ public class Traces {
                     "Give a position up to " + last);
         }
         return question.cutoff();
-    }
-
-    private AnswerHead answer(TraceQuestion asked, String words, String id) {
-        OffsetDateTime now = OffsetDateTime.now(clock);
-        store.forgetBefore(now.minusDays(7));
-        Answering.Answered answered = answering.answer(asked);
-        store.keep(heads.of(id, asked, answered), words, now, answered);
-        return heads.find(id).orElseThrow();
     }
 }

@@ -6,7 +6,6 @@ import java.time.OffsetDateTime;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Service;
-import org.springframework.transaction.annotation.Transactional;
 
 /** Proposes from when to when something is suspect, with everything recorded now, each end with its reason. */
 @Service
@@ -27,13 +26,11 @@ public class WindowProposals {
      * @param noticed when it was noticed; without it the window stays open
      * @throws Refused if the equipment is not recorded
      */
-    @Transactional
     public ProposedWindow ofEquipment(String equipment, @Nullable String fault, @Nullable OffsetDateTime noticed) {
         return new Windows(jdbc, sealer.seal()).ofEquipment(equipment, fault, noticed);
     }
 
     /** For a position of a station. @throws Refused if the station is not recorded */
-    @Transactional
     public ProposedWindow ofPosition(String station, String position, String fault, OffsetDateTime noticed) {
         return new Windows(jdbc, sealer.seal()).ofPosition(station, position, fault, noticed);
     }

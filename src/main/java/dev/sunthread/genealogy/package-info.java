@@ -4,6 +4,8 @@
         allowedDependencies = {
             "kernel",
             "kernel::verdict",
+            "database",
+            "access",
             "ledger",
             "ledger::body",
             "catalog",

@@ -3,7 +3,9 @@ package dev.sunthread.ledger;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.scheduling.annotation.Scheduled;
 import org.springframework.stereotype.Service;
-import org.springframework.transaction.annotation.Transactional;
+import org.springframework.transaction.PlatformTransactionManager;
+import org.springframework.transaction.TransactionDefinition;
+import org.springframework.transaction.support.TransactionTemplate;
 
 /**
  * Gives committed entries consecutive positions without making writers wait: within a second by itself, at once when an
@@ -27,16 +29,22 @@ public class Sealer {
             """;
 
     private final JdbcClient jdbc;
+    private final TransactionTemplate alone;
 
-    Sealer(JdbcClient jdbc) {
+    Sealer(JdbcClient jdbc, PlatformTransactionManager transactions) {
         this.jdbc = jdbc;
+        this.alone = new TransactionTemplate(transactions);
+        // whoever waits for the lock waits for the sealing alone, whatever the caller's transaction goes on to do
+        alone.setPropagationBehavior(TransactionDefinition.PROPAGATION_REQUIRES_NEW);
+        alone.setIsolationLevel(TransactionDefinition.ISOLATION_READ_COMMITTED);
     }
 
-    /** Seals what is committed and gives the last position: the cut-off of an answer asked for now. */
-    @Transactional
+    /**
+     * Seals what is committed, in a transaction of its own, and gives the last position: the cut-off of an answer asked
+     * for now. Takes no lock where all is sealed.
+     */
     public long seal() {
-        jdbc.sql("SELECT pg_advisory_xact_lock(?)").param(LOCK).query().listOfRows();
-        jdbc.sql(SEAL).update();
+        sealWaiting();
         return last();
     }
 
@@ -49,11 +57,21 @@ public class Sealer {
 
     @Scheduled(fixedDelayString = "${sunthread.ledger.seal-every:500ms}")
     void sealWaiting() {
-        if (jdbc.sql("SELECT 1 FROM ledger.unsealed LIMIT 1")
+        if (anyWaits()) {
+            alone.executeWithoutResult(status -> sealLocked());
+        }
+    }
+
+    private boolean anyWaits() {
+        return jdbc.sql("SELECT 1 FROM ledger.unsealed LIMIT 1")
                 .query(Integer.class)
                 .optional()
-                .isPresent()) {
-            seal();
-        }
+                .isPresent();
+    }
+
+    // a statement sees what is committed when it begins, so the lock is a statement before
+    private void sealLocked() {
+        jdbc.sql("SELECT pg_advisory_xact_lock(?)").param(LOCK).query().listOfRows();
+        jdbc.sql(SEAL).update();
     }
 }

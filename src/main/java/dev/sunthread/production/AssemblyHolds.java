@@ -45,10 +45,12 @@ final class AssemblyHolds {
 
     static final String HELD_UNITS = ASSEMBLY + """
             SELECT t.unit, CASE WHEN t.within THEN 'INSIDE' ELSE 'AROUND' END AS place, t.other AS subject,
-              i.number || ' ' || u.serial AS name, h.reason
+              u.number || ' ' || u.serial AS name, h.reason
             FROM together t CROSS JOIN LATERAL (
               SELECT h.entry, h.ordinal, h.reason FROM holds.hold h WHERE h.subject = t.other AND %s OFFSET 0) h
-            JOIN production.unit u ON u.id = t.other JOIN catalog.item i ON i.id = u.item
+            CROSS JOIN LATERAL (
+              SELECT i.number, u.serial FROM production.unit u JOIN catalog.item i ON i.id = u.item
+              WHERE u.id = t.other OFFSET 0) u
             WHERE t.other <> t.unit ORDER BY t.unit, h.entry, h.ordinal
             """.formatted(OPEN_UNITS);
 
@@ -71,7 +73,7 @@ final class AssemblyHolds {
             SELECT DISTINCT g.unit, 'LOT' AS place, g.lot AS subject, m.number AS name, h.reason
             FROM given g CROSS JOIN LATERAL (
               SELECT h.entry, h.reason FROM holds.hold h WHERE h.subject = g.lot AND %1$s OFFSET 0) h
-            JOIN materials.lot m ON m.id = g.lot
+            CROSS JOIN LATERAL (SELECT m.number FROM materials.lot m WHERE m.id = g.lot OFFSET 0) m
             WHERE NOT EXISTS (
               SELECT FROM holds.hold o JOIN holds.release r ON r.hold_entry = o.entry AND r.hold_ordinal = o.ordinal
               WHERE o.entry = h.entry AND o.kind = 'UNIT' AND o.subject IN (g.unit, g.other) AND %3$s)

@@ -1,11 +1,14 @@
 package dev.sunthread.web;
 
+import dev.sunthread.kernel.Busy;
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.kernel.RuleBroken;
 import dev.sunthread.ledger.body.Unreadable;
 import org.springframework.core.annotation.Order;
+import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.ProblemDetail;
+import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.RestController;
 import org.springframework.web.bind.annotation.RestControllerAdvice;
@@ -32,6 +35,13 @@ class RefusalAdvice {
     @ExceptionHandler
     ProblemDetail refused(Refused e) {
         return problem(HttpStatus.CONFLICT, e);
+    }
+
+    @ExceptionHandler
+    ResponseEntity<ProblemDetail> busy(Busy e) {
+        return ResponseEntity.status(HttpStatus.SERVICE_UNAVAILABLE)
+                .header(HttpHeaders.RETRY_AFTER, String.valueOf(e.comeAgain().toSeconds()))
+                .body(problem(HttpStatus.SERVICE_UNAVAILABLE, e));
     }
 
     private static ProblemDetail problem(HttpStatus status, Refused e) {

@@ -1,6 +1,8 @@
 package dev.sunthread.web;
 
+import dev.sunthread.kernel.Busy;
 import dev.sunthread.kernel.Refused;
+import jakarta.servlet.http.HttpServletResponse;
 import java.util.Map;
 import org.springframework.core.annotation.Order;
 import org.springframework.http.HttpStatus;
@@ -13,6 +15,12 @@ import org.springframework.web.servlet.ModelAndView;
 @ControllerAdvice(annotations = Controller.class)
 @Order(2)
 class RefusedPage {
+
+    @ExceptionHandler
+    ModelAndView busy(Busy e, HttpServletResponse response) {
+        response.setHeader("Retry-After", String.valueOf(e.comeAgain().toSeconds()));
+        return new ModelAndView("web/refused", Map.of("refused", e), HttpStatus.SERVICE_UNAVAILABLE);
+    }
 
     @ExceptionHandler
     ModelAndView refused(Refused e) {

@@ -3,6 +3,7 @@
 @ApplicationModule(
         allowedDependencies = {
             "kernel",
+            "database",
             "access",
             "kernel::verdict",
             "ledger",

@@ -1,6 +1,9 @@
 package dev.sunthread.testing;
 
 import com.zaxxer.hikari.HikariDataSource;
+import com.zaxxer.hikari.HikariPoolMXBean;
+import dev.sunthread.database.Bulkhead;
+import java.sql.SQLException;
 import javax.sql.DataSource;
 import org.springframework.context.ApplicationContext;
 import org.springframework.test.context.TestContext;
@@ -21,9 +24,21 @@ class DatabaseRenewal implements TestExecutionListener {
 
     static void renew(ApplicationContext context) {
         // a prepared statement would remember what was cheap on the rows of another test
-        ((HikariDataSource) context.getBean(DataSource.class))
-                .getHikariPoolMXBean()
-                .softEvictConnections();
+        DataSource source = context.getBean(DataSource.class);
+        for (Bulkhead part : Bulkhead.values()) {
+            part.run(() -> evict(source));
+        }
         context.getBean(TestDatabase.class).renew();
+    }
+
+    private static void evict(DataSource source) {
+        try {
+            HikariPoolMXBean pool = source.unwrap(HikariDataSource.class).getHikariPoolMXBean();
+            if (pool != null) {
+                pool.softEvictConnections();
+            }
+        } catch (SQLException e) {
+            throw new IllegalStateException(e);
+        }
     }
 }

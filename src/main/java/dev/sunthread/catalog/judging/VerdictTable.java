@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.transaction.support.TransactionSynchronizationManager;
 
 /** The verdicts that are kept of one module's runs. */
 final class VerdictTable {
@@ -99,7 +100,11 @@ final class VerdictTable {
         return limited ? Phrase.of("judged.not-yet") : Verdicts.Stood.NOT_AT_ALL.why();
     }
 
+    // what an answer reads is read without writing: there a verdict counts and is not kept
     void keep(long revision, Map<Judge.Case, Judged> judged) {
+        if (TransactionSynchronizationManager.isCurrentTransactionReadOnly()) {
+            return;
+        }
         List<Map.Entry<Judge.Case, Judged>> rows = List.copyOf(judged.entrySet());
         jdbc.sql("""
                         INSERT INTO %s.verdict

@@ -4,6 +4,7 @@ import dev.sunthread.genealogy.AnswerHead;
 import dev.sunthread.genealogy.TraceQuestion;
 import dev.sunthread.ledger.Entries;
 import dev.sunthread.quality.StationsBehind;
+import java.time.Clock;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Objects;
@@ -19,12 +20,20 @@ public class AnswerHeads {
     private final AnswerStore store;
     private final Entries entries;
     private final StationsBehind behind;
+    private final Clock clock;
 
-    public AnswerHeads(JdbcClient jdbc, AnswerStore store, Entries entries, StationsBehind behind) {
+    public AnswerHeads(JdbcClient jdbc, AnswerStore store, Entries entries, StationsBehind behind, Clock clock) {
         this.jdbc = jdbc;
         this.store = store;
         this.entries = entries;
         this.behind = behind;
+        this.clock = clock;
+    }
+
+    /** A kept answer that is asked for now. */
+    public Optional<AnswerHead> use(String id) {
+        store.use(id, OffsetDateTime.now(clock));
+        return find(id);
     }
 
     public Optional<AnswerHead> find(String id) {

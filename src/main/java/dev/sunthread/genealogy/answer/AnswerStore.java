@@ -11,6 +11,7 @@ import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
 import java.sql.Types;
+import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +25,22 @@ import org.springframework.stereotype.Repository;
 public class AnswerStore {
 
     private static final int BATCH = 1000;
+
+    /** A page reads its answer within it. */
+    private static final Duration IN_USE = Duration.ofMinutes(1);
+
+    private static final Duration NOTED_AGAIN = Duration.ofSeconds(20);
+
+    // another instance may be at it
+    private static final String FORGET = """
+            DELETE FROM genealogy.answer WHERE id IN (
+              SELECT f.id FROM genealogy.answer f WHERE f.id IN (
+                SELECT u.id FROM (
+                  SELECT a.id, a.computed_at, a.used_at, sum(a.lines) OVER (ORDER BY a.used_at DESC, a.id) AS lines
+                  FROM genealogy.answer a) u
+                WHERE (u.computed_at < ? OR u.lines > ?) AND u.used_at < ?)
+              FOR UPDATE SKIP LOCKED)
+            """;
 
     private static final String INSERT_LINE = """
             INSERT INTO genealogy.answer_line (answer, kind, level, item, name, issuer, ever, now, at_shipment, at,
@@ -41,8 +58,18 @@ public class AnswerStore {
         this.details = details;
     }
 
-    public void forgetBefore(OffsetDateTime time) {
-        jdbc.update("DELETE FROM genealogy.answer WHERE computed_at < ?", time);
+    /** Notes that an answer is asked for, and so stays; seldom, for a page asks often. */
+    void use(String answer, OffsetDateTime now) {
+        jdbc.update(
+                "UPDATE genealogy.answer SET used_at = ? WHERE id = ? AND used_at < ?",
+                now,
+                answer,
+                now.minus(NOTED_AGAIN));
+    }
+
+    /** Forgets what is older, and what was used least recently of all that is more; nothing that is in use. */
+    public void forget(OffsetDateTime oldest, long lines, OffsetDateTime now) {
+        jdbc.update(FORGET, oldest, lines, now.minus(IN_USE));
     }
 
     /** Keeps an answer; false if another request just kept the same one. */
@@ -50,7 +77,8 @@ public class AnswerStore {
         int kept = jdbc.update(
                 """
                 INSERT INTO genealogy.answer (id, asked, cutoff, suspects, cutoff_recorded_at, hash, open_findings,
-                  open_lines, computed_at, notes) VALUES (?, ?::jsonb, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (id) DO NOTHING
+                  open_lines, computed_at, used_at, lines, notes)
+                VALUES (?, ?::jsonb, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?) ON CONFLICT (id) DO NOTHING
                 """,
                 head.id(),
                 asked,
@@ -61,6 +89,8 @@ public class AnswerStore {
                 head.openFindings(),
                 head.openLines(),
                 now,
+                now,
+                answered.lines().size(),
                 head.notes().toArray(String[]::new));
         if (kept == 1) {
             Map<String, Integer> depths = levels.depths();

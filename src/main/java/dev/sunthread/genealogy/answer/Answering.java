@@ -1,6 +1,7 @@
 package dev.sunthread.genealogy.answer;
 
 import dev.sunthread.genealogy.AnswerLine;
+import dev.sunthread.genealogy.Stage;
 import dev.sunthread.genealogy.TraceQuestion;
 import dev.sunthread.genealogy.edge.HistoryEdges;
 import dev.sunthread.genealogy.edge.RememberedEdges;
@@ -8,6 +9,8 @@ import dev.sunthread.genealogy.history.Births;
 import dev.sunthread.genealogy.history.Clocks;
 import dev.sunthread.genealogy.history.HistoryRecords;
 import dev.sunthread.genealogy.scope.FoundSuspects;
+import dev.sunthread.genealogy.making.Watch;
+import dev.sunthread.genealogy.making.WatchedEdges;
 import dev.sunthread.genealogy.scope.Suspects;
 import dev.sunthread.genealogy.walk.Arrival;
 import dev.sunthread.genealogy.walk.EdgeSource;
@@ -68,15 +71,19 @@ public class Answering {
         this.zone = zone;
     }
 
-    public Answered answer(TraceQuestion question) {
+    public Answered answer(TraceQuestion question, Watch watch) {
         long cutoff = Objects.requireNonNull(question.cutoff());
-        EdgeSource edges = new RememberedEdges(new HistoryEdges(HistoryRecords.at(jdbc, cutoff), question.wider()));
+        EdgeSource edges = new RememberedEdges(
+                new WatchedEdges(new HistoryEdges(HistoryRecords.at(jdbc, cutoff), question.wider()), watch));
         Births births = new Births(jdbc, cutoff, new Clocks(jdbc, cutoff));
         FoundSuspects under = suspects.of(question.root(), cutoff, edges, births);
         List<Suspect> found = under.suspects();
         List<TraceRef> roots = found.stream().map(Suspect::node).toList();
-        Answer answer = new Answer(question.way(), new Walk(edges, births), found, micros(question.at()))
-                .withShipments(new Shipments(jdbc, cutoff, edges), edges);
+        watch.begins(Stage.SEARCH);
+        Answer answer = new Answer(question.way(), new Walk(edges, births), found, micros(question.at()));
+        watch.begins(Stage.SHIPMENTS);
+        answer.withShipments(new Shipments(jdbc, cutoff, edges), edges);
+        watch.begins(Stage.LINES);
         Lines lines = new Lines(jdbc, cutoff, edges, zone);
         List<AnswerLine> told = lines.of(answer);
         return new Answered(

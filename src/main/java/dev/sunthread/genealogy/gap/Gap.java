@@ -8,11 +8,15 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * One set of candidates, any of which may be what some records lack. Its number follows from the set, so that both
@@ -28,7 +32,9 @@ final class Gap {
     private final Set<Long> items;
     private final Set<RunDemand> runs;
     private final List<Candidate> candidates;
+    private final Map<TraceRef, List<Candidate>> byNode;
     private final Set<Lack> lacks = new HashSet<>();
+    private final Map<TraceRef, List<Lack>> byParent = new HashMap<>();
     private final long number;
 
     Gap(Lack lack, List<Candidate> candidates) {
@@ -38,6 +44,7 @@ final class Gap {
                 .sorted(Comparator.comparing(Candidate::node)
                         .thenComparing(one -> one.from().early()))
                 .toList();
+        this.byNode = this.candidates.stream().collect(Collectors.groupingBy(Candidate::node));
         this.number = number(lack.isOfChild() + " " + new TreeSet<>(items) + runs + this.candidates);
     }
 
@@ -56,7 +63,7 @@ final class Gap {
     }
 
     boolean isOfChild() {
-        return lacks.stream().anyMatch(Lack::isOfChild);
+        return !byParent.isEmpty();
     }
 
     Set<Long> items() {
@@ -71,8 +78,24 @@ final class Gap {
         return candidates;
     }
 
+    /** What this node tells of itself as a candidate: from when to when it may have been it. */
+    List<Candidate> candidates(TraceRef node) {
+        return byNode.getOrDefault(node, List.of());
+    }
+
+    void add(Lack lack) {
+        if (lacks.add(lack) && lack.isOfChild()) {
+            byParent.computeIfAbsent(lack.parent(), any -> new ArrayList<>()).add(lack);
+        }
+    }
+
     Set<Lack> lacks() {
         return lacks;
+    }
+
+    /** The children that this parent lacks. */
+    List<Lack> lacks(TraceRef parent) {
+        return byParent.getOrDefault(parent, List.of());
     }
 
     private static long number(String spelled) {

@@ -132,9 +132,7 @@ public final class GapEdges {
 
     private static boolean actedInside(Edge edge, Gap gap) {
         return !isOnlyPlaced(edge)
-                && gap.lacks().stream()
-                        .anyMatch(lack ->
-                                lack.isOfChildThere(edge) && lack.parent().equals(edge.to()));
+                && gap.lacks(edge.to()).stream().anyMatch(lack -> lack.isOfChildThere(edge));
     }
 
     private void learn(Collection<TraceRef> nodes) {
@@ -166,9 +164,7 @@ public final class GapEdges {
     }
 
     private Stream<Edge> into(Gap gap, TraceRef node) {
-        return gap.candidates().stream()
-                .filter(candidate -> candidate.node().equals(node))
-                .map(candidate -> into(gap, candidate));
+        return gap.candidates(node).stream().map(candidate -> into(gap, candidate));
     }
 
     private static Edge into(Gap gap, Gap.Candidate candidate) {

@@ -5,9 +5,9 @@ import static dev.sunthread.kernel.Table.column;
 import dev.sunthread.genealogy.AnswerHead;
 import dev.sunthread.genealogy.TraceFlows;
 import dev.sunthread.genealogy.Traces;
+import dev.sunthread.kernel.Busy;
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.kernel.Table;
-import java.time.ZoneId;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
@@ -22,12 +22,12 @@ class FlowController {
 
     private final Traces traces;
     private final TraceFlows flows;
-    private final ZoneId zone;
+    private final TraceTurn turn;
 
-    FlowController(Traces traces, TraceFlows flows, ZoneId zone) {
+    FlowController(Traces traces, TraceFlows flows, TraceTurn turn) {
         this.traces = traces;
         this.flows = flows;
-        this.zone = zone;
+        this.turn = turn;
     }
 
     @GetMapping("/trace/flow")
@@ -37,23 +37,30 @@ class FlowController {
             return "redirect:/trace";
         }
         try {
-            AnswerHead head = traces.ask(request.question(zone));
-            TraceAddress address = TraceAddress.of(head, request);
-            FlowPicture picture = FlowPicture.of(head, flows.of(head), address);
-            model.addAttribute("cutoff", head.question().cutoff());
-            model.addAttribute("answeredAt", head.question().cutoff());
-            model.addAttribute("since", traces.since(head));
-            model.addAttribute("again", address.flowAgain());
-            model.addAttribute("head", head);
-            model.addAttribute("flow", picture);
-            model.addAttribute("data", address.flowJson());
-            model.addAttribute("lines", address.page(LineChoice.ALL));
-            model.addAttribute("tables", List.of(table(picture)));
-            return "genealogy/flow";
+            return turn.answer(request, LineChoice.ALL, model)
+                    .map(head -> show(head, request, model))
+                    .orElse(TraceTurn.VIEW);
+        } catch (Busy e) {
+            throw e;
         } catch (Refused e) {
             model.addAttribute("refused", e);
             return "genealogy/ask";
         }
+    }
+
+    private String show(AnswerHead head, TraceRequest request, Model model) {
+        TraceAddress address = TraceAddress.of(head, request);
+        FlowPicture picture = FlowPicture.of(head, flows.of(head), address);
+        model.addAttribute("cutoff", head.question().cutoff());
+        model.addAttribute("answeredAt", head.question().cutoff());
+        model.addAttribute("since", traces.since(head));
+        model.addAttribute("again", address.flowAgain());
+        model.addAttribute("head", head);
+        model.addAttribute("flow", picture);
+        model.addAttribute("data", address.flowJson());
+        model.addAttribute("lines", address.page(LineChoice.ALL));
+        model.addAttribute("tables", List.of(table(picture)));
+        return "genealogy/flow";
     }
 
     private static Table<FlowPicture.Link> table(FlowPicture picture) {

@@ -64,7 +64,7 @@ final class TraceAddress {
         return all;
     }
 
-    private String parameters(LineChoice choice) {
+    String parameters(LineChoice choice) {
         Map<String, String> all = question();
         add(all, "level", choice.level());
         add(all, "when", word(choice.when()));

@@ -2,20 +2,30 @@ package dev.sunthread.genealogy.web;
 
 import dev.sunthread.genealogy.AnswerHead;
 import dev.sunthread.genealogy.LinePage;
+import dev.sunthread.genealogy.TraceLimits;
+import dev.sunthread.genealogy.TraceProgress;
+import dev.sunthread.genealogy.Traced;
 import dev.sunthread.genealogy.Traces;
+import dev.sunthread.kernel.Recorder;
 import io.swagger.v3.oas.annotations.Operation;
+import io.swagger.v3.oas.annotations.Parameter;
 import io.swagger.v3.oas.annotations.media.Content;
 import io.swagger.v3.oas.annotations.media.ExampleObject;
 import io.swagger.v3.oas.annotations.media.Schema;
 import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import io.swagger.v3.oas.annotations.tags.Tag;
 import jakarta.servlet.http.HttpServletResponse;
+import java.net.URI;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.springdoc.core.annotations.ParameterObject;
+import org.springframework.http.HttpHeaders;
+import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RestController;
 import org.springframework.web.servlet.ModelAndView;
 
@@ -40,10 +50,14 @@ class TraceApi {
             """;
 
     private final Traces traces;
+    private final TraceLimits limits;
+    private final Recorder recorder;
     private final ZoneId zone;
 
-    TraceApi(Traces traces, ZoneId zone) {
+    TraceApi(Traces traces, TraceLimits limits, Recorder recorder, ZoneId zone) {
         this.traces = traces;
+        this.limits = limits;
+        this.recorder = recorder;
         this.zone = zone;
     }
 
@@ -53,11 +67,45 @@ class TraceApi {
                     "Counts are of distinct things per level and class and are never added up across levels."
                             + " Status 409: the root is not recorded, or the cut-off lies ahead; 422: the question is incomplete.")
     @ApiResponse(responseCode = "200", content = @Content(examples = @ExampleObject(JSON_EXAMPLE)))
+    @ApiResponse(
+            responseCode = "202",
+            description = "It is being made still: ask again at Location after Retry-After",
+            content = @Content(schema = @Schema(implementation = TraceProgress.class)))
+    @ApiResponse(responseCode = "503", description = "Too much at once, or not made in time: ask again after Retry-After")
     @GetMapping("/api/v1/traces")
-    TraceAnswer trace(@ParameterObject TraceRequest question, @ParameterObject LineChoice choice) {
-        AnswerHead head = traces.ask(question.question(zone));
+    ResponseEntity<?> trace(
+            @ParameterObject TraceRequest question,
+            @ParameterObject LineChoice choice,
+            @Parameter(description = "RFC 7240: respond-async has status 202 if it takes long; wait=10 waits no longer")
+                    @RequestHeader(required = false)
+                    @Nullable
+                    String prefer) {
+        Preference preference = Preference.read(prefer);
+        Traced traced = traces.within(
+                question.question(zone), preference.orElse(limits.pageWait(), limits.longestWait()), caller());
+        AnswerHead head = traced.answer();
+        return head == null ? later(question, choice, preference, traced.making()) : whole(head, question, choice);
+    }
+
+    private ResponseEntity<?> whole(AnswerHead head, TraceRequest question, LineChoice choice) {
         LinePage lines = traces.lines(head.id(), choice.filter(), choice.index(), TraceController.LINES_A_PAGE);
-        return TraceAnswer.of(head, question, choice, lines);
+        return ResponseEntity.ok(TraceAnswer.of(head, question, choice, lines));
+    }
+
+    private static ResponseEntity<?> later(
+            TraceRequest question, LineChoice choice, Preference preference, @Nullable TraceProgress making) {
+        if (making == null || !preference.respondsAsync()) {
+            throw Traces.notYet();
+        }
+        return ResponseEntity.accepted()
+                .location(URI.create(new TraceAddress(question.knownAt(making.cutoff())).json(choice)))
+                .header(HttpHeaders.RETRY_AFTER, String.valueOf(Traces.COME_AGAIN.toSeconds()))
+                .header("Preference-Applied", "respond-async")
+                .body(making);
+    }
+
+    private String caller() {
+        return "program of " + recorder.mark();
     }
 
     @Operation(

@@ -50,6 +50,11 @@ public record TraceRequest(
 
     static final TraceRequest NONE = new TraceRequest(null, null, null, null, null, null, null, null, null, null);
 
+    /** The same question as known at a position. */
+    TraceRequest knownAt(long position) {
+        return new TraceRequest(way, lot, supplierLot, item, serial, issuer, scope, wider, position, at);
+    }
+
     /** Whether anything is said that a trace could start from. */
     boolean isAsked() {
         return given(lot) || given(supplierLot) || given(serial) || given(item) || given(scope);

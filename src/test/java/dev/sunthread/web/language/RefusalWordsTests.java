@@ -24,7 +24,7 @@ class RefusalWordsTests {
     private static final Path SOURCES = Path.of("src", "main", "java");
     private static final Set<String> NO_PAGES = Set.of("Command.java", "Words.java");
 
-    private static final Pattern CALL = Pattern.compile("new Refused\\(");
+    private static final Pattern CALL = Pattern.compile("new (?:Refused|Busy)\\(");
     private static final Pattern TEXT = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)\"");
 
     private final RuleWords words = new RuleWords(InterpreterTests.messages());
