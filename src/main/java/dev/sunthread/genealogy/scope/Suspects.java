@@ -7,8 +7,6 @@ import dev.sunthread.genealogy.walk.EdgeSource;
 import dev.sunthread.genealogy.walk.Starts;
 import dev.sunthread.genealogy.walk.Suspect;
 import dev.sunthread.kernel.Refused;
-import dev.sunthread.materials.Lots;
-import dev.sunthread.production.Units;
 import java.util.List;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -18,21 +16,17 @@ import org.springframework.stereotype.Component;
 public class Suspects {
 
     private final JdbcClient jdbc;
-    private final Lots lots;
-    private final Units units;
     private final JudgedRuns judged;
 
-    Suspects(JdbcClient jdbc, Lots lots, Units units, JudgedRuns judged) {
+    Suspects(JdbcClient jdbc, JudgedRuns judged) {
         this.jdbc = jdbc;
-        this.lots = lots;
-        this.units = units;
         this.judged = judged;
     }
 
     /** @throws Refused if what is named was never recorded, or a scope has nothing in it */
     public List<Suspect> of(Root root, long cutoff, EdgeSource edges, Starts starts) {
         List<Suspect> suspects =
-                new Scopes(new ScopeHistory(jdbc, cutoff, lots, units, judged), edges, starts).resolve(scope(root));
+                new Scopes(new ScopeHistory(jdbc, cutoff, judged), edges, starts).resolve(scope(root));
         if (suspects.isEmpty()) {
             throw new Refused("Nothing that is recorded falls under the scope", "Widen its windows or its names");
         }
