@@ -65,11 +65,12 @@ final class Afterthoughts {
 
     private List<Map<String, Object>> operations(Said route) {
         List<Map<String, Object>> operations = new ArrayList<>();
-        route.maps("operations").forEach(operation -> operations.add(Map.of(
-                "operation", operation.get("operation"),
-                "name", "Renamed",
-                "consumes", List.of(named(random.nextBoolean() ? "PRI" : "ADH")),
-                "cures", List.of(named("CURE")))));
+        route.maps("operations")
+                .forEach(operation -> operations.add(Map.of(
+                        "operation", operation.get("operation"),
+                        "name", "Renamed",
+                        "consumes", List.of(named(random.nextBoolean() ? "PRI" : "ADH")),
+                        "cures", List.of(named("CURE")))));
         return operations;
     }
 
@@ -78,7 +79,9 @@ final class Afterthoughts {
             Map<String, Object> unit = Map.of("item", named(item), "serial", named("late" + later.size()));
             say("birth", Map.of("units", List.of(unit)));
             say("step", Map.of("operation", "late", "station", named("BOND"), "units", List.of(unit)));
-            say("carrier-load", Map.of("carrier", named("LATE" + later.size()), "loads", List.of(Map.of("unit", unit))));
+            say(
+                    "carrier-load",
+                    Map.of("carrier", named("LATE" + later.size()), "loads", List.of(Map.of("unit", unit))));
         }
         for (String item : List.of("ADH", "PRI", "LENS")) {
             String lot = named("LATE-" + item);
@@ -96,7 +99,16 @@ final class Afterthoughts {
                     Map.of("kind", "position", "name", named(i == 0 ? "LATE" : "V1")),
                     Map.of("kind", "container", "name", named("C2-ADH")));
             Map<String, Object> line = new HashMap<>(Map.of(
-                    "file", "scanner.ndjson", "lineNumber", i + 1, "length", 10, "sha256", "0".repeat(64), "text", "{"));
+                    "file",
+                    "scanner.ndjson",
+                    "lineNumber",
+                    i + 1,
+                    "length",
+                    10,
+                    "sha256",
+                    "0".repeat(64),
+                    "text",
+                    "{"));
             line.put("problems", List.of(Map.of("field", "line", "reason", "is not whole", "remedy", "Send it again")));
             line.put("names", i == 1 ? names.subList(0, 2) : names);
             String kept = say("kept-line", line);
@@ -107,7 +119,14 @@ final class Afterthoughts {
     private void holdAndRelease() {
         for (int i = 0; i < 3; i++) {
             String hold = say(
-                    "hold", Map.of("lots", List.of(any("lot"), named("LATE-ADH")), "units", List.of(unit()), "reason", "Notice"));
+                    "hold",
+                    Map.of(
+                            "lots",
+                            List.of(any("lot"), named("LATE-ADH")),
+                            "units",
+                            List.of(unit()),
+                            "reason",
+                            "Notice"));
             say("hold-release", Map.of("entry", hold, "hold", 1, "why", "Looked over"));
         }
     }
@@ -115,11 +134,18 @@ final class Afterthoughts {
     private void judge() {
         for (int i = 0; i < 3; i++) {
             say("deviation", Map.of("unit", unit(), "recipe", named("CURE"), "why", "Accepted"));
-            Map<String, Object> check = Map.of("equipment", named(i == 0 ? "RIG-1" : "OVEN-1"), "evidence", "Looked at");
+            Map<String, Object> check =
+                    Map.of("equipment", named(i == 0 ? "RIG-1" : "OVEN-1"), "evidence", "Looked at");
             say("calibration", with(check, "verdict", i == 1 ? "good" : "bad"));
             String behind = say(
                     "station-behind",
-                    Map.of("station", named("BOND"), "since", Draw.written(said.get(0).at()), "why", "Written on paper"));
+                    Map.of(
+                            "station",
+                            named("BOND"),
+                            "since",
+                            Draw.written(said.get(0).at()),
+                            "why",
+                            "Written on paper"));
             say("station-caught-up", Map.of("entry", behind, "why", "Entered"));
         }
     }

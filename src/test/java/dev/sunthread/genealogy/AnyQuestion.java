@@ -50,8 +50,7 @@ final class AnyQuestion {
     /** A question that has no cut-off. */
     TraceQuestion next() {
         Root root = root();
-        return new TraceQuestion(
-                TracedPlant.way(root), root, null, chance(3) ? moment() : null, chance(4));
+        return new TraceQuestion(TracedPlant.way(root), root, null, chance(3) ? moment() : null, chance(4));
     }
 
     private Root root() {
@@ -59,7 +58,8 @@ final class AnyQuestion {
             case 0 -> new Root.OfLot(name("lot"));
             case 1 -> new Root.OfSupplierLot(name("supplierLots"));
             case 2 -> new Root.OfUnit(unit().id());
-            default -> new Root.OfScope(SCOPES.get(random.nextInt(SCOPES.size())).apply(this));
+            default ->
+                new Root.OfScope(SCOPES.get(random.nextInt(SCOPES.size())).apply(this));
         };
     }
 
@@ -98,14 +98,14 @@ final class AnyQuestion {
     }
 
     private Scope.UnitName unit() {
-        Map<String, String> unit = named.units().get(random.nextInt(named.units().size()));
+        Map<String, String> unit =
+                named.units().get(random.nextInt(named.units().size()));
         UnitId id = UnitId.of(unit.get("issuer"), unit.get("item"), unit.get("serial"));
         return new Scope.UnitName(id.item(), id.serial(), unit.get("issuer"));
     }
 
     private Judged judged() {
-        return new Judged(
-                null, List.of("failed", "not-proven"), chance(2) ? equipment() : null, window(), List.of());
+        return new Judged(null, List.of("failed", "not-proven"), chance(2) ? equipment() : null, window(), List.of());
     }
 
     private Window window() {

@@ -89,7 +89,8 @@ class KnownThenTests {
                 }
             }
         }
-        assertThat(answers.stream().filter(one -> one.answer() instanceof Asked.Seen)).hasSizeGreaterThan(50);
+        assertThat(answers.stream().filter(one -> one.answer() instanceof Asked.Seen))
+                .hasSizeGreaterThan(50);
     }
 
     @Test

@@ -178,14 +178,19 @@ final class DemandHistory implements DemandRecords {
         List<Long> items = jdbc.sql("""
                         SELECT DISTINCT r.item FROM catalog.route_operation o JOIN catalog.route_revision r USING (entry)
                         WHERE o.unit_alone AND %s
-                        """.formatted(Known.at("r.entry"))).param("cutoff", cutoff).query((row, number) -> row.getLong(1)).list();
+                        """.formatted(Known.at("r.entry")))
+                .param("cutoff", cutoff)
+                .query((row, number) -> row.getLong(1))
+                .list();
         return items.isEmpty() ? List.of() : routes(items);
     }
 
     @Override
     public Set<Long> demandedItems() {
-        return new HashSet<>(
-                jdbc.sql(DEMANDED).param("cutoff", cutoff).query((row, number) -> row.getLong(1)).list());
+        return new HashSet<>(jdbc.sql(DEMANDED)
+                .param("cutoff", cutoff)
+                .query((row, number) -> row.getLong(1))
+                .list());
     }
 
     @Override

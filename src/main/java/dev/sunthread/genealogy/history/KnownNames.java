@@ -30,8 +30,7 @@ public final class KnownNames {
 
     /** @throws Refused, as all of these, if nothing of that name was recorded by then */
     public long unit(UnitId id) {
-        return found(
-                UNIT, Map.of("item", id.item(), "serial", id.serial(), "issuer", id.issuer()), "Unit " + id);
+        return found(UNIT, Map.of("item", id.item(), "serial", id.serial(), "issuer", id.issuer()), "Unit " + id);
     }
 
     public long lot(String number) {

@@ -38,12 +38,12 @@ final class LineHistory implements LineRecords {
             FROM inbox.line l
             WHERE %1$s AND NOT EXISTS (SELECT FROM inbox.line_settlement s WHERE s.line = l.entry AND %2$s)
             """.formatted(
-            Known.at("l.entry"),
-            Known.at("s.entry"),
-            Known.named("u"),
-            Known.named("m"),
-            Known.named("p"),
-            Known.named("c"));
+                    Known.at("l.entry"),
+                    Known.at("s.entry"),
+                    Known.named("u"),
+                    Known.named("m"),
+                    Known.named("p"),
+                    Known.named("c"));
 
     private final JdbcClient jdbc;
     private final long cutoff;

@@ -76,7 +76,8 @@ final class UseHistory implements UseRecords {
      * finds them by time; history says what counts. The clock may have told the use and the change each wrongly, so both
      * count.
      */
-    private static final String WHERE_NOTHING_MAY_BE_LOADED = """
+    private static final String WHERE_NOTHING_MAY_BE_LOADED =
+            """
             WITH wanted AS (
               SELECT i.item FROM unnest(:items::bigint[]) AS i(item)
               WHERE (SELECT x.item FROM production.unscanned_use x WHERE x.item = i.item LIMIT 1) IS NOT NULL),

@@ -91,8 +91,7 @@ public final class ScopeHistory {
     /** The suspects that one part names by itself. @throws Refused if it names what nobody recorded */
     public List<Suspect> named(Scope scope, Starts starts) {
         if (scope instanceof Scope.Lot lot) {
-            return List.of(Suspect.sinceEver(
-                    TraceRef.lot(names.lot(lot.lot()))));
+            return List.of(Suspect.sinceEver(TraceRef.lot(names.lot(lot.lot()))));
         }
         if (scope instanceof Scope.SupplierLot supplierLot) {
             return ofSupplierLot(supplierLot.supplierLot());

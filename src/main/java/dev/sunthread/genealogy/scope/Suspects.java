@@ -25,8 +25,7 @@ public class Suspects {
 
     /** @throws Refused if what is named was never recorded, or a scope has nothing in it */
     public List<Suspect> of(Root root, long cutoff, EdgeSource edges, Starts starts) {
-        List<Suspect> suspects =
-                new Scopes(new ScopeHistory(jdbc, cutoff, judged), edges, starts).resolve(scope(root));
+        List<Suspect> suspects = new Scopes(new ScopeHistory(jdbc, cutoff, judged), edges, starts).resolve(scope(root));
         if (suspects.isEmpty()) {
             throw new Refused("Nothing that is recorded falls under the scope", "Widen its windows or its names");
         }

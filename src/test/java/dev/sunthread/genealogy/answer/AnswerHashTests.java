@@ -37,6 +37,21 @@ class AnswerHashTests {
 
     private static AnswerLine line(String serial, Certainty ever) {
         return new AnswerLine(
-                "UNIT", "receiver", "RCV", serial, null, ever, null, null, null, "", List.of(), "", null, null, List.of(), List.of());
+                "UNIT",
+                "receiver",
+                "RCV",
+                serial,
+                null,
+                ever,
+                null,
+                null,
+                null,
+                "",
+                List.of(),
+                "",
+                null,
+                null,
+                List.of(),
+                List.of());
     }
 }
