@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.Set;
 
@@ -59,7 +60,7 @@ final class Afterthoughts {
     }
 
     private Map<String, Object> position(Said structure) {
-        boolean mixed = structure.body().get("item").equals(named("MIX"));
+        boolean mixed = structure.text("item").equals(named("MIX"));
         return Map.of("position", "late", "items", List.of(named(mixed ? "BASE" : "LENS")));
     }
 
@@ -67,7 +68,7 @@ final class Afterthoughts {
         List<Map<String, Object>> operations = new ArrayList<>();
         route.maps("operations")
                 .forEach(operation -> operations.add(Map.of(
-                        "operation", operation.get("operation"),
+                        "operation", Objects.requireNonNull(operation.get("operation")),
                         "name", "Renamed",
                         "consumes", List.of(named(random.nextBoolean() ? "PRI" : "ADH")),
                         "cures", List.of(named("CURE")))));

@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
@@ -100,7 +101,10 @@ final class AnyQuestion {
     private Scope.UnitName unit() {
         Map<String, String> unit =
                 named.units().get(random.nextInt(named.units().size()));
-        UnitId id = UnitId.of(unit.get("issuer"), unit.get("item"), unit.get("serial"));
+        UnitId id = UnitId.of(
+                unit.get("issuer"),
+                Objects.requireNonNull(unit.get("item")),
+                Objects.requireNonNull(unit.get("serial")));
         return new Scope.UnitName(id.item(), id.serial(), unit.get("issuer"));
     }
 

@@ -12,6 +12,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The tables that the statements of an answer read without the condition of the cut-off on them, by the class and the
@@ -80,7 +81,7 @@ final class ReadWithoutCutOff {
         }
     }
 
-    private static boolean isConditioned(String statement, String alias) {
+    private static boolean isConditioned(String statement, @Nullable String alias) {
         return alias != null && statement.matches("(?s).*(?:at|named)\\(\"" + alias + "(?:\\.entry)?\"\\).*");
     }
 
