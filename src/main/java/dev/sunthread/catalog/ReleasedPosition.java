@@ -27,13 +27,16 @@ class ReleasedPosition {
     @NaturalId
     private String code;
 
+    private @Nullable Long namedBy;
+
     /** For the database only. */
     @SuppressWarnings("NullAway.Init")
     protected ReleasedPosition() {}
 
-    ReleasedPosition(long stationId, String code) {
+    ReleasedPosition(long stationId, String code, long namedBy) {
         this.stationId = stationId;
         this.code = code;
+        this.namedBy = namedBy;
     }
 
     Position of(Station station) {

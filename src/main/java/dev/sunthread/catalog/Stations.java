@@ -1,5 +1,6 @@
 package dev.sunthread.catalog;
 
+import dev.sunthread.ledger.EntryAtHand;
 import dev.sunthread.ledger.body.Unreadable;
 import jakarta.persistence.EntityManager;
 import java.util.Optional;
@@ -14,8 +15,10 @@ public class Stations {
     private final EntityManager entities;
     private final ReleasedStations stations;
     private final ReleasedPositions positions;
+    private final EntryAtHand atHand;
 
-    Stations(EntityManager entities, ReleasedStations stations, ReleasedPositions positions) {
+    Stations(EntityManager entities, ReleasedStations stations, ReleasedPositions positions, EntryAtHand atHand) {
+        this.atHand = atHand;
         this.entities = entities;
         this.stations = stations;
         this.positions = positions;
@@ -73,7 +76,7 @@ public class Stations {
 
     void registerPosition(Station station, String position) {
         if (find(station, position).isEmpty()) {
-            positions.save(new ReleasedPosition(station.id(), position));
+            positions.save(new ReleasedPosition(station.id(), position, atHand.number()));
         }
     }
 }

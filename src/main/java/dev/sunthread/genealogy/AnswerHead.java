@@ -12,7 +12,8 @@ import org.jspecify.annotations.Nullable;
  * @param question what was asked, the cut-off filled in
  * @param suspects what the question's root stood for, such as the lots behind a supplier lot
  * @param cutoffRecordedAt when the last entry of the cut-off was recorded; absent while nothing is
- * @param hash SHA-256 over the lines in a fixed order, in hexadecimal: equal for equal answers
+ * @param hash SHA-256 over the question with its cut-off and the lines in a fixed order, in hexadecimal: equal if the same
+ *     question is answered alike
  * @param counts of distinct things per level, class and time, never added up across levels
  * @param openFindings findings that touch what the answer names
  * @param openLines kept lines that name any of the suspects

@@ -1,5 +1,6 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.electrical.judging.TestVerdicts;
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.ledger.Sealer;
 import java.time.OffsetDateTime;
@@ -13,10 +14,12 @@ public class WindowProposals {
 
     private final Sealer sealer;
     private final JdbcClient jdbc;
+    private final TestVerdicts tests;
 
-    WindowProposals(Sealer sealer, JdbcClient jdbc) {
+    WindowProposals(Sealer sealer, JdbcClient jdbc, TestVerdicts tests) {
         this.sealer = sealer;
         this.jdbc = jdbc;
+        this.tests = tests;
     }
 
     /**
@@ -27,11 +30,11 @@ public class WindowProposals {
      * @throws Refused if the equipment is not recorded
      */
     public ProposedWindow ofEquipment(String equipment, @Nullable String fault, @Nullable OffsetDateTime noticed) {
-        return new Windows(jdbc, sealer.seal()).ofEquipment(equipment, fault, noticed);
+        return new Windows(jdbc, sealer.seal(), tests).ofEquipment(equipment, fault, noticed);
     }
 
     /** For a position of a station. @throws Refused if the station is not recorded */
     public ProposedWindow ofPosition(String station, String position, String fault, OffsetDateTime noticed) {
-        return new Windows(jdbc, sealer.seal()).ofPosition(station, position, fault, noticed);
+        return new Windows(jdbc, sealer.seal(), tests).ofPosition(station, position, fault, noticed);
     }
 }

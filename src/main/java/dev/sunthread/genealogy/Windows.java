@@ -1,8 +1,13 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.catalog.judging.Under;
+import dev.sunthread.electrical.judging.TestVerdicts;
 import dev.sunthread.genealogy.history.Clocks;
-import dev.sunthread.kernel.Refused;
+import dev.sunthread.genealogy.history.KnownNames;
+import dev.sunthread.kernel.verdict.Outcome;
 import dev.sunthread.ledger.Known;
+import java.sql.ResultSet;
+import java.sql.SQLException;
 import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.HashMap;
@@ -32,23 +37,22 @@ public final class Windows {
      * checks around that test were not bad.
      */
     private static final String PASSED = """
-            SELECT p.started_at, n.number, d.code FROM production.step p
+            SELECT p.started_at, n.number, d.code, t.entry FROM production.step p
             JOIN catalog.station st ON st.id = p.station
             JOIN production.step_unit w ON w.entry = p.entry
             JOIN electrical.run_record t ON t.unit = w.unit AND t.started_at > p.ended_at
             JOIN electrical.run n ON n.id = t.run JOIN catalog.specification d ON d.id = t.specification
             WHERE st.code = :station AND p.ended_at <= :noticed AND t.verdict = 'PASS' AND %s AND %s
-              AND NOT EXISTS (SELECT FROM electrical.standing v WHERE v.entry = t.entry AND v.outcome <> 'PASSED')
               AND EXISTS (SELECT FROM catalog.fault_test k JOIN catalog.fault_revision r USING (entry)
                 JOIN catalog.fault f ON f.id = r.fault
                 WHERE f.code = :fault AND k.specification = t.specification AND r.effective_at <= t.started_at AND %s)
               AND coalesce((SELECT c.verdict FROM catalog.equipment_check c
                 WHERE c.equipment = t.equipment AND c.checked_at <= t.started_at AND %s
-                ORDER BY c.checked_at DESC LIMIT 1), 'BAD') = 'GOOD'
+                ORDER BY c.checked_at DESC, c.entry DESC LIMIT 1), 'BAD') = 'GOOD'
               AND coalesce((SELECT c.verdict FROM catalog.equipment_check c
                 WHERE c.equipment = t.equipment AND c.checked_at >= t.ended_at AND %s
-                ORDER BY c.checked_at LIMIT 1), 'GOOD') = 'GOOD'
-            ORDER BY p.started_at DESC LIMIT 1
+                ORDER BY c.checked_at, c.entry LIMIT 1), 'GOOD') = 'GOOD'
+            ORDER BY p.started_at DESC, t.entry, p.entry
             """.formatted(
             Known.at("p.entry"), Known.at("t.entry"), Known.at("r.entry"), Known.at("c.entry"), Known.at("c.entry"));
 
@@ -56,7 +60,7 @@ public final class Windows {
             SELECT c.cleaned_at, c.evidence, NULL FROM materials.clean_point c
             JOIN catalog.position p ON p.id = c.position JOIN catalog.station s ON s.id = p.station
             WHERE s.code = :station AND p.code = :position AND c.cleaned_at > :noticed AND %s
-            ORDER BY c.cleaned_at LIMIT 1
+            ORDER BY c.cleaned_at, c.entry LIMIT 1
             """.formatted(Known.at("c.entry"));
 
     private record Event(
@@ -67,19 +71,25 @@ public final class Windows {
         }
     }
 
+    private record Passed(Event event, long test) {}
+
     private final JdbcClient jdbc;
     private final long cutoff;
+    private final TestVerdicts tests;
+    private final KnownNames names;
     private final Duration uncertainty;
 
-    public Windows(JdbcClient jdbc, long cutoff) {
+    public Windows(JdbcClient jdbc, long cutoff, TestVerdicts tests) {
         this.jdbc = jdbc;
+        this.tests = tests;
+        this.names = new KnownNames(jdbc, cutoff);
         this.cutoff = cutoff;
         this.uncertainty = new Clocks(jdbc, cutoff).worst();
     }
 
     /** For an oven, a lamp or a rig; without a fault any good check counts, and without a time the window is open. */
     public ProposedWindow ofEquipment(String equipment, @Nullable String fault, @Nullable OffsetDateTime noticed) {
-        known("catalog.equipment", "Equipment ", equipment);
+        names.equipment(equipment);
         Map<String, Object> params = new HashMap<>();
         params.put("equipment", equipment);
         params.put("fault", fault);
@@ -87,11 +97,11 @@ public final class Windows {
         String seeing = fault == null ? "good" : "good and able to see " + fault;
         Optional<Event> last = event(
                 GOOD_CHECKS
-                        + " AND (:noticed::timestamptz IS NULL OR c.checked_at <= :noticed) ORDER BY c.checked_at DESC LIMIT 1",
+                        + " AND (:noticed::timestamptz IS NULL OR c.checked_at <= :noticed) ORDER BY c.checked_at DESC, c.entry DESC LIMIT 1",
                 params);
         Optional<Event> next = noticed == null
                 ? Optional.empty()
-                : event(GOOD_CHECKS + " AND c.checked_at > :noticed ORDER BY c.checked_at LIMIT 1", params);
+                : event(GOOD_CHECKS + " AND c.checked_at > :noticed ORDER BY c.checked_at, c.entry LIMIT 1", params);
         return proposed(
                 last,
                 next,
@@ -103,10 +113,10 @@ public final class Windows {
 
     /** For a position of a station at which something went wrong. */
     public ProposedWindow ofPosition(String station, String position, String fault, OffsetDateTime noticed) {
-        known("catalog.station", "Station ", station);
+        names.station(station);
         Map<String, Object> params =
                 Map.of("station", station, "position", position, "fault", fault, "noticed", noticed);
-        Optional<Event> last = event(PASSED, params);
+        Optional<Event> last = passed(params);
         Optional<Event> cleaned = event(CLEANED, params);
         return proposed(
                 last,
@@ -135,18 +145,31 @@ public final class Windows {
         return jdbc.sql(sql)
                 .params(params)
                 .param("cutoff", cutoff)
-                .query((row, number) ->
-                        new Event(row.getObject(1, OffsetDateTime.class), row.getString(2), row.getString(3)))
+                .query((row, number) -> event(row))
                 .optional();
     }
 
-    private void known(String table, String what, String code) {
-        if (jdbc.sql("SELECT 1 FROM " + table + " WHERE code = ?")
-                .param(code)
-                .query()
-                .listOfRows()
-                .isEmpty()) {
-            throw new Refused(what + code + " is not recorded", "Look for near matches with the search box");
-        }
+    /** The last of them whose raw data do not deny the pass, by what was released and checked then. */
+    private Optional<Event> passed(Map<String, Object> params) {
+        return jdbc
+                .sql(PASSED)
+                .params(params)
+                .param("cutoff", cutoff)
+                .query((row, number) -> new Passed(event(row), row.getLong(4)))
+                .list()
+                .stream()
+                .filter(passed -> isShown(passed.test()))
+                .map(Passed::event)
+                .findFirst();
+    }
+
+    private boolean isShown(long test) {
+        return tests.under(test, cutoff).stream()
+                .filter(Under::inForce)
+                .allMatch(under -> under.judged().judgement().outcome() == Outcome.PASSED);
+    }
+
+    private static Event event(ResultSet row) throws SQLException {
+        return new Event(row.getObject(1, OffsetDateTime.class), row.getString(2), row.getString(3));
     }
 }

@@ -26,6 +26,7 @@ public class Door {
     private final ApplicationEventPublisher events;
     private final EntityManager entities;
     private final RecordedNow now;
+    private final EntryAtHand atHand;
 
     Door(
             Kinds kinds,
@@ -34,7 +35,8 @@ public class Door {
             SoleWriter sole,
             ApplicationEventPublisher events,
             EntityManager entities,
-            RecordedNow now) {
+            RecordedNow now,
+            EntryAtHand atHand) {
         this.kinds = kinds;
         this.entries = entries;
         this.restored = restored;
@@ -42,6 +44,7 @@ public class Door {
         this.events = events;
         this.entities = entities;
         this.now = now;
+        this.atHand = atHand;
     }
 
     /**
@@ -124,8 +127,10 @@ public class Door {
     }
 
     private <B> List<RaisedFinding> record(Kind<B> kind, Fact<B> fact) {
-        kind.record(fact);
-        entities.flush();
+        atHand.whileRecording(fact.entry(), () -> {
+            kind.record(fact);
+            entities.flush();
+        });
         if (!fact.findings().isEmpty()) {
             events.publishEvent(new EntryAccepted(fact.entry(), fact.findings()));
         }

@@ -23,6 +23,17 @@ public final class Known {
                 """.formatted(entryColumn);
     }
 
+    /**
+     * A condition on a table of things that are known from when they are first named, by its alias: whether an entry
+     * sealed at the cut-off named the thing, believed or not.
+     */
+    public static String named(String thing) {
+        return """
+                (%1$s.named_by IS NULL OR coalesce((SELECT kn.position FROM ledger.position kn
+                                                    WHERE kn.entry = %1$s.named_by) <= :cutoff, false))
+                """.formatted(thing);
+    }
+
     /** A condition for state: the row's entry is not withdrawn, sealed or not. */
     public static String now(String entryColumn) {
         return "(NOT EXISTS (SELECT FROM ledger.withdrawal kw WHERE kw.target = %s))".formatted(entryColumn);

@@ -1,6 +1,7 @@
 package dev.sunthread.materials;
 
 import dev.sunthread.kernel.TraceRef;
+import dev.sunthread.ledger.EntryAtHand;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Known;
 import dev.sunthread.ledger.Remembered;
@@ -15,9 +16,11 @@ import org.springframework.stereotype.Repository;
 public class Containers {
 
     private final Remembered remembered;
+    private final EntryAtHand atHand;
     private final JdbcClient jdbc;
 
-    Containers(Remembered remembered, JdbcClient jdbc) {
+    Containers(Remembered remembered, EntryAtHand atHand, JdbcClient jdbc) {
+        this.atHand = atHand;
         this.remembered = remembered;
         this.jdbc = jdbc;
     }
@@ -32,8 +35,8 @@ public class Containers {
         if (id.isPresent()) {
             return id.get();
         }
-        jdbc.sql("INSERT INTO materials.container (label) VALUES (?) ON CONFLICT (label) DO NOTHING")
-                .param(label)
+        jdbc.sql("INSERT INTO materials.container (label, named_by) VALUES (?, ?) ON CONFLICT (label) DO NOTHING")
+                .params(label, atHand.number())
                 .update();
         return find(label).orElseThrow();
     }

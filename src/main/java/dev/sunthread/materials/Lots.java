@@ -1,5 +1,6 @@
 package dev.sunthread.materials;
 
+import dev.sunthread.ledger.EntryAtHand;
 import dev.sunthread.ledger.Known;
 import dev.sunthread.ledger.Remembered;
 import dev.sunthread.ledger.SoleWriter;
@@ -18,9 +19,11 @@ public class Lots {
 
     private final Remembered remembered;
     private final SoleWriter sole;
+    private final EntryAtHand atHand;
     private final JdbcClient jdbc;
 
-    Lots(Remembered remembered, SoleWriter sole, JdbcClient jdbc) {
+    Lots(Remembered remembered, SoleWriter sole, EntryAtHand atHand, JdbcClient jdbc) {
+        this.atHand = atHand;
         this.sole = sole;
         this.remembered = remembered;
         this.jdbc = jdbc;
@@ -36,8 +39,8 @@ public class Lots {
         if (id.isPresent()) {
             return id.get();
         }
-        jdbc.sql("INSERT INTO materials.lot (number) VALUES (?) ON CONFLICT (number) DO NOTHING")
-                .param(number)
+        jdbc.sql("INSERT INTO materials.lot (number, named_by) VALUES (?, ?) ON CONFLICT (number) DO NOTHING")
+                .params(number, atHand.number())
                 .update();
         return find(number).orElseThrow();
     }

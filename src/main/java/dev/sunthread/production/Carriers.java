@@ -1,5 +1,6 @@
 package dev.sunthread.production;
 
+import dev.sunthread.ledger.EntryAtHand;
 import dev.sunthread.ledger.Remembered;
 import dev.sunthread.ledger.SoleWriter;
 import java.time.OffsetDateTime;
@@ -41,9 +42,11 @@ public class Carriers {
 
     private final Remembered remembered;
     private final SoleWriter sole;
+    private final EntryAtHand atHand;
     private final JdbcClient jdbc;
 
-    Carriers(Remembered remembered, SoleWriter sole, JdbcClient jdbc) {
+    Carriers(Remembered remembered, SoleWriter sole, EntryAtHand atHand, JdbcClient jdbc) {
+        this.atHand = atHand;
         this.remembered = remembered;
         this.sole = sole;
         this.jdbc = jdbc;
@@ -68,8 +71,8 @@ public class Carriers {
         TreeSet<String> unknown = new TreeSet<>(codes);
         unknown.removeAll(numbers.keySet());
         if (!unknown.isEmpty()) {
-            jdbc.sql("INSERT INTO production.carrier (code) SELECT unnest(?) ON CONFLICT DO NOTHING")
-                    .param(unknown.toArray(String[]::new))
+            jdbc.sql("INSERT INTO production.carrier (code, named_by) SELECT unnest(?), ? ON CONFLICT DO NOTHING")
+                    .params(unknown.toArray(String[]::new), atHand.number())
                     .update();
             numbers.putAll(find(unknown));
         }

@@ -1,5 +1,6 @@
 package dev.sunthread.production;
 
+import dev.sunthread.ledger.EntryAtHand;
 import dev.sunthread.ledger.Remembered;
 import java.util.Collection;
 import java.util.Comparator;
@@ -27,9 +28,11 @@ class UnitNumbers {
 
     private final Remembered remembered;
     private final NewUnits newUnits;
+    private final EntryAtHand atHand;
     private final JdbcClient jdbc;
 
-    UnitNumbers(Remembered remembered, NewUnits newUnits, JdbcClient jdbc) {
+    UnitNumbers(Remembered remembered, NewUnits newUnits, EntryAtHand atHand, JdbcClient jdbc) {
+        this.atHand = atHand;
         this.remembered = remembered;
         this.newUnits = newUnits;
         this.jdbc = jdbc;
@@ -54,8 +57,9 @@ class UnitNumbers {
         if (!unknown.isEmpty()) {
             about(
                             unknown,
-                            "INSERT INTO production.unit (serial, item, issuer) SELECT k.serial, k.item, k.issuer"
-                                    + KEYS + "ON CONFLICT DO NOTHING")
+                            "INSERT INTO production.unit (serial, item, issuer, named_by)"
+                                    + " SELECT k.serial, k.item, k.issuer, :entry" + KEYS + "ON CONFLICT DO NOTHING")
+                    .param("entry", atHand.number())
                     .update();
             Map<Key, Long> made = find(unknown);
             newUnits.areMade(made.values());

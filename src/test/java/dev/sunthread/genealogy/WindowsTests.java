@@ -2,6 +2,7 @@ package dev.sunthread.genealogy;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.sunthread.electrical.judging.TestVerdicts;
 import dev.sunthread.ledger.Door;
 import dev.sunthread.ledger.Sealer;
 import dev.sunthread.testing.Plant;
@@ -27,6 +28,9 @@ class WindowsTests {
 
     @Autowired
     Sealer sealer;
+
+    @Autowired
+    TestVerdicts tests;
 
     private Workshop workshop;
 
@@ -59,7 +63,7 @@ class WindowsTests {
     }
 
     private String opened() {
-        return new Windows(jdbc, sealer.seal())
+        return new Windows(jdbc, sealer.seal(), tests)
                 .ofPosition("BOND", "V1", "VOID", Plant.at("12:00"))
                 .opened();
     }

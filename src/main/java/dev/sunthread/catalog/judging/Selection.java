@@ -24,6 +24,7 @@ final class Selection {
     /** @throws Refused if what is named is not released, or a named revision states nothing to judge by */
     List<Selected> of(Question question, long cutoff) {
         long thing = history.find(question.code())
+                .filter(found -> isReleased(found, null, cutoff))
                 .orElseThrow(() -> new Refused(
                         "There is no " + runs.thing() + " " + question.code(),
                         "Look for near matches with the search box"));
@@ -39,7 +40,7 @@ final class Selection {
                         """.formatted(
                                 runs.withChecks(Known.at("c.entry")), revision(), runs.thing(), Known.at("r.entry")))
                 .param("thing", thing)
-                .param("revision", named(thing, question.revision()), Types.BIGINT)
+                .param("revision", named(thing, question.revision(), cutoff), Types.BIGINT)
                 .param("from", question.from(), Types.TIMESTAMP_WITH_TIMEZONE)
                 .param("to", question.to(), Types.TIMESTAMP_WITH_TIMEZONE)
                 .param("equipment", question.equipment(), Types.VARCHAR)
@@ -61,10 +62,24 @@ final class Selection {
                 """.formatted(runs.thing(), Known.at("q.entry"));
     }
 
-    private @Nullable Long named(long thing, @Nullable String revision) {
+    private boolean isReleased(long thing, @Nullable String revision, long cutoff) {
+        return !jdbc.sql("""
+                        SELECT 1 FROM catalog.%1$s_revision q WHERE q.%1$s = :thing
+                          AND (:revision::text IS NULL OR q.revision = :revision) AND %2$s LIMIT 1
+                        """.formatted(runs.thing(), Known.at("q.entry")))
+                .param("thing", thing)
+                .param("revision", revision, Types.VARCHAR)
+                .param("cutoff", cutoff)
+                .query()
+                .listOfRows()
+                .isEmpty();
+    }
+
+    private @Nullable Long named(long thing, @Nullable String revision, long cutoff) {
         return revision == null
                 ? null
                 : history.of(thing, revision)
+                        .filter(named -> isReleased(thing, revision, cutoff))
                         .orElseThrow(() -> new Refused(
                                 "Revision " + revision + " states nothing to judge by, or is not released",
                                 "Choose a revision that states limits"))

@@ -8,11 +8,11 @@ import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
 
-/** Hashes that name questions and answers: equal for equal content, in any database. */
+/** Hashes that name questions and answers: equal for the same question with the same answer, in any database. */
 public final class AnswerHash {
 
     /** Changes whenever the rules of the trace do, so that no stored answer outlives them. */
-    public static final int RULES = 5;
+    public static final int RULES = 6;
 
     private static final Comparator<AnswerLine> ORDER = Comparator.comparing(AnswerLine::kind)
             .thenComparing(AnswerLine::level)
@@ -26,9 +26,13 @@ public final class AnswerHash {
         return hex(sha256(), "rules " + RULES + " " + asked);
     }
 
-    /** Over what each line names and its classes; the words of reasons and places don't count. */
-    public static String ofLines(List<AnswerLine> lines) {
+    /**
+     * Over the question with its cut-off, and over what each line names and its classes; the words of reasons and places
+     * don't count.
+     */
+    public static String of(String asked, List<AnswerLine> lines) {
         MessageDigest digest = sha256();
+        digest.update((asked + "\u001d").getBytes(StandardCharsets.UTF_8));
         lines.stream()
                 .sorted(ORDER)
                 .forEach(line -> digest.update(String.join(

@@ -63,7 +63,7 @@ public class AnswerHeads {
                 question,
                 answered.suspects(),
                 entries.recordedAt(cutoff).orElse(null),
-                AnswerHash.ofLines(answered.lines()),
+                AnswerHash.of(AskedQuestion.write(question), answered.lines()),
                 List.of(),
                 answered.touching().findings().size(),
                 answered.touching().lines().size(),

@@ -15,6 +15,7 @@ import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.JdbcTemplate;
@@ -93,7 +94,8 @@ public class AnswerStore {
                 answered.lines().size(),
                 head.notes().toArray(String[]::new));
         if (kept == 1) {
-            Map<String, Integer> depths = levels.depths();
+            Map<String, Integer> depths =
+                    levels.depths(Objects.requireNonNull(head.question().cutoff()));
             jdbc.batchUpdate(INSERT_LINE, answered.lines(), BATCH, (statement, line) -> {
                 fill(statement, head.id(), line);
                 statement.setInt(16, depths.getOrDefault(line.level(), 0));

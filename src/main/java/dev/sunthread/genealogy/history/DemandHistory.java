@@ -48,12 +48,18 @@ final class DemandHistory implements DemandRecords {
 
     private static final String DEMANDING = """
             SELECT r.item FROM catalog.route_consumption c JOIN catalog.route_revision r USING (entry)
-            WHERE c.item = ANY (:items)
+            WHERE c.item = ANY (:items) AND %1$s
             UNION SELECT r.item FROM catalog.route_alternate a JOIN catalog.route_revision r USING (entry)
-            WHERE a.alternate = ANY (:items)
+            WHERE a.alternate = ANY (:items) AND %1$s
             UNION SELECT r.item FROM catalog.structure_position p JOIN catalog.structure_revision r USING (entry)
-            WHERE p.item = ANY (:items)
-            """;
+            WHERE p.item = ANY (:items) AND %1$s
+            """.formatted(Known.at("r.entry"));
+
+    private static final String DEMANDED = """
+            SELECT c.item FROM catalog.route_consumption c WHERE %s
+            UNION SELECT a.alternate FROM catalog.route_alternate a WHERE %s
+            UNION SELECT p.item FROM catalog.structure_position p WHERE %s
+            """.formatted(Known.at("c.entry"), Known.at("a.entry"), Known.at("p.entry"));
 
     private static final String FORMULAS = """
             SELECT %%s FROM catalog.structure_position p JOIN catalog.structure_revision r USING (entry)
@@ -158,8 +164,9 @@ final class DemandHistory implements DemandRecords {
     public Set<Long> demandingRuns(Collection<RunDemand> demands) {
         return new HashSet<>(jdbc.sql("""
                         SELECT r.item FROM catalog.route_demand d JOIN catalog.route_revision r USING (entry)
-                        WHERE d.recipe = ANY (:recipes) OR d.specification = ANY (:specifications)
-                        """)
+                        WHERE (d.recipe = ANY (:recipes) OR d.specification = ANY (:specifications)) AND %s
+                        """.formatted(Known.at("r.entry")))
+                .param("cutoff", cutoff)
                 .param("recipes", of(demands, TraceKind.CURE_RUN))
                 .param("specifications", of(demands, TraceKind.TEST_RUN))
                 .query((row, number) -> row.getLong(1))
@@ -170,18 +177,20 @@ final class DemandHistory implements DemandRecords {
     public List<RouteRevision> actingAlone() {
         List<Long> items = jdbc.sql("""
                         SELECT DISTINCT r.item FROM catalog.route_operation o JOIN catalog.route_revision r USING (entry)
-                        WHERE o.unit_alone
-                        """).query((row, number) -> row.getLong(1)).list();
+                        WHERE o.unit_alone AND %s
+                        """.formatted(Known.at("r.entry")))
+                .param("cutoff", cutoff)
+                .query((row, number) -> row.getLong(1))
+                .list();
         return items.isEmpty() ? List.of() : routes(items);
     }
 
     @Override
     public Set<Long> demandedItems() {
-        return new HashSet<>(
-                jdbc.sql("""
-                        SELECT item FROM catalog.route_consumption UNION SELECT alternate FROM catalog.route_alternate
-                        UNION SELECT item FROM catalog.structure_position
-                        """).query((row, number) -> row.getLong(1)).list());
+        return new HashSet<>(jdbc.sql(DEMANDED)
+                .param("cutoff", cutoff)
+                .query((row, number) -> row.getLong(1))
+                .list());
     }
 
     @Override

@@ -20,7 +20,7 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
-/** Reads the kept lines that are open at a cut-off; a name means everything that was ever called so. */
+/** Reads the kept lines that are open at a cut-off; a name means everything that was called so by then. */
 final class LineHistory implements LineRecords {
 
     private static final Pattern OCCURRED = Pattern.compile("\"occurredAt\"\\s*+:\\s*+\"([^\"]{10,40})\"");
@@ -28,16 +28,22 @@ final class LineHistory implements LineRecords {
     private static final String OPEN = """
             SELECT l.entry, l.text,
               (SELECT array_agg(DISTINCT u.id) FROM inbox.line_name n JOIN production.unit u ON u.serial = n.name
-               WHERE n.entry = l.entry AND n.kind = 'unit'),
+               WHERE n.entry = l.entry AND n.kind = 'unit' AND %3$s),
               (SELECT array_agg(DISTINCT m.id) FROM inbox.line_name n JOIN materials.lot m ON m.number = n.name
-               WHERE n.entry = l.entry AND n.kind = 'lot'),
+               WHERE n.entry = l.entry AND n.kind = 'lot' AND %4$s),
               (SELECT array_agg(DISTINCT p.id) FROM inbox.line_name n JOIN catalog.position p ON p.code = n.name
-               WHERE n.entry = l.entry AND n.kind = 'position'),
+               WHERE n.entry = l.entry AND n.kind = 'position' AND %5$s),
               (SELECT array_agg(DISTINCT c.id) FROM inbox.line_name n JOIN materials.container c ON c.label = n.name
-               WHERE n.entry = l.entry AND n.kind = 'container')
+               WHERE n.entry = l.entry AND n.kind = 'container' AND %6$s)
             FROM inbox.line l
-            WHERE %s AND NOT EXISTS (SELECT FROM inbox.line_settlement s WHERE s.line = l.entry AND %s)
-            """.formatted(Known.at("l.entry"), Known.at("s.entry"));
+            WHERE %1$s AND NOT EXISTS (SELECT FROM inbox.line_settlement s WHERE s.line = l.entry AND %2$s)
+            """.formatted(
+                    Known.at("l.entry"),
+                    Known.at("s.entry"),
+                    Known.named("u"),
+                    Known.named("m"),
+                    Known.named("p"),
+                    Known.named("c"));
 
     private final JdbcClient jdbc;
     private final long cutoff;

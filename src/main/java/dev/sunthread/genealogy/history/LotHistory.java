@@ -168,8 +168,8 @@ final class LotHistory implements LotRecords {
     public List<Blending> blendsDemanding(Collection<Long> components) {
         return blends("""
                 m.item IN (SELECT r.item FROM catalog.structure_position p JOIN catalog.structure_revision r USING (entry)
-                  WHERE p.item = ANY (:ids))
-                """, components);
+                  WHERE p.item = ANY (:ids) AND %s)
+                """.formatted(Known.at("r.entry")), components);
     }
 
     @Override

@@ -47,8 +47,10 @@ public final class SignHistory implements SignRecords {
             away AS (%s AND i.installed_at < :before
               AND i.child_unit IN (SELECT c.id FROM production.unit c WHERE c.item = ANY (:ids)))
             SELECT u.id FROM production.unit u
+            CROSS JOIN line
             WHERE u.item = ANY (:ids) AND NOT EXISTS (SELECT FROM away a WHERE a.child = u.id)
-            """.formatted(SurelyKnown.LINE, SurelyKnown.LASTING);
+              AND (u.named_by < line.first_unknown OR %s)
+            """.formatted(SurelyKnown.LINE, SurelyKnown.LASTING, Known.named("u"));
 
     private final JdbcClient jdbc;
     private final long cutoff;

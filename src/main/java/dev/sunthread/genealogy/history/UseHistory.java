@@ -76,7 +76,8 @@ final class UseHistory implements UseRecords {
      * finds them by time; history says what counts. The clock may have told the use and the change each wrongly, so both
      * count.
      */
-    private static final String WHERE_NOTHING_MAY_BE_LOADED = """
+    private static final String WHERE_NOTHING_MAY_BE_LOADED =
+            """
             WITH wanted AS (
               SELECT i.item FROM unnest(:items::bigint[]) AS i(item)
               WHERE (SELECT x.item FROM production.unscanned_use x WHERE x.item = i.item LIMIT 1) IS NOT NULL),
@@ -85,7 +86,7 @@ final class UseHistory implements UseRecords {
                 SELECT bool_or(o.item = w.item) FROM materials.lot_origin o WHERE o.lot = c.lot AND %1$s), true) AS covers
               FROM wanted w CROSS JOIN materials.charge c WHERE %2$s
               UNION ALL
-              SELECT w.item, d.position, d.discharged_at, false FROM wanted w CROSS JOIN materials.discharge d),
+              SELECT w.item, d.position, d.discharged_at, false FROM wanted w CROSS JOIN materials.discharge d WHERE %3$s),
             bare AS (
               SELECT item, position, '-infinity'::timestamptz AS since, min(at) AS until FROM change GROUP BY item, position
               UNION ALL
@@ -104,7 +105,13 @@ final class UseHistory implements UseRecords {
             UNION
             SELECT entry, ordinal FROM production.step_use
             WHERE position IS NULL AND lot IS NULL AND item = ANY (:items)
-            """.formatted(Known.at("o.entry"), Known.at("c.entry"));
+            """.formatted(Known.at("o.entry"), Known.at("c.entry"), Known.at("d.entry"));
+
+    /** Of each item the first such use that is known ends the search. */
+    private static final String ITEMS_UNSCANNED = """
+            SELECT i.id FROM catalog.item i WHERE EXISTS (
+              SELECT FROM production.step_use u WHERE u.item = i.id AND u.lot IS NULL AND %s)
+            """.formatted(Known.at("u.entry"));
 
     private static final RowMapper<StationPosition> POSITION = DataClassRowMapper.newInstance(StationPosition.class);
 
@@ -173,7 +180,8 @@ final class UseHistory implements UseRecords {
 
     @Override
     public Set<Long> itemsUnscanned() {
-        return new HashSet<>(jdbc.sql("SELECT DISTINCT item FROM production.step_use WHERE lot IS NULL")
+        return new HashSet<>(jdbc.sql(ITEMS_UNSCANNED)
+                .param("cutoff", cutoff)
                 .query((row, number) -> row.getLong(1))
                 .list());
     }
@@ -199,8 +207,9 @@ final class UseHistory implements UseRecords {
         return jdbc.sql("""
                         SELECT p.id, p.station, p.code, s.code AS station_code
                         FROM catalog.position p JOIN catalog.station s ON s.id = p.station
-                        WHERE %s = ANY (:ids) ORDER BY p.id
-                        """.formatted(column))
+                        WHERE %s = ANY (:ids) AND %s ORDER BY p.id
+                        """.formatted(column, Known.named("p")))
+                .param("cutoff", cutoff)
                 .param("ids", Sql.ids(ids))
                 .query(POSITION)
                 .list();

@@ -52,6 +52,10 @@ class JudgedRuns {
                 .list();
     }
 
+    TestVerdicts tests() {
+        return tests;
+    }
+
     private static Question question(String code, Scope.Judged by) {
         return new Question(
                 code,

@@ -4,6 +4,7 @@ import dev.sunthread.genealogy.Certainty;
 import dev.sunthread.genealogy.Scope;
 import dev.sunthread.genealogy.Windows;
 import dev.sunthread.genealogy.history.Clocks;
+import dev.sunthread.genealogy.history.KnownNames;
 import dev.sunthread.genealogy.history.PlacementHistory;
 import dev.sunthread.genealogy.history.SignHistory;
 import dev.sunthread.genealogy.history.Sql;
@@ -17,8 +18,6 @@ import dev.sunthread.kernel.Refused;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Known;
-import dev.sunthread.materials.Lots;
-import dev.sunthread.production.Units;
 import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
@@ -75,17 +74,15 @@ public final class ScopeHistory {
     private final JdbcClient jdbc;
     private final long cutoff;
     private final Clocks clocks;
-    private final Lots lots;
-    private final Units units;
+    private final KnownNames names;
     private final JudgedRuns judged;
     private final Containment containment;
 
-    ScopeHistory(JdbcClient jdbc, long cutoff, Lots lots, Units units, JudgedRuns judged) {
+    ScopeHistory(JdbcClient jdbc, long cutoff, JudgedRuns judged) {
         this.jdbc = jdbc;
         this.cutoff = cutoff;
         this.clocks = new Clocks(jdbc, cutoff);
-        this.lots = lots;
-        this.units = units;
+        this.names = new KnownNames(jdbc, cutoff);
         this.judged = judged;
         this.containment =
                 new Containment(new PlacementHistory(jdbc, cutoff, clocks), new SignHistory(jdbc, cutoff, clocks));
@@ -94,8 +91,7 @@ public final class ScopeHistory {
     /** The suspects that one part names by itself. @throws Refused if it names what nobody recorded */
     public List<Suspect> named(Scope scope, Starts starts) {
         if (scope instanceof Scope.Lot lot) {
-            return List.of(Suspect.sinceEver(
-                    TraceRef.lot(lots.find(lot.lot()).orElseThrow(() -> unknown("Lot " + lot.lot())))));
+            return List.of(Suspect.sinceEver(TraceRef.lot(names.lot(lot.lot()))));
         }
         if (scope instanceof Scope.SupplierLot supplierLot) {
             return ofSupplierLot(supplierLot.supplierLot());
@@ -106,8 +102,7 @@ public final class ScopeHistory {
                     .toList();
         }
         if (scope instanceof Scope.Container container) {
-            return List.of(Suspect.sinceEver(TraceRef.container(
-                    id("SELECT id FROM materials.container WHERE label = ?", "Container ", container.container()))));
+            return List.of(Suspect.sinceEver(TraceRef.container(names.container(container.container()))));
         }
         if (scope instanceof Scope.TestVerdict verdict) {
             return judged.units(verdict, cutoff).stream()
@@ -123,12 +118,10 @@ public final class ScopeHistory {
 
     private List<Suspect> happenings(Scope scope) {
         if (scope instanceof Scope.CureRun run) {
-            long id = id("SELECT id FROM cure.run WHERE number = ?", "Cure run ", run.run());
-            return List.of(Suspect.sinceEver(new TraceRef(TraceKind.CURE_RUN, id)));
+            return List.of(Suspect.sinceEver(new TraceRef(TraceKind.CURE_RUN, names.cureRun(run.run()))));
         }
         if (scope instanceof Scope.TestRun run) {
-            long id = id("SELECT id FROM electrical.run WHERE number = ?", "Test run ", run.run());
-            return List.of(Suspect.sinceEver(new TraceRef(TraceKind.TEST_RUN, id)));
+            return List.of(Suspect.sinceEver(new TraceRef(TraceKind.TEST_RUN, names.testRun(run.run()))));
         }
         if (scope instanceof Scope.CureVerdict verdict) {
             return judged.cureRuns(verdict, cutoff).stream()
@@ -137,11 +130,11 @@ public final class ScopeHistory {
                     .toList();
         }
         if (scope instanceof Scope.Equipment equipment) {
-            known("SELECT id FROM catalog.equipment WHERE code = ?", "Equipment ", equipment.equipment());
+            names.equipment(equipment.equipment());
             return onEquipment(equipment.equipment(), equipment.window());
         }
         if (scope instanceof Scope.Rig rig) {
-            Scope.Window proposed = new Windows(jdbc, cutoff)
+            Scope.Window proposed = new Windows(jdbc, cutoff, judged.tests())
                     .ofEquipment(rig.rig(), rig.fault(), rig.window().to())
                     .window();
             Scope.Window window = rig.window().from() == null ? proposed : rig.window();
@@ -152,11 +145,11 @@ public final class ScopeHistory {
 
     private List<Suspect> steps(Scope scope) {
         if (scope instanceof Scope.Position at) {
-            known("SELECT id FROM catalog.station WHERE code = ?", "Station ", at.station());
+            names.station(at.station());
             return steps(AT_POSITION, at.window(), Map.of("station", at.station(), "position", at.position()));
         }
         if (scope instanceof Scope.Station at) {
-            known("SELECT id FROM catalog.station WHERE code = ?", "Station ", at.station());
+            names.station(at.station());
             return steps(STEPS + "st.code = :station", at.window(), Map.of("station", at.station()));
         }
         if (scope instanceof Scope.Operator by) {
@@ -174,7 +167,7 @@ public final class ScopeHistory {
     }
 
     private Suspect unit(Scope.UnitName name, @Nullable OffsetDateTime since, Starts starts) {
-        TraceRef unit = TraceRef.unit(units.find(name.id()).orElseThrow(() -> unknown("Unit " + name.id())));
+        TraceRef unit = TraceRef.unit(names.unit(name.id()));
         long start = since == null
                 ? starts.of(unit)
                 : clocks.told(null, micros(since)).early();
@@ -197,7 +190,7 @@ public final class ScopeHistory {
     }
 
     private List<Suspect> received(Scope.Received received) {
-        known("SELECT id FROM catalog.item WHERE number = ?", "Item ", received.item());
+        names.item(received.item());
         Map<String, Object> params = new HashMap<>(window(received.window()));
         params.put("item", received.item());
         params.put("supplier", received.supplier());
@@ -209,8 +202,7 @@ public final class ScopeHistory {
     }
 
     private List<Suspect> onCarrier(Scope.Carrier carrier) {
-        TraceRef node =
-                TraceRef.carrier(id("SELECT id FROM production.carrier WHERE code = ?", "Carrier ", carrier.carrier()));
+        TraceRef node = TraceRef.carrier(names.carrier(carrier.carrier()));
         Moment from = told(carrier.window().from(), Moment.SINCE_EVER);
         Moment to = told(carrier.window().to(), Moment.NEVER);
         Happening window =
@@ -260,18 +252,6 @@ public final class ScopeHistory {
 
     private static long micros(OffsetDateTime at) {
         return ChronoUnit.MICROS.between(Instant.EPOCH, at.toInstant());
-    }
-
-    private void known(String sql, String what, String name) {
-        id(sql, what, name);
-    }
-
-    private long id(String sql, String what, String name) {
-        return jdbc.sql(sql)
-                .param(name)
-                .query((row, number) -> row.getLong(1))
-                .optional()
-                .orElseThrow(() -> unknown(what + name));
     }
 
     private static Refused unknown(String what) {

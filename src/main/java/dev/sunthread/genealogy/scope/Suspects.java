@@ -6,8 +6,7 @@ import dev.sunthread.genealogy.Scopes;
 import dev.sunthread.genealogy.walk.EdgeSource;
 import dev.sunthread.genealogy.walk.Starts;
 import dev.sunthread.genealogy.walk.Suspect;
-import dev.sunthread.materials.Lots;
-import dev.sunthread.production.Units;
+import dev.sunthread.kernel.Refused;
 import java.util.List;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Component;
@@ -17,21 +16,17 @@ import org.springframework.stereotype.Component;
 public class Suspects {
 
     private final JdbcClient jdbc;
-    private final Lots lots;
-    private final Units units;
     private final JudgedRuns judged;
 
-    Suspects(JdbcClient jdbc, Lots lots, Units units, JudgedRuns judged) {
+    Suspects(JdbcClient jdbc, JudgedRuns judged) {
         this.jdbc = jdbc;
-        this.lots = lots;
-        this.units = units;
         this.judged = judged;
     }
 
     /** @throws Refused if what is named was never recorded, or a scope has nothing in it */
     public FoundSuspects of(Root root, long cutoff, EdgeSource edges, Starts starts) {
         Joinings joinings = new Joinings();
-        ScopeHistory history = new ScopeHistory(jdbc, cutoff, lots, units, judged);
+        ScopeHistory history = new ScopeHistory(jdbc, cutoff, judged);
         List<Suspect> suspects = new Scopes(history, edges, starts, joinings).resolve(scope(root));
         if (suspects.isEmpty()) {
             throw joinings.nothing();
