@@ -46,7 +46,37 @@ class LotsOfNoOriginTests {
         assertThat(asked.lot("A").ever()).isEqualTo(through);
         assertThat(asked.lot("B").ever()).isEqualTo(through);
         assertThat(asked.lot("C").ever()).isEmpty();
-        assertThat(asked.unit("RCV", "r1").ever()).isEqualTo(Map.of("X", CERTAIN, "A", UNPROVEN, "B", UNPROVEN));
+        assertThat(asked.unit("RCV", "r1").ever())
+                .isEqualTo(Map.of("X", CERTAIN, "A", UNPROVEN, "B", UNPROVEN, "r2", UNPROVEN));
+    }
+
+    @Test
+    void mayHaveBeenRecoveredOutOfAUnitThatWasThere() {
+        plant.step("2 07:30", "place", "RCV", "r1", List.of(Map.of("item", "CELL", "lot", "C")));
+        plant.bondWithLot("2 08:00", "r2", "X");
+        assertThat(asked.lot("C").ever()).isEqualTo(Map.of("r1", CERTAIN, "X", UNPROVEN, "r2", UNPROVEN));
+        assertThat(asked.unit("RCV", "r2").ever())
+                .isEqualTo(Map.of("X", CERTAIN, "A", UNPROVEN, "B", UNPROVEN, "C", UNPROVEN, "r1", UNPROVEN));
+    }
+
+    /** What was taken out stayed where it went, whatever became of what it had come through. */
+    @Test
+    void staysWhereItWasRecoveredIntoWhenItsPartLeft() {
+        plant.birth("2 06:00", "WALL", "w1");
+        plant.step("2 07:10", "place", "RCV", "r1", List.of(Map.of("item", "CELL", "lot", "C")));
+        plant.install("2 07:20", "RCV r1", "WALL w1", "R1");
+        plant.remove("2 07:40", "RCV r1", "WALL w1");
+        plant.bondWithLot("2 08:00", "r2", "X");
+        assertThat(asked.lot("C").now()).containsEntry("r2", UNPROVEN);
+    }
+
+    @Test
+    void isNotOfWhatAUnitTookInAfterItsFirstSignOrOfAUnitThatCameLater() {
+        plant.bondWithLot("2 08:00", "r2", "X");
+        plant.step("2 09:00", "place", "RCV", "r1", List.of(Map.of("item", "CELL", "lot", "C")));
+        plant.birth("2 10:00", "RCV", "r3");
+        assertThat(asked.lot("C").ever()).isEqualTo(Map.of("r1", CERTAIN));
+        assertThat(asked.unit("RCV", "r2").ever()).doesNotContainKey("r3");
     }
 
     @Test

@@ -3,6 +3,7 @@ package dev.sunthread.genealogy.gap;
 import dev.sunthread.genealogy.demand.RunDemand;
 import dev.sunthread.genealogy.demand.UnitDemand;
 import dev.sunthread.genealogy.records.Happening;
+import dev.sunthread.genealogy.records.Making;
 import dev.sunthread.genealogy.records.Records;
 import dev.sunthread.genealogy.records.Unfilled;
 import dev.sunthread.genealogy.records.Unmade;
@@ -39,6 +40,7 @@ public final class Gaps {
     private final Set<Long> items = new HashSet<>();
     private final Set<RunDemand> runs = new HashSet<>();
     private @Nullable List<Lack> ofNoOrigin;
+    private @Nullable List<Lack> ofNoOriginOrLot;
 
     public Gaps(Records records, Definitions definitions, Lacks lacks, Candidates candidates, Childless childless) {
         this.records = records;
@@ -129,6 +131,20 @@ public final class Gaps {
         all.addAll(records.uses().itemsUnscanned());
         ofNoOrigin().forEach(lack -> all.addAll(lack.items()));
         learnItems(all);
+    }
+
+    /** Of what is of no recorded origin, all but containers that a record names with a lot: it is material of that. */
+    List<Lack> ofNoOriginOrLot() {
+        if (ofNoOriginOrLot == null) {
+            List<Lack> all = ofNoOrigin();
+            Set<TraceRef> named = all.isEmpty()
+                    ? Set.of()
+                    : records.lots().labelled().stream().map(Making::to).collect(Collectors.toSet());
+            ofNoOriginOrLot = all.stream()
+                    .filter(lack -> !named.contains(lack.ofMade()))
+                    .toList();
+        }
+        return ofNoOriginOrLot;
     }
 
     // these are few, so that all of them are looked at together

@@ -66,6 +66,11 @@ record Lack(
         return where.units().iterator().next();
     }
 
+    /** The lot or container of which it is not recorded what went into it. */
+    TraceRef ofMade() {
+        return where.node();
+    }
+
     /** When a lot that is lacking had to be there. */
     Moment ofLots() {
         return isOfChild() ? window() : present;

@@ -88,6 +88,9 @@ final class Evidence {
         if (happening instanceof Supply.Filling filling) {
             return store.demands(filling);
         }
+        if (happening instanceof Supply.Recovery recovery) {
+            return store.namesRecovered(recovery);
+        }
         if (happening instanceof Supply supply) {
             return store.keepsWhatCameOf(supply);
         }

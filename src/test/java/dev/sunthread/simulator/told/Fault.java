@@ -32,6 +32,8 @@ public enum Fault {
     LOST_RECEIPT,
     /** How a lot came about is missing, not only where it was bought. */
     LOST_MAKING,
+    /** That material was taken out of a unit into a lot is missing, and another record names the lot. */
+    LOST_RECOVERY,
     /** What was first filled into containers is missing, and another record names each of them with its lot. */
     LOST_FILLING,
     LOST_BIRTH,

@@ -29,6 +29,7 @@ final class Faults {
             Map.entry("receipt", Fault.LOST_RECEIPT),
             Map.entry("birth", Fault.LOST_BIRTH),
             Map.entry("container", Fault.LOST_FILLING),
+            Map.entry("recovery", Fault.LOST_RECOVERY),
             Map.entry("split", Fault.LOST_MAKING),
             Map.entry("merge", Fault.LOST_MAKING),
             Map.entry("relabel", Fault.LOST_MAKING),
@@ -40,6 +41,8 @@ final class Faults {
 
     private static final Set<@Nullable Fault> COUNTED_APART_ONCE = new HashSet<>(EnumSet.of(
             Fault.LOST_MAKING, Fault.LOST_FILLING, Fault.LOST_CHARGE_LEFT_BEHIND, Fault.LOST_INSTALLATION_WORKED_ON));
+
+    private static final Set<@Nullable Fault> LOST_SINCE = new HashSet<>(EnumSet.of(Fault.LOST_RECOVERY));
 
     private final List<Draft> drafts;
     private final Rates rates;
@@ -68,7 +71,7 @@ final class Faults {
             return;
         }
         Fault loss = loss(draft);
-        if (loss != null && chance.of(rates.of(loss)) && evidence.demands(draft)) {
+        if (loss != null && struck(draft, loss).of(rates.of(loss)) && evidence.demands(draft)) {
             draft.fate = Fate.LOST;
         } else if (loss != null
                 && !loss.isCountedApart()
@@ -86,9 +89,14 @@ final class Faults {
         }
     }
 
+    // what could not be lost once draws by itself, so that plants known by their seed stay as they are
+    private Chance struck(Draft draft, Fault loss) {
+        return LOST_SINCE.contains(loss) ? new Chance(draft.id.hashCode()) : chance;
+    }
+
     // what was counted apart once draws by itself, so that plants known by their seed stay as they are
     private Chance drawn(Draft draft, @Nullable Fault loss) {
-        return COUNTED_APART_ONCE.contains(loss) ? new Chance(draft.id.hashCode()) : chance;
+        return COUNTED_APART_ONCE.contains(loss) || LOST_SINCE.contains(loss) ? new Chance(draft.id.hashCode()) : chance;
     }
 
     private @Nullable Fault loss(Draft draft) {

@@ -78,15 +78,31 @@ final class StoreEvidence {
         return made(supply).stream().allMatch(this::isKept);
     }
 
+    /** Whether a record that stays names the lot of a recovery: if none does, nothing tells that it was there. */
+    boolean namesRecovered(Supply.Recovery recovery) {
+        return drafts.stream()
+                .filter(draft -> draft.isRecorded() && shows(draft.happening, recovery.lot()))
+                .findFirst()
+                .map(StoreEvidence::keep)
+                .isPresent();
+    }
+
+    private static boolean shows(Happening happening, String lot) {
+        return namesLot(happening, lot) || isDrawn(happening, lot);
+    }
+
+    private static Draft keep(Draft draft) {
+        draft.needed = true;
+        draft.keepsScans = true;
+        return draft;
+    }
+
     private boolean isKept(String lot) {
         List<Draft> naming = drafts.stream()
-                .filter(draft -> namesLot(draft.happening, lot) || isDrawn(draft.happening, lot))
+                .filter(draft -> shows(draft.happening, lot))
                 .toList();
         Optional<Draft> kept = naming.stream().filter(Draft::isRecorded).findFirst();
-        kept.ifPresent(draft -> {
-            draft.needed = true;
-            draft.keepsScans = true;
-        });
+        kept.ifPresent(StoreEvidence::keep);
         return kept.isPresent() || naming.stream().noneMatch(draft -> draft.fate == Draft.Fate.TAKEN_BACK);
     }
 
