@@ -119,8 +119,65 @@ class LotsOfNoOriginTests {
     }
 
     @Test
-    void mayBeOfAnyLotIfNoUseTellsItsItem() {
+    void mayBeOfAnyLotIfNothingTellsItsItem() {
         plant.charge("2 08:00", "X", "V1");
         assertThat(asked.lot("C").ever()).isEqualTo(Map.of("X", UNPROVEN));
+    }
+
+    @Test
+    void isOfTheItemsThatWereAtThePositionItWasLoadedAt() {
+        plant.charge("2 07:10", "A", "V1");
+        plant.discharge("2 07:20", "V1");
+        plant.charge("2 08:00", "X", "V1");
+        assertThat(asked.lot("A").ever()).isEqualTo(Map.of("X", UNPROVEN));
+        assertThat(asked.lot("C").ever()).isEmpty();
+    }
+
+    @Test
+    void isOfTheItemsThatGoIntoThePlaceItWasPutInto() {
+        new Supply(plant).structure("RCV", "P CELL");
+        plant.say("installation", "2 08:00", Map.of(
+                "child", Map.of("lot", "X"), "parent", Plant.unit("RCV r1"), "position", "P"));
+        assertThat(asked.lot("C").ever()).isEqualTo(Map.of("X", UNPROVEN, "r1", UNPROVEN));
+        assertThat(asked.lot("A").ever()).isEmpty();
+    }
+
+    @Test
+    void mayHaveBeenOfAnApprovedAlternateEitherWay() {
+        plant.item("ADB", "lot", null, "g");
+        plant.receipt("2 07:00", "D", "ADB");
+        plant.say("route", "1 00:10", Map.of("item", "RCV", "revision", "A", "operations", List.of(Map.of(
+                "operation", "bond", "name", "bond", "consumes", List.of("ADH"),
+                "alternates", List.of(Map.of("item", "ADH", "alternate", "ADB"))))));
+        plant.bondWithLot("2 08:00", "r1", "X");
+        plant.step("2 08:00", "bond", "RCV", "r2", List.of(Map.of("item", "ADB", "lot", "Y")));
+        assertThat(asked.lot("D").ever()).containsEntry("X", UNPROVEN).containsEntry("r1", UNPROVEN);
+        assertThat(asked.lot("A").ever()).containsEntry("Y", UNPROVEN).containsEntry("r2", UNPROVEN);
+    }
+
+    /** Nothing tells how the item comes about: neither a receipt nor a formula, nor a record of one that was made. */
+    @Test
+    void mayBeMadeOfAnythingIfItsItemHasNoFormulaAndNeverCame() {
+        plant.item("MIX", "lot", null, "g");
+        plant.step("2 08:00", "bond", "RCV", "r1", List.of(Map.of("item", "MIX", "lot", "X")));
+        assertThat(asked.lot("C").ever()).isEqualTo(Map.of("X", UNPROVEN, "r1", UNPROVEN));
+    }
+
+    @Test
+    void mayBeMadeOfWhatOthersOfItsItemWereMadeOf() {
+        plant.item("MIX", "lot", null, "g");
+        new Supply(plant).blend("2 07:10", "M", "MIX", "B");
+        plant.step("2 08:00", "bond", "RCV", "r1", List.of(Map.of("item", "MIX", "lot", "X")));
+        assertThat(asked.lot("B").ever()).isEqualTo(Map.of("M", CERTAIN, "X", UNPROVEN, "r1", UNPROVEN));
+        assertThat(asked.lot("C").ever()).isEmpty();
+    }
+
+    @Test
+    void mayHaveComeOutOfATankWhateverItsItem() {
+        plant.say("station", "1 00:00", Map.of("station", "COAT", "revision", "A", "name", "Coat", "clockUncertainty",
+                "10", "positions", List.of("T"), "mixingBack", List.of("T")));
+        plant.say("charge", "2 07:10", Map.of("lot", "C", "station", "COAT", "position", "T"));
+        plant.bondWithLot("2 08:00", "r1", "X");
+        assertThat(asked.lot("C").ever()).isEqualTo(Map.of("X", UNPROVEN, "r1", UNPROVEN));
     }
 }

@@ -152,17 +152,19 @@ public final class Gaps {
         if (ofNoOrigin == null) {
             List<Unmade> lots = records.lots().unmade();
             List<Unfilled> containers = records.lots().unfilled();
-            boolean isAllTold = Stream.concat(
-                            lots.stream().map(Unmade::items),
-                            containers.stream().map(Unfilled::items))
-                    .noneMatch(Set::isEmpty);
-            Set<Long> any = isAllTold ? Set.of() : records.lots().items();
-            ofNoOrigin = Stream.concat(
-                            lots.stream().map(lot -> Lacks.ofUnmade(lot.orOfAny(any))),
-                            containers.stream().map(one -> Lacks.ofUnfilled(one.orOfAny(any))))
-                    .toList();
+            ofNoOrigin = lots.isEmpty() && containers.isEmpty() ? List.of() : ofNoOrigin(lots, containers);
         }
         return ofNoOrigin;
+    }
+
+    private List<Lack> ofNoOrigin(List<Unmade> lots, List<Unfilled> containers) {
+        Sources sources = new Sources(records);
+        return Stream.concat(
+                        lots.stream().map(lot -> Lacks.ofUnmade(lot, sources.of(lot.items()))),
+                        containers.stream()
+                                .map(one -> Lacks.ofUnfilled(
+                                        one, one.items().isEmpty() ? sources.of(one.items()) : one.items())))
+                .toList();
     }
 
     public void learnRuns(Collection<RunDemand> wanted) {
