@@ -79,6 +79,29 @@ class LotsOfNoOriginTests {
         assertThat(asked.unit("RCV", "r2").ever()).doesNotContainKey("r3");
     }
 
+    /** As a receipt without a supplier lot may be of any of its item. */
+    @Test
+    void mayBeOfASupplierLotThatCameAgainLater() {
+        plant.bondWithLot("2 08:00", "r1", "X");
+        plant.receipt("3 07:00", "LATE", "ADH", "SUP-1");
+        plant.receipt("3 07:00", "OTHER", "CELL", "SUP-2");
+        assertThat(asked.supplierLot("SUP-1").ever()).isEqualTo(Map.of("r1", UNPROVEN));
+        assertThat(asked.supplierLot("SUP-1").head().suspects()).containsExactlyInAnyOrder("lot A", "lot LATE", "lot X");
+        assertThat(asked.supplierLot("SUP-2").ever()).isEmpty();
+    }
+
+    @Test
+    void mayBeOfWhatWasReceivedInAWindowThatItsFirstSignIsNotBefore() {
+        plant.bondWithLot("2 08:00", "r1", "X");
+        assertThat(received("2 00:00").head().suspects()).containsExactlyInAnyOrder("lot A", "lot X");
+        plant.receipt("3 07:00", "LATE", "ADH");
+        assertThat(received("2 09:00").head().suspects()).containsExactly("lot LATE");
+    }
+
+    private Asked.Seen received(String from) {
+        return asked.scope(new Scope.Received("ADH", null, new Scope.Window(Plant.at(from), null)));
+    }
+
     @Test
     void isNotOfALotThatCameAfterItsFirstSign() {
         plant.bondWithLot("2 08:00", "r1", "X");

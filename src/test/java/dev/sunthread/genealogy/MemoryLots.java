@@ -48,7 +48,8 @@ final class MemoryLots implements LotRecords {
                 .of("merge")
                 .forEach(one -> Remembered.texts(one.body(), "lots")
                         .forEach(lot -> make(one, Map.of("lot", lot), one.text("into"), "merge")));
-        remembered.of("relabel").forEach(one -> make(one, one.body(), one.text("into"), "relabel"));
+        Stream.of("relabel", "regrade")
+                .forEach(way -> remembered.of(way).forEach(one -> make(one, one.body(), one.text("into"), way)));
         remembered
                 .of("container")
                 .forEach(one ->

@@ -90,5 +90,16 @@ class SimulationTableTests {
             word for word what a plant tells in which nothing was poured. Only that more was drawn from A than was received
             could show it, which the balance of a lot tells, not the trace.
 
+            What was put in or taken out, and shown by nothing since, is known by nobody. The smallest plant of a removal:
+            a wall is recorded in a module; it is taken out again, not told, and scrapped or left on a shelf. Nothing
+            speaks against its still being there: it counts as there, and what befalls the module after that is told of
+            the wall too, but a part that is put into its own place, or a use of it elsewhere, would be told only if it
+            were recorded. The smallest plant of an installation: a module is full on record, and is recorded no more; one
+            of its walls is taken out and another put in, neither told. No operation, installation or shipment since asks
+            what is in the module.
+
+            So with a lot of which no record says anything: material of a unit that was recovered, used and used up
+            without one scan of its lot.
+
             """;
 }

@@ -14,20 +14,20 @@ import org.jspecify.annotations.Nullable;
  * either way, what its item was made of on record, and whatever a position that mixes held. Of an item that no formula
  * and no record tells how it comes about it may be any.
  */
-final class Sources {
+public final class Sources {
 
     private final Records records;
     private final Set<Long> mixed;
     private @Nullable Map<Long, Set<Long>> madeOf;
     private @Nullable Set<Long> any;
 
-    Sources(Records records) {
+    public Sources(Records records) {
         this.records = records;
         this.mixed = records.lots().itemsMixed();
     }
 
     /** The sources of something of these items; of anything, if nothing tells of which it is. */
-    Set<Long> of(Collection<Long> items) {
+    public Set<Long> of(Collection<Long> items) {
         if (items.isEmpty()) {
             return any();
         }

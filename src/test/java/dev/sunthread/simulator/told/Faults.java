@@ -29,7 +29,6 @@ final class Faults {
             Map.entry("receipt", Fault.LOST_RECEIPT),
             Map.entry("birth", Fault.LOST_BIRTH),
             Map.entry("container", Fault.LOST_FILLING),
-            Map.entry("recovery", Fault.LOST_RECOVERY),
             Map.entry("split", Fault.LOST_MAKING),
             Map.entry("merge", Fault.LOST_MAKING),
             Map.entry("relabel", Fault.LOST_MAKING),
@@ -41,8 +40,6 @@ final class Faults {
 
     private static final Set<@Nullable Fault> COUNTED_APART_ONCE = new HashSet<>(EnumSet.of(
             Fault.LOST_MAKING, Fault.LOST_FILLING, Fault.LOST_CHARGE_LEFT_BEHIND, Fault.LOST_INSTALLATION_WORKED_ON));
-
-    private static final Set<@Nullable Fault> LOST_SINCE = new HashSet<>(EnumSet.of(Fault.LOST_RECOVERY));
 
     private final List<Draft> drafts;
     private final Rates rates;
@@ -62,6 +59,7 @@ final class Faults {
 
     void befall() {
         chance.some(drafts, drafts.size()).forEach(this::vanish);
+        drafts.forEach(this::loseWhatALotIsOf);
         loseWithoutTrace();
         drafts.stream().filter(Draft::isRecorded).forEach(this::blur);
     }
@@ -71,7 +69,7 @@ final class Faults {
             return;
         }
         Fault loss = loss(draft);
-        if (loss != null && struck(draft, loss).of(rates.of(loss)) && evidence.demands(draft)) {
+        if (loss != null && chance.of(rates.of(loss)) && evidence.demands(draft)) {
             draft.fate = Fate.LOST;
         } else if (loss != null
                 && !loss.isCountedApart()
@@ -89,14 +87,21 @@ final class Faults {
         }
     }
 
-    // what could not be lost once draws by itself, so that plants known by their seed stay as they are
-    private Chance struck(Draft draft, Fault loss) {
-        return LOST_SINCE.contains(loss) ? new Chance(draft.id.hashCode()) : chance;
-    }
-
     // what was counted apart once draws by itself, so that plants known by their seed stay as they are
     private Chance drawn(Draft draft, @Nullable Fault loss) {
-        return COUNTED_APART_ONCE.contains(loss) || LOST_SINCE.contains(loss) ? new Chance(draft.id.hashCode()) : chance;
+        return COUNTED_APART_ONCE.contains(loss) ? new Chance(draft.id.hashCode()) : chance;
+    }
+
+    // each draws by itself, so that plants known by their seed stay as they are
+    private void loseWhatALotIsOf(Draft draft) {
+        Fault loss = StoreEvidence.lossOfOrigin(draft);
+        if (loss != null && draft.isRecorded() && !draft.needed) {
+            Chance own = new Chance(draft.id.hashCode());
+            boolean isLost = own.of(rates.of(loss));
+            if ((isLost || own.of(rates.of(Fault.VOIDED_SCAN))) && store.namesWhatCameOut(draft.happening)) {
+                draft.fate = isLost ? Fate.LOST : Fate.TAKEN_BACK;
+            }
+        }
     }
 
     private @Nullable Fault loss(Draft draft) {
@@ -113,6 +118,7 @@ final class Faults {
     }
 
     private void loseWithoutTrace() {
+        drafts.forEach(this::loseOfPlace);
         for (int i = 0; i < drafts.size(); i++) {
             if (drafts.get(i).kind.equals("discharge") && chance.of(rates.of(Fault.UNDETECTABLE_CHARGE))) {
                 Object station = drafts.get(i).body.get("station");
@@ -125,6 +131,18 @@ final class Faults {
                         .ifPresent(charge -> charge.fate = Fate.LOST);
                 drafts.get(i).fate = Fate.LOST;
             }
+        }
+    }
+
+    private void loseOfPlace(Draft draft) {
+        Fault loss = draft.kind.equals("removal")
+                ? Fault.UNDETECTABLE_REMOVAL
+                : draft.kind.equals("installation") ? Fault.UNDETECTABLE_INSTALLATION : null;
+        if (loss != null
+                && draft.isRecorded()
+                && new Chance(draft.id.hashCode()).of(rates.of(loss))
+                && !evidence.demands(draft)) {
+            draft.fate = Fate.LOST;
         }
     }
 

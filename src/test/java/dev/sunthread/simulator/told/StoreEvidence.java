@@ -9,6 +9,7 @@ import dev.sunthread.simulator.world.Work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Finds what else is recorded that shows that a record of what was done in the store is missing. */
 final class StoreEvidence {
@@ -78,10 +79,26 @@ final class StoreEvidence {
         return made(supply).stream().allMatch(this::isKept);
     }
 
-    /** Whether a record that stays names the lot of a recovery: if none does, nothing tells that it was there. */
-    boolean namesRecovered(Supply.Recovery recovery) {
+    /** The fault if this is lost and with it all that tells where a lot came from that was not one before. */
+    static @Nullable Fault lossOfOrigin(Draft draft) {
+        if (draft.happening instanceof Supply.Recovery) {
+            return Fault.LOST_RECOVERY;
+        }
+        if (draft.happening instanceof Supply.Relabel relabel && relabel.item() != null) {
+            return Fault.LOST_REGRADE;
+        }
+        return draft.happening instanceof Loading.Discharge off && off.into() != null ? Fault.LOST_UNLOADING : null;
+    }
+
+    /** Whether a record that stays names the lot that came out: if none does, nothing tells that it was there. */
+    boolean namesWhatCameOut(Happening happening) {
+        String lot = happening instanceof Supply.Recovery recovery
+                ? recovery.lot()
+                : happening instanceof Supply.Relabel relabel
+                        ? relabel.into()
+                        : ((Loading.Discharge) happening).into();
         return drafts.stream()
-                .filter(draft -> draft.isRecorded() && shows(draft.happening, recovery.lot()))
+                .filter(draft -> draft.isRecorded() && shows(draft.happening, String.valueOf(lot)))
                 .findFirst()
                 .map(StoreEvidence::keep)
                 .isPresent();
