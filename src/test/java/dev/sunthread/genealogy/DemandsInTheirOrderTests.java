@@ -103,6 +103,22 @@ class DemandsInTheirOrderTests {
         assertThat(asked.scope(new Scope.TestRun("T-2")).ever()).isEqualTo(Map.of("r1", UNPROVEN, "r2", CERTAIN));
     }
 
+    /** Nothing tells that it was loaded, and nothing that it was taken off. */
+    @Test
+    void whatMayHaveLainOnATrayInACureMayHaveLainThereInTheNextUntilAllIsTakenOff() {
+        did("07:00", "bond");
+        ovens.load("07:10", "T", "RCV r2");
+        ovens.cure("07:30", "08:00", "C-1", List.of(), List.of("T"));
+        did("08:30", "sort");
+        ovens.cure("09:00", "09:30", "C-2", List.of(), List.of("T"));
+        ovens.unload("10:00", "T");
+        ovens.cure("10:30", "11:00", "C-3", List.of(), List.of("T"));
+        assertThat(run("C-1")).isEqualTo(Map.of("r1", UNPROVEN, "r2", CERTAIN));
+        assertThat(run("C-2")).isEqualTo(Map.of("r1", UNPROVEN, "r2", CERTAIN));
+        assertThat(run("C-3")).isEmpty();
+        assertThat(asked.unit("RCV", "r1").ever()).isEqualTo(Map.of("C-1", UNPROVEN, "C-2", UNPROVEN));
+    }
+
     private Map<String, Certainty> run(String run) {
         return asked.scope(new Scope.CureRun(run)).ever();
     }

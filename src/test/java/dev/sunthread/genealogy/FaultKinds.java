@@ -37,7 +37,8 @@ final class FaultKinds {
 
     // where every lot is scanned the records of positions hardly matter
     private static Rates withLostScans(Fault fault) {
-        return Rates.NONE.with(Fault.LOST_LOT_SCAN, 0.5).with(fault, fault == Fault.DOUBLED_SERIAL ? 0.2 : RATE);
+        double rate = fault == Fault.DOUBLED_SERIAL ? 0.2 : fault == Fault.UNDETECTABLE_INSTALLATION ? 0.1 : RATE;
+        return Rates.NONE.with(Fault.LOST_LOT_SCAN, 0.5).with(fault, rate);
     }
 
     private static Rates many(double rate) {

@@ -86,7 +86,8 @@ class LotsOfNoOriginTests {
         plant.receipt("3 07:00", "LATE", "ADH", "SUP-1");
         plant.receipt("3 07:00", "OTHER", "CELL", "SUP-2");
         assertThat(asked.supplierLot("SUP-1").ever()).isEqualTo(Map.of("r1", UNPROVEN));
-        assertThat(asked.supplierLot("SUP-1").head().suspects()).containsExactlyInAnyOrder("lot A", "lot LATE", "lot X");
+        assertThat(asked.supplierLot("SUP-1").head().suspects())
+                .containsExactlyInAnyOrder("lot A", "lot LATE", "lot X");
         assertThat(asked.supplierLot("SUP-2").ever()).isEmpty();
     }
 
@@ -159,8 +160,10 @@ class LotsOfNoOriginTests {
     @Test
     void isOfTheItemsThatGoIntoThePlaceItWasPutInto() {
         new Supply(plant).structure("RCV", "P CELL");
-        plant.say("installation", "2 08:00", Map.of(
-                "child", Map.of("lot", "X"), "parent", Plant.unit("RCV r1"), "position", "P"));
+        plant.say(
+                "installation",
+                "2 08:00",
+                Map.of("child", Map.of("lot", "X"), "parent", Plant.unit("RCV r1"), "position", "P"));
         assertThat(asked.lot("C").ever()).isEqualTo(Map.of("X", UNPROVEN, "r1", UNPROVEN));
         assertThat(asked.lot("A").ever()).isEmpty();
     }
@@ -169,9 +172,24 @@ class LotsOfNoOriginTests {
     void mayHaveBeenOfAnApprovedAlternateEitherWay() {
         plant.item("ADB", "lot", null, "g");
         plant.receipt("2 07:00", "D", "ADB");
-        plant.say("route", "1 00:10", Map.of("item", "RCV", "revision", "A", "operations", List.of(Map.of(
-                "operation", "bond", "name", "bond", "consumes", List.of("ADH"),
-                "alternates", List.of(Map.of("item", "ADH", "alternate", "ADB"))))));
+        plant.say(
+                "route",
+                "1 00:10",
+                Map.of(
+                        "item",
+                        "RCV",
+                        "revision",
+                        "A",
+                        "operations",
+                        List.of(Map.of(
+                                "operation",
+                                "bond",
+                                "name",
+                                "bond",
+                                "consumes",
+                                List.of("ADH"),
+                                "alternates",
+                                List.of(Map.of("item", "ADH", "alternate", "ADB"))))));
         plant.bondWithLot("2 08:00", "r1", "X");
         plant.step("2 08:00", "bond", "RCV", "r2", List.of(Map.of("item", "ADB", "lot", "Y")));
         assertThat(asked.lot("D").ever()).containsEntry("X", UNPROVEN).containsEntry("r1", UNPROVEN);
@@ -197,8 +215,22 @@ class LotsOfNoOriginTests {
 
     @Test
     void mayHaveComeOutOfATankWhateverItsItem() {
-        plant.say("station", "1 00:00", Map.of("station", "COAT", "revision", "A", "name", "Coat", "clockUncertainty",
-                "10", "positions", List.of("T"), "mixingBack", List.of("T")));
+        plant.say(
+                "station",
+                "1 00:00",
+                Map.of(
+                        "station",
+                        "COAT",
+                        "revision",
+                        "A",
+                        "name",
+                        "Coat",
+                        "clockUncertainty",
+                        "10",
+                        "positions",
+                        List.of("T"),
+                        "mixingBack",
+                        List.of("T")));
         plant.say("charge", "2 07:10", Map.of("lot", "C", "station", "COAT", "position", "T"));
         plant.bondWithLot("2 08:00", "r1", "X");
         assertThat(asked.lot("C").ever()).isEqualTo(Map.of("X", UNPROVEN, "r1", UNPROVEN));

@@ -124,8 +124,8 @@ final class MemoryDemands implements DemandRecords {
                 routes.stream()
                         .flatMap(route -> route.operations().stream())
                         .flatMap(operation -> operation.consumes().entrySet().stream())
-                        .flatMap(taken -> taken.getValue().stream()
-                                .map(other -> new HashSet<>(List.of(taken.getKey(), other)))),
+                        .flatMap(taken ->
+                                taken.getValue().stream().map(other -> new HashSet<>(List.of(taken.getKey(), other)))),
                 structures.stream().flatMap(structure -> structure.positions().values().stream()));
         Set<Long> all = new HashSet<>(items);
         accepted.filter(same -> !Collections.disjoint(same, items)).forEach(all::addAll);

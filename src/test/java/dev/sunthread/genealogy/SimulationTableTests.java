@@ -91,12 +91,10 @@ class SimulationTableTests {
             could show it, which the balance of a lot tells, not the trace.
 
             What was put in or taken out, and shown by nothing since, is known by nobody. The smallest plant of a removal:
-            a wall is recorded in a module; it is taken out again, not told, and scrapped or left on a shelf. Nothing
-            speaks against its still being there: it counts as there, and what befalls the module after that is told of
-            the wall too, but a part that is put into its own place, or a use of it elsewhere, would be told only if it
-            were recorded. The smallest plant of an installation: a module is full on record, and is recorded no more; one
-            of its walls is taken out and another put in, neither told. No operation, installation or shipment since asks
-            what is in the module.
+            a receiver is recorded in a wall; it is taken out again, which is not told, and lies on a shelf. Nothing speaks
+            against its still being there, so it is told as in there, falsely certain; nothing is missed. The smallest plant
+            of an installation: a wall has left its last operation and is recorded no more; one receiver of it is taken out
+            and another put in, neither told. No operation, installation or shipment since asks what is in the wall.
 
             So with a lot of which no record says anything: material of a unit that was recovered, used and used up
             without one scan of its lot.

@@ -32,7 +32,6 @@ public record Habits(
         Layout.POSITIONS.keySet().stream()
                 .sorted()
                 .forEach(station -> clocks.put(station, chance.of(0.5) ? 0 : chance.between(1, 60)));
-        return new Habits(
-                chance.of(0.3), chance.of(foreign), regrades, chance.of(0.5) ? 0.2 : 0.5, carryOver, clocks);
+        return new Habits(chance.of(0.3), chance.of(foreign), regrades, chance.of(0.5) ? 0.2 : 0.5, carryOver, clocks);
     }
 }

@@ -60,7 +60,8 @@ public final class HistoryEdges implements EdgeSource {
         this.runs = new RunEdges(readings, reach);
         Lacks lacks = new Lacks(records, readings, containment, reach, definitions, signs, material);
         Childless childless = new Childless(records.signs(), definitions, signs);
-        Gaps known = new Gaps(records, definitions, lacks, new Candidates(records, containment, contents), childless);
+        Gaps known = new Gaps(
+                records, definitions, lacks, new Candidates(records, readings, containment, contents), childless);
         this.gaps = new GapEdges(known, reach, signs, records.lots(), readings, records.signs());
         this.lines = new LineEdges(records, readings, reach);
     }

@@ -78,8 +78,11 @@ record Course(
         return stepsOf(operation.code())
                 .map(Given::happening)
                 .filter(step -> isOver(step, later))
-                .filter(step -> runs(demand).noneMatch(run -> run.surelyBeganSince(step)
-                        && later.stream().allMatch(other -> step.surelyBeganSince(other) || other.surelyBeganSince(run))))
+                .filter(step -> runs(demand)
+                        .noneMatch(run -> run.surelyBeganSince(step)
+                                && later.stream()
+                                        .allMatch(
+                                                other -> step.surelyBeganSince(other) || other.surelyBeganSince(run))))
                 .map(step -> new Moment(step.start().early(), nextAfter(step, later)))
                 .toList();
     }

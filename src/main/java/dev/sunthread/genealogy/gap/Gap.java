@@ -38,7 +38,11 @@ final class Gap {
                 .sorted(Comparator.comparing(Candidate::node)
                         .thenComparing(one -> one.from().early()))
                 .toList();
-        this.number = number(lack.isOfChild() + " " + new TreeSet<>(items) + runs + this.candidates);
+        this.number = number(lack.isOfChild()
+                + (lack.isOfTray() ? " on a tray " : " ")
+                + new TreeSet<>(items)
+                + runs
+                + this.candidates);
     }
 
     TraceRef node() {

@@ -34,8 +34,7 @@ public final class GapEdges {
     private final Readings readings;
     private final Recoveries recoveries;
 
-    public GapEdges(
-            Gaps gaps, Reach reach, Signs signs, LotRecords lots, Readings readings, SignRecords records) {
+    public GapEdges(Gaps gaps, Reach reach, Signs signs, LotRecords lots, Readings readings, SignRecords records) {
         this.gaps = gaps;
         this.reach = reach;
         this.signs = signs;
@@ -170,6 +169,7 @@ public final class GapEdges {
                 .filter(node -> node.kind() == TraceKind.CURE_RUN || node.kind() == TraceKind.TEST_RUN)
                 .toList();
         gaps.learnRuns(readings.of(runs).stream()
+                .flatMap(gaps::withThoseAlong)
                 .map(Happening::under)
                 .filter(java.util.Objects::nonNull)
                 .toList());

@@ -140,9 +140,8 @@ public final class Gaps {
             Set<TraceRef> named = all.isEmpty()
                     ? Set.of()
                     : records.lots().labelled().stream().map(Making::to).collect(Collectors.toSet());
-            ofNoOriginOrLot = all.stream()
-                    .filter(lack -> !named.contains(lack.ofMade()))
-                    .toList();
+            ofNoOriginOrLot =
+                    all.stream().filter(lack -> !named.contains(lack.ofMade())).toList();
         }
         return ofNoOriginOrLot;
     }
@@ -175,6 +174,11 @@ public final class Gaps {
             place(lacks.of(
                     mayLack(demands(records.demands().demandingRuns(missing)).flatMap(item -> item.ofRuns(missing)))));
         }
+    }
+
+    /** A run, and those that may have been done on what was on a carrier with it. */
+    Stream<Happening> withThoseAlong(Happening run) {
+        return Stream.concat(Stream.of(run), candidates.alongWith(run));
     }
 
     private Stream<UnitDemands> demands(Collection<Long> demanding) {

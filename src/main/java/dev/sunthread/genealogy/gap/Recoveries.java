@@ -40,7 +40,10 @@ final class Recoveries {
         }
         signs.learn(units);
         long last = lastFirstSign();
-        return units.stream().map(signs::of).filter(unit -> unit.first() <= last).map(Recoveries::recovered);
+        return units.stream()
+                .map(signs::of)
+                .filter(unit -> unit.first() <= last)
+                .map(Recoveries::recovered);
     }
 
     /** Edges into the node from every unit, if it is asked for. */

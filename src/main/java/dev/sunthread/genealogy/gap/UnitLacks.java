@@ -6,6 +6,7 @@ import dev.sunthread.genealogy.demand.RunDemand;
 import dev.sunthread.genealogy.demand.StructureRevision;
 import dev.sunthread.genealogy.records.Happening;
 import dev.sunthread.genealogy.walk.Moment;
+import dev.sunthread.kernel.TraceKind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -69,7 +70,16 @@ final class UnitLacks {
                 .filter(window -> course.deviations().stream()
                         .noneMatch(deviation -> deviation.excuses(course.unit(), operation.code(), null)
                                 && demand.equals(deviation.run())))
-                .map(window -> Lack.ofRun(demand, course.unrecorded(window, operation.code(), demand, route.entry())));
+                .flatMap(window -> run(route, operation, demand, window));
+    }
+
+    private Stream<Lack> run(RouteRevision route, RouteRevision.Operation operation, RunDemand demand, Moment window) {
+        Lack lack = Lack.ofRun(demand, course.unrecorded(window, operation.code(), demand, route.entry()));
+        if (demand.run() != TraceKind.CURE_RUN) {
+            return Stream.of(lack);
+        }
+        Moment since = new Moment(Math.min(course.signs().first(), window.early()), Long.MAX_VALUE);
+        return Stream.of(lack, Lack.ofTray(demand, course.unrecorded(since, null, demand, route.entry()), window));
     }
 
     private Stream<Moment> unrecorded(RouteRevision route, RouteRevision.Operation operation) {

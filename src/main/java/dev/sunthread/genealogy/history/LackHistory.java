@@ -55,13 +55,17 @@ final class LackHistory {
               SELECT su.unit, s.started_at, s.operation FROM production.step_unit su JOIN production.step s USING (entry)
               JOIN production.unit u ON u.id = su.unit AND u.item = :item
               WHERE s.operation = :operation OR s.operation = ANY (:later)),
+            spans AS (
+              SELECT s.unit, s.started_at, min(l.started_at) AS next_at FROM told s CROSS JOIN slack
+              LEFT JOIN told l ON l.unit = s.unit AND l.operation = ANY (:later)
+                AND l.started_at >= s.started_at - slack.slack
+              WHERE s.operation = :operation GROUP BY s.unit, s.started_at),
+            met AS (
+              SELECT DISTINCT e.unit, e.started_at FROM spans e CROSS JOIN slack
+              JOIN known k ON k.unit = e.unit AND k.started_at >= e.started_at + slack.slack
+                AND (e.next_at IS NULL OR k.started_at + slack.slack < e.next_at)),
             unmet AS (
-              SELECT DISTINCT s.unit FROM told s CROSS JOIN slack
-              WHERE s.operation = :operation AND NOT EXISTS (
-                SELECT FROM known k
-                WHERE k.unit = s.unit AND k.started_at >= s.started_at + slack.slack AND NOT EXISTS (
-                  SELECT FROM told l WHERE l.unit = s.unit AND l.operation = ANY (:later)
-                    AND l.started_at >= s.started_at - slack.slack AND l.started_at <= k.started_at + slack.slack)))
+              SELECT DISTINCT e.unit FROM spans e LEFT JOIN met m USING (unit, started_at) WHERE m.unit IS NULL)
             SELECT u.id FROM production.unit u LEFT JOIN own ON own.unit = u.id
             LEFT JOIN unnest(:twice::bigint[]) t(unit) ON t.unit = u.id LEFT JOIN unmet n ON n.unit = u.id
             WHERE u.item = :item AND %s
@@ -147,8 +151,8 @@ final class LackHistory {
         }
         if (demand instanceof UnitDemand.OfRun run) {
             boolean isCure = run.run().run() == TraceKind.CURE_RUN;
-            Map<String, Object> own = Map.of(
-                    "definition", run.run().definition(), "times", run.times(), "operation", run.operation());
+            Map<String, Object> own =
+                    Map.of("definition", run.run().definition(), "times", run.times(), "operation", run.operation());
             return read(isCure ? CURE : TEST, demand, own);
         }
         Set<String> positions = ((UnitDemand.OfChildren) demand).positions();

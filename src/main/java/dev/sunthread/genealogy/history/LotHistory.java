@@ -124,13 +124,13 @@ final class LotHistory implements LotRecords {
               WHERE o.item IS NOT NULL AND s.item IS NOT NULL AND %1$s AND %2$s AND %3$s
             """.formatted(Known.at("o.entry"), Known.at("c.entry"), Known.at("s.entry"));
 
-    private static final String MIXED = """
+    private static final String MIXED =
+            """
             SELECT o.item FROM catalog.position_mixing_back b JOIN materials.charge c USING (position)
               JOIN materials.lot_origin o ON o.lot = c.lot WHERE o.item IS NOT NULL AND %1$s AND %2$s AND %3$s
             UNION SELECT u.item FROM catalog.position_mixing_back b JOIN production.step_use u USING (position)
               WHERE %1$s AND %4$s
-            """.formatted(
-                    Known.at("b.entry"), Known.at("c.entry"), Known.at("o.entry"), Known.at("u.entry"));
+            """.formatted(Known.at("b.entry"), Known.at("c.entry"), Known.at("o.entry"), Known.at("u.entry"));
 
     private static final String UNMADE = """
             SELECT l.id, s.first_at, coalesce((SELECT array_agg(DISTINCT k.item) FROM (

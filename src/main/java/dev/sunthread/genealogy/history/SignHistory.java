@@ -95,7 +95,8 @@ public final class SignHistory implements SignRecords {
 
     @Override
     public List<UnitSigns> thereBy(long instant) {
-        return jdbc.sql(SIGNS.formatted("true"))
+        return jdbc
+                .sql(SIGNS.formatted("true"))
                 .param("cutoff", cutoff)
                 .query((row, number) -> signs(row))
                 .list()

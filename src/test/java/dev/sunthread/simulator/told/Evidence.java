@@ -283,7 +283,9 @@ final class Evidence {
         long from = ((Work.Step) step.get().happening).start();
         long to = ((Work.Step) next.get().happening).start();
         boolean isOnly = truly.under(unit, run.recipe()).stream()
-                .noneMatch(other -> other != run && other.begin().at() >= from && other.begin().at() <= to);
+                .noneMatch(other -> other != run
+                        && other.begin().at() >= from
+                        && other.begin().at() <= to);
         if (isOnly) {
             by.add(step.get());
             by.add(next.get());

@@ -94,9 +94,7 @@ final class StoreEvidence {
     boolean namesWhatCameOut(Happening happening) {
         String lot = happening instanceof Supply.Recovery recovery
                 ? recovery.lot()
-                : happening instanceof Supply.Relabel relabel
-                        ? relabel.into()
-                        : ((Loading.Discharge) happening).into();
+                : happening instanceof Supply.Relabel relabel ? relabel.into() : ((Loading.Discharge) happening).into();
         return drafts.stream()
                 .filter(draft -> draft.isRecorded() && shows(draft.happening, String.valueOf(lot)))
                 .findFirst()
@@ -115,9 +113,8 @@ final class StoreEvidence {
     }
 
     private boolean isKept(String lot) {
-        List<Draft> naming = drafts.stream()
-                .filter(draft -> shows(draft.happening, lot))
-                .toList();
+        List<Draft> naming =
+                drafts.stream().filter(draft -> shows(draft.happening, lot)).toList();
         Optional<Draft> kept = naming.stream().filter(Draft::isRecorded).findFirst();
         kept.ifPresent(StoreEvidence::keep);
         return kept.isPresent() || naming.stream().noneMatch(draft -> draft.fate == Draft.Fate.TAKEN_BACK);
