@@ -17,5 +17,7 @@ public enum TraceKind {
     LOT_CONTENT,
     /** A kept line that could not be accepted. */
     KEPT_LINE,
-    CARRIER
+    CARRIER,
+    /** Material of units that may have gone into lots and containers of which no record tells where they came from. */
+    RECOVERY_GAP
 }

@@ -67,6 +67,13 @@ class ContainersOfNoFillingTests {
     }
 
     @Test
+    void mayHoldWhatWasRecoveredOutOfAUnitIfNoLotIsNamedWithIt() {
+        plant.step("2 07:30", "place", "RCV", "r2", List.of(Map.of("item", "CELL", "lot", "C")));
+        bond("2 08:00", "r1", null, "K1");
+        assertThat(asked.lot("C").ever()).isEqualTo(Map.of("r2", CERTAIN, "K1", UNPROVEN, "r1", UNPROVEN));
+    }
+
+    @Test
     void mayHoldAnyLotIfItWasOnlyOpened() {
         plant.say("container-opening", "2 08:00", Map.of("container", "K1"));
         assertThat(asked.lot("C").ever()).isEqualTo(Map.of("K1", UNPROVEN));

@@ -20,7 +20,7 @@ final class FaultKinds {
         Arrays.stream(Fault.values())
                 .filter(fault -> !fault.isCountedApart())
                 .forEach(fault -> kinds.put(Rates.words(fault), withLostScans(fault)));
-        kinds.put("many at once", many());
+        kinds.put("many at once", many(0.05));
         return kinds;
     }
 
@@ -30,19 +30,22 @@ final class FaultKinds {
         Arrays.stream(Fault.values())
                 .filter(Fault::isCountedApart)
                 .forEach(fault -> kinds.put(Rates.words(fault), withLostScans(fault)));
+        kinds.put("many at once, 0.1 each", many(0.1));
+        kinds.put("many at once, 0.3 each", many(0.3));
         return kinds;
     }
 
     // where every lot is scanned the records of positions hardly matter
     private static Rates withLostScans(Fault fault) {
-        return Rates.NONE.with(Fault.LOST_LOT_SCAN, 0.5).with(fault, fault == Fault.DOUBLED_SERIAL ? 0.2 : RATE);
+        double rate = fault == Fault.DOUBLED_SERIAL ? 0.2 : fault == Fault.UNDETECTABLE_INSTALLATION ? 0.1 : RATE;
+        return Rates.NONE.with(Fault.LOST_LOT_SCAN, 0.5).with(fault, rate);
     }
 
-    private static Rates many() {
+    private static Rates many(double rate) {
         Rates many = Rates.NONE;
         for (Fault fault : Fault.values()) {
             if (!fault.isCountedApart() && !fault.isFalse() && fault != Fault.DOUBLED_SERIAL) {
-                many = many.with(fault, 0.05);
+                many = many.with(fault, rate);
             }
         }
         return many;

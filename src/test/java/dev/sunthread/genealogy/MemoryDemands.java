@@ -118,6 +118,20 @@ final class MemoryDemands implements DemandRecords {
                 .collect(Collectors.toSet());
     }
 
+    @Override
+    public Set<Long> alternatesOf(Collection<Long> items) {
+        Stream<Set<Long>> accepted = Stream.concat(
+                routes.stream()
+                        .flatMap(route -> route.operations().stream())
+                        .flatMap(operation -> operation.consumes().entrySet().stream())
+                        .flatMap(taken ->
+                                taken.getValue().stream().map(other -> new HashSet<>(List.of(taken.getKey(), other)))),
+                structures.stream().flatMap(structure -> structure.positions().values().stream()));
+        Set<Long> all = new HashSet<>(items);
+        accepted.filter(same -> !Collections.disjoint(same, items)).forEach(all::addAll);
+        return all;
+    }
+
     private static Set<Long> items(StructureRevision structure) {
         return structure.positions().values().stream().flatMap(Set::stream).collect(Collectors.toSet());
     }

@@ -51,7 +51,8 @@ final class MemoryHappenings implements HappeningRecords {
                 remembered.started(step, step.text("station")),
                 remembered.told(step),
                 step.maps("units").stream().map(remembered::unit).collect(Collectors.toSet()),
-                step.text("operation"));
+                step.text("operation"),
+                clock(step.text("station")));
     }
 
     private Happening cure(Said run) {
@@ -78,7 +79,12 @@ final class MemoryHappenings implements HappeningRecords {
                 units,
                 carriers,
                 null,
-                new RunDemand(kind, remembered.numbers().definition(kind, under)));
+                new RunDemand(kind, remembered.numbers().definition(kind, under)),
+                station == null ? null : clock(station));
+    }
+
+    private static Long clock(String station) {
+        return (long) station.hashCode();
     }
 
     private @Nullable String stationOf(String equipment) {

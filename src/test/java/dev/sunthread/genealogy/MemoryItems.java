@@ -53,6 +53,7 @@ final class MemoryItems {
                         .forEach(share -> learn(
                                 told, (String) Objects.requireNonNull(share.get("lot")), known(told.text("lot"))));
             case "merge" -> learn(told, told.text("into"), ofAll(Remembered.texts(told.body(), "lots")));
+            case "regrade" -> learn(told, told.text("into"), stated(told));
             case "relabel", "discharge" -> {
                 if (told.textOrNull("into") != null && told.textOrNull("lot") != null) {
                     learn(told, told.text("into"), known(told.text("lot")));

@@ -26,7 +26,7 @@ final class MemoryLotSigns {
         for (String kind : new String[] {"receipt", "blend", "recovery", "charge", "discharge", "container", "split"}) {
             remembered.of(kind).filter(one -> one.textOrNull("lot") != null).forEach(one -> sign(one.text("lot"), one));
         }
-        for (String kind : new String[] {"discharge", "merge", "relabel"}) {
+        for (String kind : new String[] {"discharge", "merge", "relabel", "regrade"}) {
             remembered
                     .of(kind)
                     .filter(one -> one.textOrNull("into") != null)
@@ -38,7 +38,7 @@ final class MemoryLotSigns {
                 .forEach(one -> removed.merge(
                         remembered.lot(Objects.requireNonNull(one.map("child").get("lot"))), one.instant(), Math::min));
         learnOrigins();
-        remembered.of("relabel").forEach(one -> sign(one.text("lot"), one));
+        Stream.of("relabel", "regrade").flatMap(remembered::of).forEach(one -> sign(one.text("lot"), one));
         remembered
                 .of("merge")
                 .forEach(one -> Remembered.texts(one.body(), "lots").forEach(lot -> sign(lot, one)));
@@ -66,7 +66,7 @@ final class MemoryLotSigns {
                 .flatMap(remembered::of)
                 .filter(one -> !isOnTop(one))
                 .forEach(one -> made.add(remembered.lot(one.text("lot"))));
-        Stream.of("merge", "relabel", "discharge")
+        Stream.of("merge", "relabel", "regrade", "discharge")
                 .flatMap(remembered::of)
                 .filter(one -> one.textOrNull("into") != null)
                 .forEach(one -> made.add(remembered.lot(one.text("into"))));

@@ -10,6 +10,7 @@ import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -27,12 +28,14 @@ final class MemoryLots implements LotRecords {
     private final List<Making> makings = new ArrayList<>();
     private final MemoryItems items;
     private final MemoryContainers containers;
+    private final MemoryPlaces places;
 
     MemoryLots(Remembered remembered) {
         this.remembered = remembered;
         this.signs = new MemoryLotSigns(remembered);
         this.items = new MemoryItems(remembered);
         this.containers = new MemoryContainers(remembered, items);
+        this.places = new MemoryPlaces(remembered, items);
         remembered
                 .of("blend")
                 .forEach(one -> Remembered.list(one, "components")
@@ -45,7 +48,8 @@ final class MemoryLots implements LotRecords {
                 .of("merge")
                 .forEach(one -> Remembered.texts(one.body(), "lots")
                         .forEach(lot -> make(one, Map.of("lot", lot), one.text("into"), "merge")));
-        remembered.of("relabel").forEach(one -> make(one, one.body(), one.text("into"), "relabel"));
+        Stream.of("relabel", "regrade")
+                .forEach(way -> remembered.of(way).forEach(one -> make(one, one.body(), one.text("into"), way)));
         remembered
                 .of("container")
                 .forEach(one ->
@@ -138,7 +142,8 @@ final class MemoryLots implements LotRecords {
     public List<Unmade> unmade() {
         return signs.lotsOrRemoved().stream()
                 .filter(signs::isUnmade)
-                .map(lot -> new Unmade(lot.id(), itemsOf(lot), signs.first(lot)))
+                .map(lot -> new Unmade(
+                        lot.id(), itemsOf(lot).isEmpty() ? places.itemsOf(lot) : itemsOf(lot), signs.first(lot)))
                 .toList();
     }
 
@@ -164,6 +169,23 @@ final class MemoryLots implements LotRecords {
                 .map(use -> remembered.numbers().item(text(use, "item")))
                 .forEach(known::add);
         return known;
+    }
+
+    @Override
+    public Map<Long, Set<Long>> madeOf() {
+        Map<Long, Set<Long>> made = new HashMap<>();
+        items.all().forEach(item -> made.put(item, new HashSet<>()));
+        makings.stream()
+                .filter(making -> making.lot() != null && making.to().kind() == TraceKind.LOT)
+                .forEach(making -> items.of(making.to())
+                        .forEach(item -> Objects.requireNonNull(made.get(item))
+                                .addAll(items.of(TraceRef.lot(Objects.requireNonNull(making.lot()))))));
+        return made;
+    }
+
+    @Override
+    public Set<Long> itemsMixed() {
+        return places.itemsMixed();
     }
 
     @Override

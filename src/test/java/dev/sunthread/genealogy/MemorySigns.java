@@ -105,6 +105,11 @@ final class MemorySigns implements SignRecords, Starts {
     }
 
     @Override
+    public List<UnitSigns> thereBy(long instant) {
+        return signs.values().stream().filter(one -> one.first() <= instant).toList();
+    }
+
+    @Override
     public Set<Long> thatMayLack(Collection<UnitDemand> demands) {
         return signs.keySet().stream().map(TraceRef::id).collect(Collectors.toSet());
     }

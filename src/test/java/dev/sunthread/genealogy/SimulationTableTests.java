@@ -90,5 +90,14 @@ class SimulationTableTests {
             word for word what a plant tells in which nothing was poured. Only that more was drawn from A than was received
             could show it, which the balance of a lot tells, not the trace.
 
+            What was put in or taken out, and shown by nothing since, is known by nobody. The smallest plant of a removal:
+            a receiver is recorded in a wall; it is taken out again, which is not told, and lies on a shelf. Nothing speaks
+            against its still being there, so it is told as in there, falsely certain; nothing is missed. The smallest plant
+            of an installation: a wall has left its last operation and is recorded no more; one receiver of it is taken out
+            and another put in, neither told. No operation, installation or shipment since asks what is in the wall.
+
+            So with a lot of which no record says anything: material of a unit that was recovered, used and used up
+            without one scan of its lot.
+
             """;
 }

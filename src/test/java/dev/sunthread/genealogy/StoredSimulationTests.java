@@ -195,7 +195,7 @@ class StoredSimulationTests {
     }
 
     private static boolean tellsWhereALotIsFrom(Said one) {
-        return Set.of("receipt", "blend", "split", "merge", "relabel", "recovery")
+        return Set.of("receipt", "blend", "split", "merge", "relabel", "regrade", "recovery")
                         .contains(one.kind())
                 || one.kind().equals("discharge") && one.textOrNull("into") != null;
     }

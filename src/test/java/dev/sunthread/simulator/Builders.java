@@ -39,10 +39,10 @@ final class Builders {
                             .toList(),
                     2));
         }
+        step(operation, together);
         if (operation.test() != null) {
             test(unit, operation.test());
         }
-        step(operation, together);
         together.forEach(one -> one.done.add(operation.code()));
     }
 

@@ -10,6 +10,7 @@ import java.util.Map;
  *
  * @param mixByHand two-part mix is put on by hand and never loaded at a position
  * @param foreign other materials are loaded at a position now and then
+ * @param regrades what goes on under another number goes on as another item where it can
  * @param changes how often material is changed before a use
  * @param carryOver positions where a released limit says after how many uses nothing of earlier lots is left
  * @param clocks seconds by which each station's clock may be wrong
@@ -17,11 +18,12 @@ import java.util.Map;
 public record Habits(
         boolean mixByHand,
         boolean foreign,
+        boolean regrades,
         double changes,
         Map<Place, Integer> carryOver,
         Map<String, Integer> clocks) {
 
-    static Habits drawn(Chance chance, double foreign) {
+    static Habits drawn(Chance chance, double foreign, boolean regrades) {
         Map<Place, Integer> carryOver = new HashMap<>();
         if (chance.of(0.25)) {
             carryOver.put(new Place("BOND", "V1"), chance.between(0, 2));
@@ -30,6 +32,6 @@ public record Habits(
         Layout.POSITIONS.keySet().stream()
                 .sorted()
                 .forEach(station -> clocks.put(station, chance.of(0.5) ? 0 : chance.between(1, 60)));
-        return new Habits(chance.of(0.3), chance.of(foreign), chance.of(0.5) ? 0.2 : 0.5, carryOver, clocks);
+        return new Habits(chance.of(0.3), chance.of(foreign), regrades, chance.of(0.5) ? 0.2 : 0.5, carryOver, clocks);
     }
 }

@@ -18,7 +18,7 @@ public record SimulatedPlant(String name, List<Happening> happenings, List<Told>
 
     public static SimulatedPlant of(long seed, String name, Rates rates) {
         Chance chance = new Chance(seed);
-        Habits habits = Habits.drawn(chance, rates.of(Fault.FOREIGN_LOAD));
+        Habits habits = Habits.drawn(chance, rates.of(Fault.FOREIGN_LOAD), rates.of(Fault.LOST_REGRADE) > 0);
         List<Happening> happenings = Days.of(chance, habits, rates.of(Fault.DOUBLED_SERIAL));
         return new SimulatedPlant(name, happenings, Telling.of(name, happenings, habits, rates, new Chance(~seed)));
     }

@@ -152,7 +152,9 @@ final class Stock {
 
     private void relabel(Lot lot) {
         if (lot.containers.isEmpty()) {
-            floor.happens(new Supply.Relabel(floor.next(), lot.name, add(lot.item)));
+            String other = valves.regrades() ? Layout.otherGrade(lot.item) : null;
+            String into = add(other == null ? lot.item : other);
+            floor.happens(new Supply.Relabel(floor.next(), lot.name, into, other));
             lot.gone = true;
         }
     }

@@ -33,6 +33,10 @@ final class Valves {
         return stock;
     }
 
+    boolean regrades() {
+        return habits.regrades();
+    }
+
     boolean hold(Source source) {
         return loaded.containsValue(source);
     }

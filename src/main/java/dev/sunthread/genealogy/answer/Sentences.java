@@ -34,6 +34,8 @@ final class Sentences {
                         + ", though no installation is recorded";
             case "candidate" -> candidate(edge, what, said);
             case "not-recorded" -> notRecorded(edge, into, said);
+            case "may-be-recovered" -> "material of " + what + " may have been recovered";
+            case "may-be-of-a-unit" -> "no record tells where " + into + " came from";
             case "may-have-been-around" -> "no record tells what " + into + " was in then, or around";
             case "may-have-been-inside" -> "no record tells whether " + into + " was inside";
             case "went-through" -> capital(what) + span(said) + " acted on " + into;
@@ -61,7 +63,7 @@ final class Sentences {
 
     private String words(TraceRef node) {
         return switch (node.kind()) {
-            case GAP, INSIDE_GAP, AROUND_GAP -> "something that is not recorded";
+            case GAP, INSIDE_GAP, AROUND_GAP, RECOVERY_GAP -> "something that is not recorded";
             case LOT_CONTENT ->
                 "a container of lot " + names.of(TraceRef.lot(node.id())).name();
             default -> names.of(node).words();

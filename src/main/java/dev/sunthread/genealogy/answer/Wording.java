@@ -13,7 +13,12 @@ import java.util.Set;
 final class Wording {
 
     private static final Set<TraceKind> WITHOUT_NAME = EnumSet.of(
-            TraceKind.GAP, TraceKind.INSIDE_GAP, TraceKind.AROUND_GAP, TraceKind.LOT_CONTENT, TraceKind.KEPT_LINE);
+            TraceKind.GAP,
+            TraceKind.INSIDE_GAP,
+            TraceKind.AROUND_GAP,
+            TraceKind.RECOVERY_GAP,
+            TraceKind.LOT_CONTENT,
+            TraceKind.KEPT_LINE);
 
     private final Names names;
     private final Sentences sentences;

@@ -60,8 +60,9 @@ public final class HistoryEdges implements EdgeSource {
         this.runs = new RunEdges(readings, reach);
         Lacks lacks = new Lacks(records, readings, containment, reach, definitions, signs, material);
         Childless childless = new Childless(records.signs(), definitions, signs);
-        Gaps known = new Gaps(records, definitions, lacks, new Candidates(records, containment, contents), childless);
-        this.gaps = new GapEdges(known, reach, signs, records.lots(), readings);
+        Gaps known = new Gaps(
+                records, definitions, lacks, new Candidates(records, readings, containment, contents), childless);
+        this.gaps = new GapEdges(known, reach, signs, records.lots(), readings, records.signs());
         this.lines = new LineEdges(records, readings, reach);
     }
 
@@ -101,7 +102,7 @@ public final class HistoryEdges implements EdgeSource {
                         material.intoLots(lots),
                         gaps.intoMade(of(nodes, TraceKind.LOT, TraceKind.CONTAINER)),
                         contents.into(nodes),
-                        gaps.intoGaps(of(nodes, TraceKind.GAP)),
+                        gaps.intoGaps(of(nodes, TraceKind.GAP, TraceKind.RECOVERY_GAP)),
                         intoUnrecordedChildren(of(nodes, TraceKind.INSIDE_GAP)),
                         aroundUnrecordedParents(of(nodes, TraceKind.AROUND_GAP)),
                         lines.into(nodes))

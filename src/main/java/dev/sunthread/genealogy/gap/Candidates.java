@@ -4,6 +4,7 @@ import dev.sunthread.genealogy.Certainty;
 import dev.sunthread.genealogy.demand.RunDemand;
 import dev.sunthread.genealogy.reach.Containment;
 import dev.sunthread.genealogy.reach.Contents;
+import dev.sunthread.genealogy.reach.Readings;
 import dev.sunthread.genealogy.records.Happening;
 import dev.sunthread.genealogy.records.LotSpan;
 import dev.sunthread.genealogy.records.Records;
@@ -32,9 +33,12 @@ public final class Candidates {
     private final Map<Set<Long>, List<LotSpan>> lots = new HashMap<>();
     private final Map<Set<Long>, Set<Long>> components = new HashMap<>();
     private final Map<Set<RunDemand>, List<Happening>> runs = new HashMap<>();
+    private final Map<Happening, List<Happening>> along = new HashMap<>();
     private final Set<Long> twice = new HashSet<>();
+    private final Trays trays;
 
-    public Candidates(Records records, Containment containment, Contents contents) {
+    public Candidates(Records records, Readings readings, Containment containment, Contents contents) {
+        this.trays = new Trays(readings, containment, records.placements());
         this.records = records;
         this.containment = containment;
         this.contents = contents;
@@ -113,12 +117,19 @@ public final class Candidates {
         if (lack.runs().isEmpty()) {
             return Stream.empty();
         }
-        return runs.computeIfAbsent(lack.runs(), records.happenings()::under).stream()
+        Moment window = lack.present();
+        Stream<Happening> demanded = runs.computeIfAbsent(lack.runs(), records.happenings()::under).stream()
                 .filter(run -> lack.runs().contains(run.under()))
-                .filter(run -> run.at().early() <= lack.window().late()
-                        && lack.window().early() <= run.at().late())
+                .filter(run -> run.at().early() <= window.late()
+                        && window.early() <= run.at().late());
+        return (lack.isOfTray() ? demanded.flatMap(run -> alongWith(run)) : demanded)
                 .map(run -> new Gap.Candidate(run.node(), run.start(), run.end()))
                 .distinct();
+    }
+
+    /** The other runs that may have been done on the same carrier, with what was on it. */
+    Stream<Happening> alongWith(Happening run) {
+        return along.computeIfAbsent(run, one -> trays.alongWith(one).toList()).stream();
     }
 
     private Map<Set<Long>, List<UnitSigns>> free(List<Lack> lacks) {

@@ -1,5 +1,6 @@
 package dev.sunthread.genealogy.gap;
 
+import dev.sunthread.genealogy.Certainty;
 import dev.sunthread.genealogy.demand.Deviation;
 import dev.sunthread.genealogy.demand.RouteRevision;
 import dev.sunthread.genealogy.demand.RunDemand;
@@ -7,6 +8,7 @@ import dev.sunthread.genealogy.records.Happening;
 import dev.sunthread.genealogy.records.UnitSigns;
 import dev.sunthread.genealogy.walk.Edge;
 import dev.sunthread.genealogy.walk.Moment;
+import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.Collection;
 import java.util.List;
@@ -61,6 +63,50 @@ record Course(
                 .min()
                 .orElse(Long.MAX_VALUE);
         return new Moment(Math.min(signs.first(), late), late);
+    }
+
+    /**
+     * When each of the steps of an operation, which a later record tells was over, demands what comes after it began: as
+     * long as no later operation surely began. What came before it, or after a later operation, is not what it demands.
+     */
+    List<Moment> windowsSinceSteps(RouteRevision route, RouteRevision.Operation operation, RunDemand demand) {
+        List<Happening> later = route.operations().stream()
+                .filter(other -> other.sequence() > operation.sequence())
+                .flatMap(other -> stepsOf(other.code()))
+                .map(Given::happening)
+                .toList();
+        return stepsOf(operation.code())
+                .map(Given::happening)
+                .filter(step -> isOver(step, later))
+                .filter(step -> runs(demand)
+                        .noneMatch(run -> run.surelyBeganSince(step)
+                                && later.stream()
+                                        .allMatch(
+                                                other -> step.surelyBeganSince(other) || other.surelyBeganSince(run))))
+                .map(step -> new Moment(step.start().early(), nextAfter(step, later)))
+                .toList();
+    }
+
+    private boolean isOver(Happening step, List<Happening> later) {
+        return Stream.concat(later.stream().map(Happening::at), leavings())
+                .anyMatch(moment -> !moment.surelyBefore(step.start()));
+    }
+
+    private static long nextAfter(Happening step, List<Happening> later) {
+        return later.stream()
+                .filter(other -> other.surelyBeganSince(step))
+                .mapToLong(other -> other.at().late())
+                .filter(late -> late >= step.start().early())
+                .min()
+                .orElse(Long.MAX_VALUE);
+    }
+
+    /** Runs that surely were done to the unit as is demanded. */
+    Stream<Happening> runs(RunDemand demand) {
+        return given.stream()
+                .filter(one -> demand.equals(one.happening().under()) && one.certainty() == Certainty.CERTAIN)
+                .map(Given::happening)
+                .filter(run -> demand.run() == TraceKind.CURE_RUN || run.units().contains(unit()));
     }
 
     /** An operation on this unit that must have happened some time in the window. */

@@ -45,7 +45,11 @@ final class Gap {
                         .thenComparing(one -> one.from().early()))
                 .toList();
         this.byNode = this.candidates.stream().collect(Collectors.groupingBy(Candidate::node));
-        this.number = number(lack.isOfChild() + " " + new TreeSet<>(items) + runs + this.candidates);
+        this.number = number(lack.isOfChild()
+                + (lack.isOfTray() ? " on a tray " : " ")
+                + new TreeSet<>(items)
+                + runs
+                + this.candidates);
     }
 
     TraceRef node() {

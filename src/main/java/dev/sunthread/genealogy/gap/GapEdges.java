@@ -6,6 +6,7 @@ import dev.sunthread.genealogy.reach.Readings;
 import dev.sunthread.genealogy.records.Happening;
 import dev.sunthread.genealogy.records.LotRecords;
 import dev.sunthread.genealogy.records.LotSpan;
+import dev.sunthread.genealogy.records.SignRecords;
 import dev.sunthread.genealogy.walk.Edge;
 import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.genealogy.walk.Reason;
@@ -16,6 +17,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -30,30 +32,37 @@ public final class GapEdges {
     private final Signs signs;
     private final LotRecords lots;
     private final Readings readings;
+    private final Recoveries recoveries;
 
-    public GapEdges(Gaps gaps, Reach reach, Signs signs, LotRecords lots, Readings readings) {
+    public GapEdges(Gaps gaps, Reach reach, Signs signs, LotRecords lots, Readings readings, SignRecords records) {
         this.gaps = gaps;
         this.reach = reach;
         this.signs = signs;
         this.lots = lots;
         this.readings = readings;
+        this.recoveries = new Recoveries(gaps, signs, records);
     }
 
     /** Edges from these lots, contents, units and runs to the gaps that they may fill. */
     public Stream<Edge> outOfCandidates(Collection<TraceRef> nodes) {
         learn(nodes);
-        return nodes.stream().flatMap(node -> gaps.ofCandidate(node).stream().flatMap(gap -> into(gap, node)));
+        return Stream.concat(
+                nodes.stream().flatMap(node -> gaps.ofCandidate(node).stream().flatMap(gap -> into(gap, node))),
+                recoveries.outOfUnits(nodes));
     }
 
     /** Edges out of these gaps. */
     public Stream<Edge> outOfGaps(Collection<TraceRef> nodes) {
         List<Gap> whole = gaps.whole(nodes).toList();
-        return Stream.concat(effects(whole), inside(whole));
+        return Stream.of(effects(whole), inside(whole), recoveries.outOfNodes(nodes))
+                .flatMap(Function.identity());
     }
 
     /** Edges into these gaps from their candidates. */
     public Stream<Edge> intoGaps(Collection<TraceRef> nodes) {
-        return gaps.whole(nodes).flatMap(gap -> gap.candidates().stream().map(one -> into(gap, one)));
+        return Stream.concat(
+                gaps.whole(nodes).flatMap(gap -> gap.candidates().stream().map(one -> into(gap, one))),
+                recoveries.intoNodes(nodes));
     }
 
     /** Edges from gaps into these units, which these happenings may have reached; companions lack what reaches them. */
@@ -68,7 +77,7 @@ public final class GapEdges {
     }
 
     public Stream<Edge> intoMade(Collection<TraceRef> lotsAndContainers) {
-        return effects(gaps.ofMade(lotsAndContainers));
+        return Stream.concat(effects(gaps.ofMade(lotsAndContainers)), recoveries.intoMade(lotsAndContainers));
     }
 
     /** For edges of what acted on parents: the same into the children that the parents lacked then. */
@@ -158,6 +167,7 @@ public final class GapEdges {
                 .filter(node -> node.kind() == TraceKind.CURE_RUN || node.kind() == TraceKind.TEST_RUN)
                 .toList();
         gaps.learnRuns(readings.of(runs).stream()
+                .flatMap(gaps::withThoseAlong)
                 .map(Happening::under)
                 .filter(java.util.Objects::nonNull)
                 .toList());

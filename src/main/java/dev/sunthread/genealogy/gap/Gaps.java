@@ -3,6 +3,7 @@ package dev.sunthread.genealogy.gap;
 import dev.sunthread.genealogy.demand.RunDemand;
 import dev.sunthread.genealogy.demand.UnitDemand;
 import dev.sunthread.genealogy.records.Happening;
+import dev.sunthread.genealogy.records.Making;
 import dev.sunthread.genealogy.records.Records;
 import dev.sunthread.genealogy.records.Unfilled;
 import dev.sunthread.genealogy.records.Unmade;
@@ -41,6 +42,7 @@ public final class Gaps {
     private final Set<Long> items = new HashSet<>();
     private final Set<RunDemand> runs = new HashSet<>();
     private @Nullable List<Lack> ofNoOrigin;
+    private @Nullable List<Lack> ofNoOriginOrLot;
 
     public Gaps(Records records, Definitions definitions, Lacks lacks, Candidates candidates, Childless childless) {
         this.records = records;
@@ -133,22 +135,37 @@ public final class Gaps {
         learnItems(all);
     }
 
+    /** Of what is of no recorded origin, all but containers that a record names with a lot: it is material of that. */
+    List<Lack> ofNoOriginOrLot() {
+        if (ofNoOriginOrLot == null) {
+            List<Lack> all = ofNoOrigin();
+            Set<TraceRef> named = all.isEmpty()
+                    ? Set.of()
+                    : records.lots().labelled().stream().map(Making::to).collect(Collectors.toSet());
+            ofNoOriginOrLot =
+                    all.stream().filter(lack -> !named.contains(lack.ofMade())).toList();
+        }
+        return ofNoOriginOrLot;
+    }
+
     // these are few, so that all of them are looked at together
     private List<Lack> ofNoOrigin() {
         if (ofNoOrigin == null) {
             List<Unmade> lots = records.lots().unmade();
             List<Unfilled> containers = records.lots().unfilled();
-            boolean isAllTold = Stream.concat(
-                            lots.stream().map(Unmade::items),
-                            containers.stream().map(Unfilled::items))
-                    .noneMatch(Set::isEmpty);
-            Set<Long> any = isAllTold ? Set.of() : records.lots().items();
-            ofNoOrigin = Stream.concat(
-                            lots.stream().map(lot -> Lacks.ofUnmade(lot.orOfAny(any))),
-                            containers.stream().map(one -> Lacks.ofUnfilled(one.orOfAny(any))))
-                    .toList();
+            ofNoOrigin = lots.isEmpty() && containers.isEmpty() ? List.of() : ofNoOrigin(lots, containers);
         }
         return ofNoOrigin;
+    }
+
+    private List<Lack> ofNoOrigin(List<Unmade> lots, List<Unfilled> containers) {
+        Sources sources = new Sources(records);
+        return Stream.concat(
+                        lots.stream().map(lot -> Lacks.ofUnmade(lot, sources.of(lot.items()))),
+                        containers.stream()
+                                .map(one -> Lacks.ofUnfilled(
+                                        one, one.items().isEmpty() ? sources.of(one.items()) : one.items())))
+                .toList();
     }
 
     public void learnRuns(Collection<RunDemand> wanted) {
@@ -159,6 +176,11 @@ public final class Gaps {
             place(lacks.of(
                     mayLack(demands(records.demands().demandingRuns(missing)).flatMap(item -> item.ofRuns(missing)))));
         }
+    }
+
+    /** A run, and those that may have been done on what was on a carrier with it. */
+    Stream<Happening> withThoseAlong(Happening run) {
+        return Stream.concat(Stream.of(run), candidates.alongWith(run));
     }
 
     private Stream<UnitDemands> demands(Collection<Long> demanding) {

@@ -42,6 +42,19 @@ record Lack(
         return new Lack(Set.of(), Set.of(run), where, null, where.at(), Long.MAX_VALUE, null);
     }
 
+    /**
+     * What else was done on the carrier on which such a run was done, if it was, since it may have lain there from then
+     * on; {@code within} is when the run must have been done.
+     */
+    static Lack ofTray(RunDemand run, Happening where, Moment within) {
+        return new Lack(Set.of(), Set.of(run), where, null, within, Long.MAX_VALUE, null);
+    }
+
+    /** Whether it is what went along with a run that is lacking, not the run. */
+    boolean isOfTray() {
+        return !runs.isEmpty() && !present.equals(where.at());
+    }
+
     static Lack ofChild(Set<Long> items, Happening where, String position, Moment present, long until) {
         return new Lack(items, Set.of(), where, position, present, until, null);
     }
@@ -64,6 +77,11 @@ record Lack(
     /** The parent that lacks a record of a child. */
     TraceRef parent() {
         return where.units().iterator().next();
+    }
+
+    /** The lot or container of which it is not recorded what went into it. */
+    TraceRef ofMade() {
+        return where.node();
     }
 
     /** When a lot that is lacking had to be there. */

@@ -106,15 +106,15 @@ public final class Lacks {
     }
 
     /** What a container may be filled with if no record tells. */
-    static Lack ofUnfilled(Unfilled one) {
+    static Lack ofUnfilled(Unfilled one, Set<Long> items) {
         Moment before = new Moment(Long.MIN_VALUE, one.last().late());
-        return Lack.ofComponent(one.items(), making(TraceRef.container(one.container()), 0, before));
+        return Lack.ofComponent(items, making(TraceRef.container(one.container()), 0, before));
     }
 
     /** What a lot of which no record tells where it came from may be, or may be made of. */
-    static Lack ofUnmade(Unmade lot) {
+    static Lack ofUnmade(Unmade lot, Set<Long> items) {
         Moment before = new Moment(Long.MIN_VALUE, lot.first().late());
-        return Lack.ofComponent(lot.items(), making(TraceRef.lot(lot.lot()), 0, before));
+        return Lack.ofComponent(items, making(TraceRef.lot(lot.lot()), 0, before));
     }
 
     private boolean isDemanded(TraceRef unit) {

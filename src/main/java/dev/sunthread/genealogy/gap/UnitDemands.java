@@ -40,7 +40,11 @@ record UnitDemands(long item, List<RouteRevision> routes, List<StructureRevision
                         .flatMap(operation -> operation.demands().stream()
                                 .filter(runs::contains)
                                 .map(run -> new UnitDemand.OfRun(
-                                        item, run, route.times(run), after(route, operation.sequence())))));
+                                        item,
+                                        run,
+                                        route.times(run),
+                                        operation.code(),
+                                        after(route, operation.sequence())))));
     }
 
     private Stream<UnitDemand> material(RouteRevision route, Set<Long> items) {

@@ -1,10 +1,10 @@
 package dev.sunthread.genealogy.gap;
 
-import dev.sunthread.genealogy.Certainty;
 import dev.sunthread.genealogy.demand.InForce;
 import dev.sunthread.genealogy.demand.RouteRevision;
 import dev.sunthread.genealogy.demand.RunDemand;
 import dev.sunthread.genealogy.demand.StructureRevision;
+import dev.sunthread.genealogy.records.Happening;
 import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.kernel.TraceKind;
 import java.util.ArrayList;
@@ -63,12 +63,23 @@ final class UnitLacks {
     }
 
     private Stream<Lack> run(RouteRevision route, RouteRevision.Operation operation, RunDemand demand) {
-        return unrecorded(route, operation)
-                .filter(window -> isInForce(route, window) && !wasDone(demand, route))
+        Stream<Moment> windows = wasDone(demand, route)
+                ? course.windowsSinceSteps(route, operation, demand).stream()
+                : unrecorded(route, operation);
+        return windows.filter(window -> isInForce(route, window))
                 .filter(window -> course.deviations().stream()
                         .noneMatch(deviation -> deviation.excuses(course.unit(), operation.code(), null)
                                 && demand.equals(deviation.run())))
-                .map(window -> Lack.ofRun(demand, course.unrecorded(window, operation.code(), demand, route.entry())));
+                .flatMap(window -> run(route, operation, demand, window));
+    }
+
+    private Stream<Lack> run(RouteRevision route, RouteRevision.Operation operation, RunDemand demand, Moment window) {
+        Lack lack = Lack.ofRun(demand, course.unrecorded(window, operation.code(), demand, route.entry()));
+        if (demand.run() != TraceKind.CURE_RUN) {
+            return Stream.of(lack);
+        }
+        Moment since = new Moment(Math.min(course.signs().first(), window.early()), Long.MAX_VALUE);
+        return Stream.of(lack, Lack.ofTray(demand, course.unrecorded(since, null, demand, route.entry()), window));
     }
 
     private Stream<Moment> unrecorded(RouteRevision route, RouteRevision.Operation operation) {
@@ -79,13 +90,7 @@ final class UnitLacks {
 
     // an operation that demands what another one does too needs a run of its own
     private boolean wasDone(RunDemand demand, RouteRevision route) {
-        long done = course.given().stream()
-                .filter(one -> demand.equals(one.happening().under()) && one.certainty() == Certainty.CERTAIN)
-                .filter(one -> demand.run() == TraceKind.CURE_RUN
-                        || one.happening().units().contains(course.unit()))
-                .map(one -> one.happening().node())
-                .distinct()
-                .count();
+        long done = course.runs(demand).map(Happening::node).distinct().count();
         return done >= route.times(demand);
     }
 

@@ -67,6 +67,13 @@ final class DemandHistory implements DemandRecords {
             WHERE %%s = ANY (:items) AND %s
             """.formatted(Known.at("r.entry"));
 
+    private static final String ALTERNATES = """
+            SELECT a.alternate FROM catalog.route_alternate a WHERE a.item = ANY (:items) AND %1$s
+            UNION SELECT a.item FROM catalog.route_alternate a WHERE a.alternate = ANY (:items) AND %1$s
+            UNION SELECT q.item FROM catalog.structure_position p JOIN catalog.structure_position q USING (entry, position)
+              WHERE p.item = ANY (:items) AND %2$s
+            """.formatted(Known.at("a.entry"), Known.at("p.entry"));
+
     private static final String DEVIATIONS = """
             SELECT d.unit, d.lot, d.operation, d.position, d.item, d.recipe, d.specification FROM quality.deviation d
             WHERE (d.unit = ANY (:units) OR d.lot = ANY (:lots)) AND %s
@@ -152,6 +159,13 @@ final class DemandHistory implements DemandRecords {
     @Override
     public Set<Long> componentsOf(Collection<Long> items) {
         return items(FORMULAS.formatted("p.item", "r.item"), items);
+    }
+
+    @Override
+    public Set<Long> alternatesOf(Collection<Long> items) {
+        Set<Long> all = items(ALTERNATES, items);
+        all.addAll(items);
+        return all;
     }
 
     private Set<Long> items(String sql, Collection<Long> items) {

@@ -115,7 +115,8 @@ final class HappeningHistory implements HappeningRecords {
                 clocks.told(station, row.getLong(3)),
                 clocks.told(station, row.getLong(4)),
                 units(row, 6),
-                row.getString(5));
+                row.getString(5),
+                station);
     }
 
     private List<Happening> runs(TraceKind kind, String sql, String entries, Map<String, Object> params) {
@@ -136,7 +137,8 @@ final class HappeningHistory implements HappeningRecords {
                 units(row, 7),
                 Sql.numbers(row, 8).stream().map(TraceRef::carrier).collect(Collectors.toSet()),
                 null,
-                new RunDemand(kind, row.getLong(5)));
+                new RunDemand(kind, row.getLong(5)),
+                station);
     }
 
     private static Set<TraceRef> units(ResultSet row, int column) throws SQLException {

@@ -38,14 +38,38 @@ final class LackHistory {
             WHERE u.item = :item AND (NOT own.took OR own.was_done IS NOT TRUE AND %s)
             """.formatted(SurelyKnown.LINE, SurelyKnown.at("s.entry"), TOLD_LATER);
 
+    /**
+     * A run counts for a step of the operation if it surely began after that did, and before any step of a later
+     * operation that may have been done after it; whatever step was ever told counts.
+     */
     private static final String RUN = """
             WITH %s,
-            own AS (
-              SELECT r.unit, count(DISTINCT r.run) FILTER (WHERE %s) AS done
-              FROM (%%s) r CROSS JOIN line LEFT JOIN ledger.withdrawal w ON w.target = r.entry GROUP BY r.unit)
+            slack AS MATERIALIZED (
+              SELECT make_interval(secs => 2 * coalesce(max(v.clock_uncertainty), 0)) AS slack
+              FROM catalog.station_revision v),
+            known AS MATERIALIZED (
+              SELECT DISTINCT r.unit, r.run, r.started_at
+              FROM (%%s) r CROSS JOIN line LEFT JOIN ledger.withdrawal w ON w.target = r.entry WHERE %s),
+            own AS (SELECT k.unit, count(DISTINCT k.run) AS done FROM known k GROUP BY k.unit),
+            told AS MATERIALIZED (
+              SELECT su.unit, s.started_at, s.operation FROM production.step_unit su JOIN production.step s USING (entry)
+              JOIN production.unit u ON u.id = su.unit AND u.item = :item
+              WHERE s.operation = :operation OR s.operation = ANY (:later)),
+            spans AS (
+              SELECT s.unit, s.started_at, min(l.started_at) AS next_at FROM told s CROSS JOIN slack
+              LEFT JOIN told l ON l.unit = s.unit AND l.operation = ANY (:later)
+                AND l.started_at >= s.started_at - slack.slack
+              WHERE s.operation = :operation GROUP BY s.unit, s.started_at),
+            met AS (
+              SELECT DISTINCT e.unit, e.started_at FROM spans e CROSS JOIN slack
+              JOIN known k ON k.unit = e.unit AND k.started_at >= e.started_at + slack.slack
+                AND (e.next_at IS NULL OR k.started_at + slack.slack < e.next_at)),
+            unmet AS (
+              SELECT DISTINCT e.unit FROM spans e LEFT JOIN met m USING (unit, started_at) WHERE m.unit IS NULL)
             SELECT u.id FROM production.unit u LEFT JOIN own ON own.unit = u.id
-            LEFT JOIN unnest(:twice::bigint[]) t(unit) ON t.unit = u.id
-            WHERE u.item = :item AND (coalesce(own.done, 0) < :times OR t.unit IS NOT NULL) AND %s
+            LEFT JOIN unnest(:twice::bigint[]) t(unit) ON t.unit = u.id LEFT JOIN unmet n ON n.unit = u.id
+            WHERE u.item = :item AND %s
+              AND (coalesce(own.done, 0) < :times OR t.unit IS NOT NULL OR n.unit IS NOT NULL)
             """.formatted(SurelyKnown.LINE, SurelyKnown.at("r.entry"), TOLD_LATER);
 
     /**
@@ -53,7 +77,7 @@ final class LackHistory {
      * nothing put in its place meanwhile. The slack is what the clocks of two stations may differ by.
      */
     private static final String ON_CARRIERS = """
-            SELECT c.entry, c.run, l.unit
+            SELECT c.entry, c.run, l.unit, c.started_at
             FROM cure.run_record c JOIN cure.run_carrier m USING (entry) CROSS JOIN line CROSS JOIN (
               SELECT make_interval(secs => 2 * coalesce(max(v.clock_uncertainty), 0)) AS slack
               FROM catalog.station_revision v) k
@@ -74,13 +98,13 @@ final class LackHistory {
             """.formatted(SurelyKnown.at("l.entry"));
 
     private static final String CURE = RUN.formatted("""
-            SELECT c.entry, c.run, m.unit FROM cure.run_record c JOIN cure.run_unit m USING (entry)
+            SELECT c.entry, c.run, m.unit, c.started_at FROM cure.run_record c JOIN cure.run_unit m USING (entry)
             WHERE c.recipe = :definition
             UNION ALL
             """ + ON_CARRIERS);
 
     private static final String TEST = RUN.formatted(
-            "SELECT t.entry, t.run, t.unit FROM electrical.run_record t WHERE t.specification = :definition");
+            "SELECT t.entry, t.run, t.unit, t.started_at FROM electrical.run_record t WHERE t.specification = :definition");
 
     private static final String CHILDREN = """
             WITH %s,
@@ -127,8 +151,9 @@ final class LackHistory {
         }
         if (demand instanceof UnitDemand.OfRun run) {
             boolean isCure = run.run().run() == TraceKind.CURE_RUN;
-            return read(
-                    isCure ? CURE : TEST, demand, Map.of("definition", run.run().definition(), "times", run.times()));
+            Map<String, Object> own =
+                    Map.of("definition", run.run().definition(), "times", run.times(), "operation", run.operation());
+            return read(isCure ? CURE : TEST, demand, own);
         }
         Set<String> positions = ((UnitDemand.OfChildren) demand).positions();
         return read(CHILDREN, demand, Map.of("positions", positions.toArray(String[]::new)));

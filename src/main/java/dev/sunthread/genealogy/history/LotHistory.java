@@ -12,10 +12,12 @@ import dev.sunthread.ledger.Known;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
@@ -96,15 +98,51 @@ final class LotHistory implements LotRecords {
             """.formatted(
                     Sql.micros("e.ended_at"), Known.at("e.entry"), Sql.micros("t.at"), Known.at("t.entry"), SIGNS);
 
+    /** Of what the lot {@code l.id} may be by where it was: what else was at its positions, or goes into its places. */
+    private static final String ITEMS_BY_PLACE = """
+            SELECT u.item FROM materials.charge c JOIN production.step_use u ON u.position = c.position
+              WHERE c.lot = l.id AND %1$s AND %2$s
+            UNION SELECT o.item FROM materials.charge c JOIN materials.charge d ON d.position = c.position
+              JOIN materials.lot_origin o ON o.lot = d.lot
+              WHERE c.lot = l.id AND o.item IS NOT NULL AND %1$s AND %3$s AND %4$s
+            UNION SELECT q.item FROM production.installation i JOIN production.parent_position p ON p.id = i.parent_position
+              JOIN production.unit n ON n.id = p.parent JOIN catalog.structure_revision r ON r.item = n.item
+              JOIN catalog.structure_position q ON q.entry = r.entry AND q.position = p.position
+              WHERE i.child_lot = l.id AND %5$s AND %6$s
+            """.formatted(
+                    Known.at("c.entry"),
+                    Known.at("u.entry"),
+                    Known.at("d.entry"),
+                    Known.at("o.entry"),
+                    Known.at("i.entry"),
+                    Known.at("r.entry"));
+
+    private static final String MADE_OF = """
+            SELECT DISTINCT o.item, NULL::bigint FROM materials.lot_origin o WHERE o.item IS NOT NULL AND %1$s
+            UNION SELECT o.item, s.item FROM materials.lot_component c JOIN materials.lot_origin o ON o.lot = c.lot
+              JOIN materials.lot_origin s ON s.lot = c.component
+              WHERE o.item IS NOT NULL AND s.item IS NOT NULL AND %1$s AND %2$s AND %3$s
+            """.formatted(Known.at("o.entry"), Known.at("c.entry"), Known.at("s.entry"));
+
+    private static final String MIXED =
+            """
+            SELECT o.item FROM catalog.position_mixing_back b JOIN materials.charge c USING (position)
+              JOIN materials.lot_origin o ON o.lot = c.lot WHERE o.item IS NOT NULL AND %1$s AND %2$s AND %3$s
+            UNION SELECT u.item FROM catalog.position_mixing_back b JOIN production.step_use u USING (position)
+              WHERE %1$s AND %4$s
+            """.formatted(Known.at("b.entry"), Known.at("c.entry"), Known.at("o.entry"), Known.at("u.entry"));
+
     private static final String UNMADE = """
-            SELECT l.id, s.first_at, (SELECT array_agg(DISTINCT k.item) FROM (
+            SELECT l.id, s.first_at, coalesce((SELECT array_agg(DISTINCT k.item) FROM (
               SELECT u.item FROM production.step_use u WHERE u.lot = l.id AND %s
-              UNION SELECT o.item FROM materials.lot_origin o WHERE o.lot = l.id AND o.item IS NOT NULL AND %s) k)
+              UNION SELECT o.item FROM materials.lot_origin o WHERE o.lot = l.id AND o.item IS NOT NULL AND %s) k),
+              (SELECT array_agg(DISTINCT k.item) FROM (%s) k))
             FROM materials.lot l CROSS JOIN LATERAL (SELECT min(%s) AS first_at FROM (%s) t WHERE %s) s
             WHERE s.first_at IS NOT NULL AND NOT EXISTS (SELECT FROM materials.lot_origin o WHERE o.lot = l.id AND NOT %s AND %s)
             """.formatted(
                     Known.at("u.entry"),
                     Known.at("o.entry"),
+                    ITEMS_BY_PLACE,
                     Sql.micros("t.at"),
                     SIGNS_OR_REMOVALS.replace("l.lot", "l.id"),
                     Known.at("t.entry"),
@@ -194,6 +232,24 @@ final class LotHistory implements LotRecords {
     @Override
     public List<Unfilled> unfilled() {
         return containers.unfilled();
+    }
+
+    @Override
+    public Map<Long, Set<Long>> madeOf() {
+        Map<Long, Set<Long>> made = new HashMap<>();
+        jdbc.sql(MADE_OF).param("cutoff", cutoff).query(row -> {
+            Set<Long> of = made.computeIfAbsent(row.getLong(1), any -> new HashSet<>());
+            Optional.ofNullable(Sql.optional(row, 2)).ifPresent(of::add);
+        });
+        return made;
+    }
+
+    @Override
+    public Set<Long> itemsMixed() {
+        return new HashSet<>(jdbc.sql(MIXED)
+                .param("cutoff", cutoff)
+                .query((row, number) -> row.getLong(1))
+                .list());
     }
 
     @Override

@@ -95,6 +95,18 @@ public final class SignHistory implements SignRecords {
                         .toList();
     }
 
+    @Override
+    public List<UnitSigns> thereBy(long instant) {
+        return jdbc
+                .sql(SIGNS.formatted("true"))
+                .param("cutoff", cutoff)
+                .query((row, number) -> signs(row))
+                .list()
+                .stream()
+                .filter(signs -> signs.first() <= instant)
+                .toList();
+    }
+
     // what is tracked by lot has no units, and most that is lacking is
     private boolean noneIsOf(Collection<Long> items) {
         return jdbc.sql("SELECT u.id FROM production.unit u WHERE u.item = ANY (:ids) LIMIT 1")

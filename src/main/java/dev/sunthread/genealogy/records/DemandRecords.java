@@ -29,6 +29,9 @@ public interface DemandRecords {
     /** What the formulas of these items demand, of those that are tracked by lot. */
     Set<Long> componentsOf(Collection<Long> items);
 
+    /** What is approved for use in place of one of these, or which one of these may stand in for; themselves too. */
+    Set<Long> alternatesOf(Collection<Long> items);
+
     /** As {@link #mixedOf}, and what is mixed of those, at any depth. */
     default Set<Long> allMixedOf(Collection<Long> components) {
         return atAnyDepth(components, this::mixedOf);

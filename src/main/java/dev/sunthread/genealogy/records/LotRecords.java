@@ -3,6 +3,7 @@ package dev.sunthread.genealogy.records;
 import dev.sunthread.kernel.TraceRef;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /** Reads how lots and containers came to be, and how long they were in the plant. */
@@ -37,6 +38,12 @@ public interface LotRecords {
 
     /** Every container of which there is a sign and no record that fills it. */
     List<Unfilled> unfilled();
+
+    /** How lots of each item are recorded to have come about: the items they were made of, none of what was received. */
+    Map<Long, Set<Long>> madeOf();
+
+    /** Every item of what was loaded at a position that mixes, and may have been unloaded as anything. */
+    Set<Long> itemsMixed();
 
     /** Every item that a lot is recorded as. */
     Set<Long> items();

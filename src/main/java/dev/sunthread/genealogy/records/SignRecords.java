@@ -14,6 +14,9 @@ public interface SignRecords {
     /** Units of these items that may have been in the plant, and not in a recorded place, at some time of the window. */
     List<UnitSigns> thatMayHaveBeenFree(Collection<Long> items, Moment window);
 
+    /** Every unit of which the first sign may be this early. */
+    List<UnitSigns> thereBy(long instant);
+
     /** Units that may lack something of what is demanded: all but those that surely have it, or don't need it yet. */
     Set<Long> thatMayLack(Collection<UnitDemand> demands);
 

@@ -9,10 +9,4 @@ import java.util.Set;
  * @param items the items it was used as, and those of the lots it was named with; none if nothing tells
  * @param last the last sign of it
  */
-public record Unfilled(long container, Set<Long> items, Moment last) {
-
-    /** The same, of any of these items if nothing tells which it is. */
-    public Unfilled orOfAny(Set<Long> all) {
-        return items.isEmpty() ? new Unfilled(container, all, last) : this;
-    }
-}
+public record Unfilled(long container, Set<Long> items, Moment last) {}

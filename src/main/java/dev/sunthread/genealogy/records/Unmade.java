@@ -9,10 +9,4 @@ import java.util.Set;
  * @param items the items it was used as, or is recorded as, none if nothing tells
  * @param first the first sign of it
  */
-public record Unmade(long lot, Set<Long> items, Moment first) {
-
-    /** The same, of any of these items if nothing tells which it is. */
-    public Unmade orOfAny(Set<Long> all) {
-        return items.isEmpty() ? new Unmade(lot, all, first) : this;
-    }
-}
+public record Unmade(long lot, Set<Long> items, Moment first) {}

@@ -23,8 +23,10 @@ import java.time.OffsetDateTime;
 import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -61,6 +63,11 @@ public final class ScopeHistory {
             GROUP BY r.lot
             """.formatted(Known.at("r.entry"), Known.at("q.entry"));
 
+    private static final String ITEMS_OF_SUPPLIER_LOT = """
+            SELECT r.item FROM materials.receipt r JOIN materials.receipt_supplier_lot s USING (entry)
+            WHERE s.supplier_lot = :named AND %s
+            """.formatted(Known.at("r.entry"));
+
     private static final String CURES = """
             SELECT r.run, min(%s) FROM cure.run_record r JOIN catalog.equipment e ON e.id = r.equipment
             WHERE e.code = :equipment AND r.started_at <= :to AND r.ended_at >= :from AND %s GROUP BY r.run
@@ -77,6 +84,7 @@ public final class ScopeHistory {
     private final KnownNames names;
     private final JudgedRuns judged;
     private final Containment containment;
+    private final Unreceived unreceived;
 
     ScopeHistory(JdbcClient jdbc, long cutoff, JudgedRuns judged) {
         this.jdbc = jdbc;
@@ -84,6 +92,7 @@ public final class ScopeHistory {
         this.clocks = new Clocks(jdbc, cutoff);
         this.names = new KnownNames(jdbc, cutoff);
         this.judged = judged;
+        this.unreceived = new Unreceived(jdbc, cutoff);
         this.containment =
                 new Containment(new PlacementHistory(jdbc, cutoff, clocks), new SignHistory(jdbc, cutoff, clocks));
     }
@@ -186,7 +195,7 @@ public final class ScopeHistory {
         if (found.isEmpty()) {
             throw unknown("Supplier lot " + supplierLot);
         }
-        return found;
+        return withUnreceived(found, ITEMS_OF_SUPPLIER_LOT, supplierLot, Long.MIN_VALUE);
     }
 
     private List<Suspect> received(Scope.Received received) {
@@ -194,11 +203,23 @@ public final class ScopeHistory {
         Map<String, Object> params = new HashMap<>(window(received.window()));
         params.put("item", received.item());
         params.put("supplier", received.supplier());
-        return jdbc.sql(RECEIVED)
+        List<Suspect> found = jdbc.sql(RECEIVED)
                 .params(params)
                 .param("cutoff", cutoff)
                 .query((row, number) -> Suspect.sinceEver(TraceRef.lot(row.getLong(1))))
                 .list();
+        long since = told(received.window().from(), Moment.SINCE_EVER).early();
+        return withUnreceived(found, "SELECT id FROM catalog.item WHERE number = :named", received.item(), since);
+    }
+
+    private List<Suspect> withUnreceived(List<Suspect> found, String items, String named, long since) {
+        Set<Long> ofItems = new HashSet<>(jdbc.sql(items)
+                .param("named", named)
+                .param("cutoff", cutoff)
+                .query((row, number) -> row.getLong(1))
+                .list());
+        return Stream.concat(found.stream(), unreceived.of(ofItems, since).stream())
+                .toList();
     }
 
     private List<Suspect> onCarrier(Scope.Carrier carrier) {

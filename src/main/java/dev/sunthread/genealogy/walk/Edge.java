@@ -60,7 +60,10 @@ public record Edge(
     /** Whether it takes matter out of a unit for good: it stays where it went, though what it came through may leave. */
     public boolean takesOut() {
         return from.kind() == TraceKind.UNIT
-                && (to.kind() == TraceKind.LOT || to.kind() == TraceKind.CONTAINER || to.kind() == TraceKind.KEPT_LINE);
+                && (to.kind() == TraceKind.LOT
+                        || to.kind() == TraceKind.CONTAINER
+                        || to.kind() == TraceKind.KEPT_LINE
+                        || to.kind() == TraceKind.RECOVERY_GAP);
     }
 
     /** The same crossing with a stay that ends: a lot-tracked part that can be taken out of its position. */

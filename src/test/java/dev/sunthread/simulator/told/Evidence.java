@@ -253,11 +253,44 @@ final class Evidence {
 
     /** Whether the unit's route demands the run's recipe, which it went through once, and it moved on since. */
     boolean cureIsDemanded(Heat.End run, String unit, List<Draft> by) {
-        return truly.count(unit, run.recipe()) == 1
+        return (truly.count(unit, run.recipe()) == 1 || isOnlyOneSinceStep(run, unit, by))
                 && Layout.route(itemOf(unit)).stream()
                         .filter(operation -> run.recipe().equals(operation.cure()))
                         .map(Operation::code)
                         .anyMatch(operation -> movesOn(indexOf(run), unit, operation, by));
+    }
+
+    // a run before the step, or after the next operation, is not what the step demands
+    private boolean isOnlyOneSinceStep(Heat.End run, String unit, List<Draft> by) {
+        int rank = Layout.rankOfCure(itemOf(unit), run.recipe());
+        Optional<Draft> step = drafts.stream()
+                .filter(draft -> draft.isRecorded()
+                        && draft.happening instanceof Work.Step done
+                        && done.units().contains(unit)
+                        && Layout.rank(itemOf(unit), done.operation()) == rank
+                        && done.at() <= run.begin().at())
+                .reduce((earlier, later) -> later);
+        Optional<Draft> next = drafts.stream()
+                .filter(draft -> draft.isRecorded()
+                        && draft.happening instanceof Work.Step done
+                        && done.units().contains(unit)
+                        && Layout.rank(itemOf(unit), done.operation()) > rank
+                        && done.start() >= run.at())
+                .findFirst();
+        if (rank < 0 || step.isEmpty() || next.isEmpty()) {
+            return false;
+        }
+        long from = ((Work.Step) step.get().happening).start();
+        long to = ((Work.Step) next.get().happening).start();
+        boolean isOnly = truly.under(unit, run.recipe()).stream()
+                .noneMatch(other -> other != run
+                        && other.begin().at() >= from
+                        && other.begin().at() <= to);
+        if (isOnly) {
+            by.add(step.get());
+            by.add(next.get());
+        }
+        return isOnly;
     }
 
     boolean cureIsDemanded(Heat.End run, Iterable<String> members) {

@@ -32,6 +32,12 @@ public enum Fault {
     LOST_RECEIPT,
     /** How a lot came about is missing, not only where it was bought. */
     LOST_MAKING,
+    /** That material was taken out of a unit into a lot is missing, and another record names the lot. */
+    LOST_RECOVERY,
+    /** That a lot went on as another item is missing, in a plant that regrades. */
+    LOST_REGRADE,
+    /** That a position that mixes was unloaded as a new lot is missing, and another record names the lot. */
+    LOST_UNLOADING,
     /** What was first filled into containers is missing, and another record names each of them with its lot. */
     LOST_FILLING,
     LOST_BIRTH,
@@ -56,7 +62,11 @@ public enum Fault {
     /** What was put on top of a lot, or into a container that was filled before, is missing. */
     LOST_TOP_UP,
     /** A charge and the discharge before it are missing: only quantities could show it. */
-    UNDETECTABLE_CHARGE;
+    UNDETECTABLE_CHARGE,
+    /** That a child was taken out is missing, and nothing shows that it went elsewhere. */
+    UNDETECTABLE_REMOVAL,
+    /** That a child was put in is missing, and nothing was due of its parent since. */
+    UNDETECTABLE_INSTALLATION;
 
     /** Whether no rule that reads these records can know of it; counted apart. */
     public boolean isCountedApart() {

@@ -59,6 +59,7 @@ final class Faults {
 
     void befall() {
         chance.some(drafts, drafts.size()).forEach(this::vanish);
+        drafts.forEach(this::loseWhatALotIsOf);
         loseWithoutTrace();
         drafts.stream().filter(Draft::isRecorded).forEach(this::blur);
     }
@@ -91,6 +92,18 @@ final class Faults {
         return COUNTED_APART_ONCE.contains(loss) ? new Chance(draft.id.hashCode()) : chance;
     }
 
+    // each draws by itself, so that plants known by their seed stay as they are
+    private void loseWhatALotIsOf(Draft draft) {
+        Fault loss = StoreEvidence.lossOfOrigin(draft);
+        if (loss != null && draft.isRecorded() && !draft.needed) {
+            Chance own = new Chance(draft.id.hashCode());
+            boolean isLost = own.of(rates.of(loss));
+            if ((isLost || own.of(rates.of(Fault.VOIDED_SCAN))) && store.namesWhatCameOut(draft.happening)) {
+                draft.fate = isLost ? Fate.LOST : Fate.TAKEN_BACK;
+            }
+        }
+    }
+
     private @Nullable Fault loss(Draft draft) {
         Fault loss = LOSSES.get(draft.kind);
         if (store.isOnTop(draft)) {
@@ -105,6 +118,7 @@ final class Faults {
     }
 
     private void loseWithoutTrace() {
+        drafts.forEach(this::loseOfPlace);
         for (int i = 0; i < drafts.size(); i++) {
             if (drafts.get(i).kind.equals("discharge") && chance.of(rates.of(Fault.UNDETECTABLE_CHARGE))) {
                 Object station = drafts.get(i).body.get("station");
@@ -117,6 +131,18 @@ final class Faults {
                         .ifPresent(charge -> charge.fate = Fate.LOST);
                 drafts.get(i).fate = Fate.LOST;
             }
+        }
+    }
+
+    private void loseOfPlace(Draft draft) {
+        Fault loss = draft.kind.equals("removal")
+                ? Fault.UNDETECTABLE_REMOVAL
+                : draft.kind.equals("installation") ? Fault.UNDETECTABLE_INSTALLATION : null;
+        if (loss != null
+                && draft.isRecorded()
+                && new Chance(draft.id.hashCode()).of(rates.of(loss))
+                && !evidence.demands(draft)) {
+            draft.fate = Fate.LOST;
         }
     }
 

@@ -9,6 +9,7 @@ import dev.sunthread.simulator.world.Work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /** Finds what else is recorded that shows that a record of what was done in the store is missing. */
 final class StoreEvidence {
@@ -78,15 +79,44 @@ final class StoreEvidence {
         return made(supply).stream().allMatch(this::isKept);
     }
 
+    /** The fault if this is lost and with it all that tells where a lot came from that was not one before. */
+    static @Nullable Fault lossOfOrigin(Draft draft) {
+        if (draft.happening instanceof Supply.Recovery) {
+            return Fault.LOST_RECOVERY;
+        }
+        if (draft.happening instanceof Supply.Relabel relabel && relabel.item() != null) {
+            return Fault.LOST_REGRADE;
+        }
+        return draft.happening instanceof Loading.Discharge off && off.into() != null ? Fault.LOST_UNLOADING : null;
+    }
+
+    /** Whether a record that stays names the lot that came out: if none does, nothing tells that it was there. */
+    boolean namesWhatCameOut(Happening happening) {
+        String lot = happening instanceof Supply.Recovery recovery
+                ? recovery.lot()
+                : happening instanceof Supply.Relabel relabel ? relabel.into() : ((Loading.Discharge) happening).into();
+        return drafts.stream()
+                .filter(draft -> draft.isRecorded() && shows(draft.happening, String.valueOf(lot)))
+                .findFirst()
+                .map(StoreEvidence::keep)
+                .isPresent();
+    }
+
+    private static boolean shows(Happening happening, String lot) {
+        return namesLot(happening, lot) || isDrawn(happening, lot);
+    }
+
+    private static Draft keep(Draft draft) {
+        draft.needed = true;
+        draft.keepsScans = true;
+        return draft;
+    }
+
     private boolean isKept(String lot) {
-        List<Draft> naming = drafts.stream()
-                .filter(draft -> namesLot(draft.happening, lot) || isDrawn(draft.happening, lot))
-                .toList();
+        List<Draft> naming =
+                drafts.stream().filter(draft -> shows(draft.happening, lot)).toList();
         Optional<Draft> kept = naming.stream().filter(Draft::isRecorded).findFirst();
-        kept.ifPresent(draft -> {
-            draft.needed = true;
-            draft.keepsScans = true;
-        });
+        kept.ifPresent(StoreEvidence::keep);
         return kept.isPresent() || naming.stream().noneMatch(draft -> draft.fate == Draft.Fate.TAKEN_BACK);
     }
 

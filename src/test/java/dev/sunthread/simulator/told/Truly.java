@@ -19,6 +19,7 @@ final class Truly {
     private final Map<String, Set<String>> aboard = new HashMap<>();
     private final Map<Happening, List<String>> emptied = new IdentityHashMap<>();
     private final Map<Happening, Set<String>> through = new IdentityHashMap<>();
+    private final List<Heat.End> ends = new ArrayList<>();
     private final Map<String, String> recipes = new HashMap<>();
     private final Map<String, String> items;
     private final World last = new World();
@@ -38,6 +39,7 @@ final class Truly {
             }
             if (happening instanceof Heat.End end) {
                 recipes.put(end.begin().run(), end.recipe());
+                ends.add(end);
             }
             last.happens(happening);
             running.forEach(
@@ -72,6 +74,15 @@ final class Truly {
         return last.runsThrough(unit).stream()
                 .filter(run -> recipe.equals(recipes.get(run)))
                 .count();
+    }
+
+    /** The runs under a recipe that a unit has been through, by itself or inside another. */
+    List<Heat.End> under(String unit, String recipe) {
+        Set<String> through = Set.copyOf(last.runsThrough(unit));
+        return ends.stream()
+                .filter(end -> recipe.equals(end.recipe())
+                        && through.contains(end.begin().run()))
+                .toList();
     }
 
     /** Runs recorded after one record that the unit was in, and that began before another. */

@@ -95,7 +95,11 @@ final class Writer {
                     parts);
         }
         if (supply instanceof Supply.Relabel one) {
-            return draft(one, "relabel", null, "lot", names.of(one.lot()), "into", names.of(one.into()));
+            Map<String, Object> body = body("lot", names.of(one.lot()), "into", names.of(one.into()));
+            if (one.item() != null) {
+                body.put("item", names.of(one.item()));
+            }
+            return draft(one, one.item() == null ? "relabel" : "regrade", null, body);
         }
         if (supply instanceof Supply.Ending one) {
             return draft(one, "lot-ending", null, "lot", names.of(one.lot()), "why", "used-up");

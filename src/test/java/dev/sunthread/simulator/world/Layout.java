@@ -15,6 +15,11 @@ public final class Layout {
     /** What may be taken in instead of what, where a route or formula names the first. */
     public static final Map<String, String> ALTERNATES = Map.of("ADH", "ADB");
 
+    /** The item that one may be regraded to, if there is one. */
+    public static @Nullable String otherGrade(String item) {
+        return item.equals("ADH") ? "ADB" : item.equals("ADB") ? "ADH" : null;
+    }
+
     public static final Map<String, List<String>> POSITIONS = Map.of(
             "BOND", List.of("V1", "V2"),
             "PRIME", List.of("P1"),
@@ -77,6 +82,15 @@ public final class Layout {
         List<Operation> route = route(item);
         return IntStream.range(0, route.size())
                 .filter(i -> route.get(i).code().equals(operation))
+                .findFirst()
+                .orElse(-1);
+    }
+
+    /** The place in the route of an item of the operation that demands a cure, from 0; -1 if none does. */
+    public static int rankOfCure(String item, String recipe) {
+        return route(item).stream()
+                .filter(operation -> recipe.equals(operation.cure()))
+                .map(operation -> rank(item, operation.code()))
                 .findFirst()
                 .orElse(-1);
     }

@@ -46,8 +46,9 @@ public sealed interface Supply extends Happening {
         }
     }
 
-    /** A lot goes on under another number. */
-    record Relabel(long at, String lot, String into) implements Supply {
+    /** A lot goes on under another number, or as another item if one is given. */
+    record Relabel(
+            long at, String lot, String into, @Nullable String item) implements Supply {
         @Override
         public void happenIn(World world) {
             world.matter(Thing.lot(into)).take(world.matter(Thing.lot(lot)));
