@@ -8,6 +8,7 @@ import dev.sunthread.genealogy.records.Happening;
 import dev.sunthread.genealogy.records.LotSpan;
 import dev.sunthread.genealogy.records.Records;
 import dev.sunthread.genealogy.records.UnitSigns;
+import dev.sunthread.genealogy.walk.Edge;
 import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.kernel.TraceRef;
 import java.util.Collection;
@@ -141,7 +142,24 @@ public final class Candidates {
     private Stream<Gap.Candidate> free(List<UnitSigns> units, Lack lack) {
         return units.stream()
                 .filter(unit -> !lack.where().units().contains(unit.node()) && mayBeFree(unit, lack.present()))
-                .map(unit -> new Gap.Candidate(unit.node(), Moment.at(unit.first()), Moment.NEVER));
+                .map(unit -> candidate(unit, lack.present()));
+    }
+
+    // it came after it surely was elsewhere, and was gone before it surely is again
+    private Gap.Candidate candidate(UnitSigns unit, Moment window) {
+        long from = unit.first();
+        long to = Long.MAX_VALUE;
+        for (Edge stay : containment.parents().of(unit.node())) {
+            boolean sure = stay.certainty() == Certainty.CERTAIN
+                    && stay.begin().late() < stay.stayEnd().early();
+            if (sure && stay.stayEnd().early() <= window.early()) {
+                from = Math.max(from, stay.stayEnd().early());
+            }
+            if (sure && stay.begin().late() > window.late()) {
+                to = Math.min(to, stay.begin().late());
+            }
+        }
+        return new Gap.Candidate(unit.node(), Moment.at(from), Moment.at(to));
     }
 
     private boolean mayBeFree(UnitSigns unit, Moment window) {

@@ -13,6 +13,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * One set of candidates, any of which may be what some records lack. Its number follows from the set, so that both
@@ -21,9 +22,14 @@ import java.util.TreeSet;
 final class Gap {
 
     /** What may have been it, and from when to when. */
-    record Candidate(TraceRef node, Moment from, Moment to) {}
+    record Candidate(TraceRef node, Moment from, Moment to) {
 
-    static final Set<TraceKind> KINDS = Set.of(TraceKind.GAP, TraceKind.INSIDE_GAP, TraceKind.AROUND_GAP);
+        /** From its first instant to its last, both included. */
+        Moment time() {
+            long first = from.early();
+            return new Moment(first, Math.max(first, to.justBefore().late()));
+        }
+    }
 
     private final Set<Long> items;
     private final Set<RunDemand> runs;
@@ -45,18 +51,12 @@ final class Gap {
         return new TraceRef(TraceKind.GAP, number);
     }
 
-    /** The same candidates, as what may have been inside while something acted on the parent. */
-    TraceRef inside() {
-        return new TraceRef(TraceKind.INSIDE_GAP, number);
-    }
-
-    /** What a candidate may have been in while something acted on the candidate. */
-    TraceRef around() {
-        return new TraceRef(TraceKind.AROUND_GAP, number);
-    }
-
-    boolean isOfChild() {
-        return lacks.stream().anyMatch(Lack::isOfChild);
+    /** Where and when one of the candidates was, if it is a child that is not recorded. */
+    Stream<Vacancy> vacancies() {
+        return lacks.stream()
+                .filter(Lack::isOfChild)
+                .map(lack -> Vacancy.of(this, lack))
+                .distinct();
     }
 
     Set<Long> items() {
@@ -71,11 +71,16 @@ final class Gap {
         return candidates;
     }
 
+    /** The same of one node. */
+    Stream<Candidate> candidates(TraceRef node) {
+        return candidates.stream().filter(candidate -> candidate.node().equals(node));
+    }
+
     Set<Lack> lacks() {
         return lacks;
     }
 
-    private static long number(String spelled) {
+    static long number(String spelled) {
         try {
             byte[] hash = MessageDigest.getInstance("SHA-256").digest(spelled.getBytes(StandardCharsets.UTF_8));
             return ByteBuffer.wrap(hash).getLong();
