@@ -9,10 +9,14 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -34,7 +38,9 @@ final class Gap {
     private final Set<Long> items;
     private final Set<RunDemand> runs;
     private final List<Candidate> candidates;
+    private final Map<TraceRef, List<Candidate>> byNode;
     private final Set<Lack> lacks = new HashSet<>();
+    private final Map<TraceRef, Set<Vacancy>> vacancies = new HashMap<>();
     private final long number;
 
     Gap(Lack lack, List<Candidate> candidates) {
@@ -44,6 +50,7 @@ final class Gap {
                 .sorted(Comparator.comparing(Candidate::node)
                         .thenComparing(one -> one.from().early()))
                 .toList();
+        this.byNode = this.candidates.stream().collect(Collectors.groupingBy(Candidate::node));
         this.number = number(lack.isOfChild() + " " + new TreeSet<>(items) + runs + this.candidates);
     }
 
@@ -53,10 +60,7 @@ final class Gap {
 
     /** Where and when one of the candidates was, if it is a child that is not recorded. */
     Stream<Vacancy> vacancies() {
-        return lacks.stream()
-                .filter(Lack::isOfChild)
-                .map(lack -> Vacancy.of(this, lack))
-                .distinct();
+        return vacancies.values().stream().flatMap(Set::stream);
     }
 
     Set<Long> items() {
@@ -71,13 +75,26 @@ final class Gap {
         return candidates;
     }
 
-    /** The same of one node. */
-    Stream<Candidate> candidates(TraceRef node) {
-        return candidates.stream().filter(candidate -> candidate.node().equals(node));
+    /** What this node tells of itself as a candidate: from when to when it may have been it. */
+    List<Candidate> candidates(TraceRef node) {
+        return byNode.getOrDefault(node, List.of());
+    }
+
+    void add(Lack lack) {
+        if (lacks.add(lack) && lack.isOfChild()) {
+            vacancies
+                    .computeIfAbsent(lack.parent(), any -> new LinkedHashSet<>())
+                    .add(Vacancy.of(this, lack));
+        }
     }
 
     Set<Lack> lacks() {
         return lacks;
+    }
+
+    /** The same in this parent. */
+    Set<Vacancy> vacancies(TraceRef parent) {
+        return vacancies.getOrDefault(parent, Set.of());
     }
 
     static long number(String spelled) {

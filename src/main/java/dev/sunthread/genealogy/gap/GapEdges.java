@@ -68,9 +68,8 @@ public final class GapEdges {
         Set<Gap> lacking = gaps.of(companions, reaching);
         return Stream.of(
                         effects(lacking),
-                        lacking.stream()
-                                .flatMap(Gap::vacancies)
-                                .filter(vacancy -> companions.contains(vacancy.parent()))
+                        companions.stream()
+                                .flatMap(unit -> lacking.stream().flatMap(gap -> gap.vacancies(unit).stream()))
                                 .flatMap(vacancies::outOfAround),
                         companions.stream()
                                 .flatMap(unit -> gaps.ofCandidate(unit).stream())
@@ -92,8 +91,7 @@ public final class GapEdges {
         Map<TraceRef, Set<Gap>> inside = gaps.insideOf(targets(those));
         return those.stream()
                 .flatMap(one -> inside.getOrDefault(one.edge().to(), Set.of()).stream()
-                        .flatMap(Gap::vacancies)
-                        .filter(vacancy -> vacancy.parent().equals(one.edge().to()))
+                        .flatMap(gap -> gap.vacancies(one.edge().to()).stream())
                         .flatMap(vacancy -> vacancies.intoInside(one, vacancy)));
     }
 
@@ -104,7 +102,7 @@ public final class GapEdges {
                 .toList();
         learn(targets(those));
         return those.stream().flatMap(one -> gaps.ofCandidate(one.edge().to()).stream()
-                .flatMap(gap -> gap.candidates(one.edge().to())
+                .flatMap(gap -> gap.candidates(one.edge().to()).stream()
                         .flatMap(candidate -> gap.vacancies()
                                 .flatMap(vacancy -> vacancies.intoAround(one, candidate, vacancy)))));
     }
@@ -160,7 +158,7 @@ public final class GapEdges {
     }
 
     private Stream<Edge> into(Gap gap, TraceRef node) {
-        return gap.candidates(node).map(candidate -> into(gap, candidate));
+        return gap.candidates(node).stream().map(candidate -> into(gap, candidate));
     }
 
     private static Edge into(Gap gap, Gap.Candidate candidate) {

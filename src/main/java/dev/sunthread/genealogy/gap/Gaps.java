@@ -15,6 +15,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -34,6 +35,7 @@ public final class Gaps {
     private final Childless childless;
     private final Set<Lack> placed = new HashSet<>();
     private final Map<Long, Gap> known = new HashMap<>();
+    private final Map<Lack, Gap> byLack = new HashMap<>();
     private final Map<TraceRef, Set<Gap>> byCandidate = new HashMap<>();
     private final Map<TraceRef, Set<Gap>> byParent = new HashMap<>();
     private final Set<Long> items = new HashSet<>();
@@ -175,10 +177,7 @@ public final class Gaps {
     private Set<Gap> placed(Stream<Lack> lacking) {
         List<Lack> asked = lacking.toList();
         place(asked);
-        Set<Lack> these = new HashSet<>(asked);
-        return known.values().stream()
-                .filter(gap -> gap.lacks().stream().anyMatch(these::contains))
-                .collect(Collectors.toSet());
+        return asked.stream().map(byLack::get).filter(Objects::nonNull).collect(Collectors.toSet());
     }
 
     private void place(List<Lack> lacking) {
@@ -193,7 +192,8 @@ public final class Gaps {
 
     private void place(Lack lack, Gap made) {
         Gap gap = known.computeIfAbsent(made.node().id(), any -> made);
-        gap.lacks().add(lack);
+        gap.add(lack);
+        byLack.put(lack, gap);
         gap.candidates()
                 .forEach(candidate -> byCandidate
                         .computeIfAbsent(candidate.node(), any -> new HashSet<>())
