@@ -81,7 +81,8 @@ final class Gap {
     }
 
     void add(Lack lack) {
-        if (lacks.add(lack) && lack.isOfChild()) {
+        boolean mayBeOfUnit = candidates.stream().anyMatch(one -> one.node().kind() == TraceKind.UNIT);
+        if (lacks.add(lack) && lack.isOfChild() && mayBeOfUnit) {
             vacancies
                     .computeIfAbsent(lack.parent(), any -> new LinkedHashSet<>())
                     .add(Vacancy.of(this, lack));
