@@ -145,18 +145,22 @@ public final class Candidates {
                 .map(unit -> candidate(unit, lack.present()));
     }
 
-    // it came after it surely was elsewhere, and was gone before it surely is again
+    // it came after it surely was elsewhere, or taken out, and was gone before it surely is again
     private Gap.Candidate candidate(UnitSigns unit, Moment window) {
         long from = unit.first();
         long to = Long.MAX_VALUE;
-        for (Edge stay : containment.parents().of(unit.node())) {
-            boolean sure = stay.certainty() == Certainty.CERTAIN
-                    && stay.begin().late() < stay.stayEnd().early();
-            if (sure && stay.stayEnd().early() <= window.early()) {
+        for (Edge stay : twice.contains(unit.unit())
+                ? List.<Edge>of()
+                : containment.parents().of(unit.node())) {
+            boolean wasTakenOut = stay.reason().key().equals(Edge.REMOVED);
+            boolean wasThere = wasTakenOut
+                    || stay.certainty() == Certainty.CERTAIN
+                            && stay.begin().late() < stay.stayEnd().early();
+            long gone = wasTakenOut ? stay.stayEnd().late() : stay.begin().late();
+            if (wasThere && stay.stayEnd().late() <= window.early()) {
                 from = Math.max(from, stay.stayEnd().early());
-            }
-            if (sure && stay.begin().late() > window.late()) {
-                to = Math.min(to, stay.begin().late());
+            } else if (wasThere && (wasTakenOut ? stay.stayEnd().early() : gone) > window.late()) {
+                to = Math.min(to, gone);
             }
         }
         return new Gap.Candidate(unit.node(), Moment.at(from), Moment.at(to));
