@@ -77,6 +77,8 @@ class UnrecordedChildrenTests {
                         "operations",
                         List.of(Map.of(
                                 "operation", "bond", "name", "Bond", "consumes", List.of("ADH"), "reach", "unit-alone"))));
+        plant.receipt("1 06:00", "B", "ADH");
+        plant.bondWithLot("07:00", "r1", "B");
         plant.bondWithLot("09:00", "r2", "A");
         assertThat(asked.lot("A").ever()).isEqualTo(Map.of("r2", CERTAIN, "w1", UNPROVEN));
     }
