@@ -126,9 +126,11 @@ class HardCasesOfRunsTests {
         plant.install("10:00", "WALL w1", "MOD m1", "1");
         assertThat(asked.unit("WALL", "w1").ever())
                 .isEqualTo(Map.of("r1", CERTAIN, "r3", UNPROVEN, "r4", UNPROVEN, "COAT", UNPROVEN));
-        // r3 may have been in w1 when it was bonded, so that what was around it got some too
+        // r3 may have been in w1 when it was bonded, but r1 and the module were not around it yet, and r4 not beside it
+        assertThat(asked.lot("COAT").ever()).isEqualTo(Map.of("r3", CERTAIN, "w1", UNPROVEN, "m1", UNPROVEN));
+        plant.bondWithLot("10:30", "r3", "COAT");
         assertThat(asked.lot("COAT").ever())
-                .isEqualTo(Map.of("r3", CERTAIN, "w1", UNPROVEN, "m1", UNPROVEN, "r1", UNPROVEN, "r4", UNPROVEN));
+                .isEqualTo(Map.of("r3", CERTAIN, "w1", UNPROVEN, "m1", UNPROVEN, "r1", UNPROVEN));
         plant.step("11:00", "coat", "MOD", "m1", List.of(Map.of("item", "ADH", "lot", "COAT")));
         assertThat(asked.unit("RCV", "r4").ever()).isEqualTo(Map.of("COAT", UNPROVEN));
     }

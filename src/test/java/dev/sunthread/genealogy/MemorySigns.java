@@ -9,7 +9,9 @@ import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.LongSummaryStatistics;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -22,15 +24,13 @@ final class MemorySigns implements SignRecords, Starts {
     private final Remembered remembered;
     private final Map<String, String> items = new HashMap<>();
     private final Map<TraceRef, UnitSigns> signs = new HashMap<>();
-    private final Map<TraceRef, Long> births;
+    private final Map<TraceRef, Set<Said>> births = new HashMap<>();
 
     MemorySigns(Remembered remembered) {
         this.remembered = remembered;
         named().forEach(unit -> items.put(text(unit, "serial"), text(unit, "item")));
-        this.births = remembered
-                .of("birth")
-                .flatMap(one -> units(one).distinct())
-                .collect(Collectors.groupingBy(unit -> unit, Collectors.counting()));
+        remembered.of("birth").forEach(one -> units(one)
+                .forEach(unit -> births.computeIfAbsent(unit, any -> new HashSet<>()).add(one)));
         items.forEach((serial, item) -> signs.put(unit(serial), signs(serial, item)));
     }
 
@@ -117,8 +117,20 @@ final class MemorySigns implements SignRecords, Starts {
     @Override
     public Set<Long> bornAgain(Collection<Long> units) {
         return units.stream()
-                .filter(unit -> births.getOrDefault(TraceRef.unit(unit), 0L) > 1)
+                .filter(unit -> isBornAgain(births.getOrDefault(TraceRef.unit(unit), Set.of())))
                 .collect(Collectors.toSet());
+    }
+
+    private static boolean isBornAgain(Set<Said> births) {
+        LongSummaryStatistics instants =
+                births.stream().mapToLong(Said::instant).summaryStatistics();
+        Set<String> stations = births.stream()
+                .map(one -> String.valueOf(one.textOrNull("station")))
+                .collect(Collectors.toSet());
+        return births.size() > 1
+                && (stations.size() > 1
+                        || stations.contains("null")
+                        || instants.getMax() - instants.getMin() > MOMENT);
     }
 
     /** Since when a unit counts as a suspect: from its first birth; all else since ever. */

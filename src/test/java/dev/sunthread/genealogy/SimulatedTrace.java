@@ -80,20 +80,31 @@ final class SimulatedTrace {
 
     /** What a suspect reaches among the named things, with its class; itself left out. */
     Map<Thing, Certainty> forward(Thing suspect, Question question) {
+        return certainties(arrivals(suspect, question));
+    }
+
+    /** The same, with how each was found. */
+    Map<Thing, Arrival> arrivals(Thing suspect, Question question) {
         return named(walk.forward(List.of(node(suspect)), question), suspect);
     }
 
     /** What reaches a thing among the named things, with its class; itself left out. */
     Map<Thing, Certainty> backward(Thing target, Question question) {
-        return named(walk.backward(List.of(node(target)), question), target);
+        return certainties(named(walk.backward(List.of(node(target)), question), target));
     }
 
-    private Map<Thing, Certainty> named(Map<TraceRef, Arrival> arrivals, Thing self) {
-        Map<Thing, Certainty> named = new TreeMap<>();
+    private static Map<Thing, Certainty> certainties(Map<Thing, Arrival> arrivals) {
+        Map<Thing, Certainty> certainties = new TreeMap<>();
+        arrivals.forEach((thing, arrival) -> certainties.put(thing, arrival.certainty()));
+        return certainties;
+    }
+
+    private Map<Thing, Arrival> named(Map<TraceRef, Arrival> arrivals, Thing self) {
+        Map<Thing, Arrival> named = new TreeMap<>();
         nodes.forEach((thing, node) -> {
             Arrival arrival = arrivals.get(node);
             if (arrival != null && !thing.equals(self)) {
-                named.put(thing, arrival.certainty());
+                named.put(thing, arrival);
             }
         });
         return named;

@@ -1,5 +1,6 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.genealogy.walk.Arrival;
 import dev.sunthread.simulator.Chance;
 import dev.sunthread.simulator.SimulatedPlant;
 import dev.sunthread.simulator.told.Rates;
@@ -9,7 +10,9 @@ import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Consumer;
 import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
 
 /** Compares what the trace says of simulated plants with what truly is in what: ever, now, and at a random time. */
 final class SimulationCheck {
@@ -17,15 +20,22 @@ final class SimulationCheck {
     /** What holds matter, so that something can be in it. */
     private static final Set<Thing.Kind> HOLDERS = EnumSet.of(Thing.Kind.LOT, Thing.Kind.CONTAINER, Thing.Kind.UNIT);
 
+    private final Consumer<Arrival> toldTooMuch;
     private final Tally tally;
 
-    SimulationCheck(Tally tally) {
+    SimulationCheck(Tally tally, Consumer<Arrival> toldTooMuch) {
         this.tally = tally;
+        this.toldTooMuch = toldTooMuch;
     }
 
     /** The result for so many plants from a seed on. */
     static Tally of(Rates rates, long seed, int plants) {
-        SimulationCheck check = new SimulationCheck(new Tally());
+        return of(rates, seed, plants, any -> {});
+    }
+
+    /** The same; what is told and not true is given away with how it was found. */
+    static Tally of(Rates rates, long seed, int plants, Consumer<Arrival> toldTooMuch) {
+        SimulationCheck check = new SimulationCheck(new Tally(), toldTooMuch);
         for (int i = 0; i < plants; i++) {
             SimulatedPlant plant = SimulatedPlant.of(seed + i, "p", rates);
             check.compare(seed + i, plant, SimulatedTrace.of(plant));
@@ -55,31 +65,30 @@ final class SimulationCheck {
             if (suspect.name().endsWith("-again")) {
                 continue;
             }
-            Map<Thing, Certainty> answer = trace.forward(suspect, question);
+            Map<Thing, Arrival> answer = trace.arrivals(suspect, question);
             contents.forEach((holder, content) -> {
                 if (!holder.equals(suspect)) {
+                    Arrival arrival = answer.get(holder);
+                    Certainty answered = arrival == null ? null : arrival.certainty();
                     compare(
                             new Tally.Odd(
-                                    seed,
-                                    said(question),
-                                    suspect.name(),
-                                    holder.name(),
-                                    String.valueOf(answer.get(holder))),
+                                    seed, said(question), suspect.name(), holder.name(), String.valueOf(answered)),
                             content.contains(suspect),
-                            answer.get(holder));
+                            arrival);
                 }
             });
         }
     }
 
-    private void compare(Tally.Odd pair, boolean isTrue, @org.jspecify.annotations.Nullable Certainty answered) {
+    private void compare(Tally.Odd pair, boolean isTrue, @Nullable Arrival answered) {
         if (isTrue) {
             tally.truePairs++;
         }
         if (isTrue && answered == null) {
             tally.miss(pair);
         } else if (!isTrue && answered != null) {
-            tally.excess(answered, pair);
+            tally.excess(answered.certainty(), pair);
+            toldTooMuch.accept(answered);
         }
     }
 

@@ -68,6 +68,7 @@ class SimulationTableTests {
 
             *Missed* are true pairs that the answer leaves out. *Falsely certain* are pairs that are not true and told as
             certain; only false scans and false charges may cause them. *Too much* is what an inspection would find clean.
+            Which rule tells how much of it, `ExcessTests` prints: `-Dtest=ExcessTests -Dsunthread.excess="lost step,voided scan"`.
             Each kind of fault strikes a record with a rate of 0.3 (doubled serials 0.2), while half of all uses have no lot
             scanned; *many at once* has every kind at 0.05.
 

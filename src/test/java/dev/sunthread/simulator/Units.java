@@ -25,14 +25,16 @@ final class Units {
         return ovens;
     }
 
-    /** New units; two of them may get the same serial. */
+    /** New units; two of them may get the same serial, though not within moments. */
     void bear(String item, int count, double doubled) {
         String serial = "";
         for (int i = 0; i < count; i++) {
             String name = floor.named(item.substring(0, 1).toLowerCase(java.util.Locale.ROOT));
-            serial = i > 0 && floor.chance.of(doubled) ? serial : name;
+            boolean again = i > 0 && floor.chance.of(doubled);
+            serial = again ? serial : name;
             units.put(name, new Unit(name, item));
-            floor.happens(new Assembly.Birth(floor.next(), name, serial, floor.chance.of(0.5) ? "LINE" : null));
+            long at = again ? floor.nextApart() : floor.next();
+            floor.happens(new Assembly.Birth(at, name, serial, floor.chance.of(0.5) ? "LINE" : null));
         }
     }
 

@@ -8,6 +8,7 @@ import dev.sunthread.genealogy.gap.GapEdges;
 import dev.sunthread.genealogy.gap.Gaps;
 import dev.sunthread.genealogy.gap.Lacks;
 import dev.sunthread.genealogy.gap.Signs;
+import dev.sunthread.genealogy.reach.Acting;
 import dev.sunthread.genealogy.reach.Containment;
 import dev.sunthread.genealogy.reach.Contents;
 import dev.sunthread.genealogy.reach.MaterialEdges;
@@ -71,12 +72,12 @@ public final class HistoryEdges implements EdgeSource {
         Set<TraceRef> asked = new HashSet<>(nodes);
         List<TraceRef> placeable = of(nodes, TraceKind.UNIT, TraceKind.LOT);
         containment.parents().learn(placeable);
-        List<Edge> acting = Stream.of(
+        List<Acting> acting = Stream.of(
                         material.outOf(of(nodes, TraceKind.LOT, TraceKind.CONTAINER, TraceKind.LOT_CONTENT)),
                         runs.outOf(nodes),
                         gaps.outOfGaps(nodes))
                 .flatMap(Function.identity())
-                .filter(edge -> asked.contains(edge.from()))
+                .filter(one -> asked.contains(one.edge().from()))
                 .toList();
         Stream<Edge> others = Stream.of(
                         contents.outOf(made(nodes)),
@@ -87,7 +88,7 @@ public final class HistoryEdges implements EdgeSource {
                         lines.outOf(nodes))
                 .flatMap(Function.identity());
         return withoutFalseCertainty(
-                Stream.concat(acting.stream(), others).filter(edge -> asked.contains(edge.from())));
+                Stream.concat(acting.stream().map(Acting::edge), others).filter(edge -> asked.contains(edge.from())));
     }
 
     @Override
@@ -97,7 +98,7 @@ public final class HistoryEdges implements EdgeSource {
         Set<Long> lots = of(nodes, TraceKind.LOT).stream().map(TraceRef::id).collect(Collectors.toSet());
         containment.children().learn(units);
         Stream<Edge> edges = Stream.of(
-                        actingOn(units).stream(),
+                        actingOn(units).stream().map(Acting::edge),
                         units.stream().flatMap(unit -> containment.children().of(unit).stream()),
                         material.intoLots(lots),
                         gaps.intoMade(of(nodes, TraceKind.LOT, TraceKind.CONTAINER)),
@@ -110,7 +111,7 @@ public final class HistoryEdges implements EdgeSource {
         return withoutFalseCertainty(edges.filter(edge -> asked.contains(edge.to())));
     }
 
-    private List<Edge> actingOn(Collection<TraceRef> units) {
+    private List<Acting> actingOn(Collection<TraceRef> units) {
         if (units.isEmpty()) {
             return List.of();
         }
@@ -125,16 +126,16 @@ public final class HistoryEdges implements EdgeSource {
 
     private Stream<Edge> intoUnrecordedChildren(List<TraceRef> insides) {
         Set<TraceRef> parents = insides.isEmpty() ? Set.of() : gaps.parentsOf(insides);
-        List<Edge> acting = actingOn(parents).stream()
-                .filter(edge -> parents.contains(edge.to()))
+        List<Acting> acting = actingOn(parents).stream()
+                .filter(one -> parents.contains(one.edge().to()))
                 .toList();
         return gaps.intoUnrecordedChildren(acting);
     }
 
     private Stream<Edge> aroundUnrecordedParents(List<TraceRef> arounds) {
         Set<TraceRef> children = arounds.isEmpty() ? Set.of() : gaps.childrenOf(arounds);
-        List<Edge> acting = actingOn(children).stream()
-                .filter(edge -> children.contains(edge.to()))
+        List<Acting> acting = actingOn(children).stream()
+                .filter(one -> children.contains(one.edge().to()))
                 .toList();
         return gaps.aroundUnrecordedParents(acting);
     }

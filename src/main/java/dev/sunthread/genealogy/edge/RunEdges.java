@@ -1,5 +1,7 @@
 package dev.sunthread.genealogy.edge;
 
+import dev.sunthread.genealogy.Certainty;
+import dev.sunthread.genealogy.reach.Acting;
 import dev.sunthread.genealogy.reach.Reach;
 import dev.sunthread.genealogy.reach.Readings;
 import dev.sunthread.genealogy.records.Happening;
@@ -21,21 +23,26 @@ final class RunEdges {
         this.reach = reach;
     }
 
-    Stream<Edge> outOf(Collection<TraceRef> nodes) {
+    Stream<Acting> outOf(Collection<TraceRef> nodes) {
         return of(readings.of(nodes.stream().filter(RunEdges::isHappening).toList()));
     }
 
-    Stream<Edge> of(Collection<Happening> happenings) {
+    Stream<Acting> of(Collection<Happening> happenings) {
         reach.learn(happenings);
         return happenings.stream()
                 .flatMap(happening -> reach.of(happening).entrySet().stream()
-                        .map(reached -> Edge.during(
-                                happening.node(),
-                                reached.getKey(),
-                                reached.getValue(),
-                                reach.start(happening, reached.getKey()),
-                                happening.end(),
-                                reason(happening))));
+                        .map(reached ->
+                                reach.acting(happening, edge(happening, reached.getKey(), reached.getValue()))));
+    }
+
+    private Edge edge(Happening happening, TraceRef reached, Certainty certainty) {
+        return Edge.during(
+                happening.node(),
+                reached,
+                certainty,
+                reach.start(happening, reached),
+                happening.end(),
+                reason(happening));
     }
 
     static boolean isHappening(TraceRef node) {

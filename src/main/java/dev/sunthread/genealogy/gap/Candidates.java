@@ -9,6 +9,7 @@ import dev.sunthread.genealogy.records.Happening;
 import dev.sunthread.genealogy.records.LotSpan;
 import dev.sunthread.genealogy.records.Records;
 import dev.sunthread.genealogy.records.UnitSigns;
+import dev.sunthread.genealogy.walk.Edge;
 import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.kernel.TraceRef;
 import java.util.Collection;
@@ -152,7 +153,28 @@ public final class Candidates {
     private Stream<Gap.Candidate> free(List<UnitSigns> units, Lack lack) {
         return units.stream()
                 .filter(unit -> !lack.where().units().contains(unit.node()) && mayBeFree(unit, lack.present()))
-                .map(unit -> new Gap.Candidate(unit.node(), Moment.at(unit.first()), Moment.NEVER));
+                .map(unit -> candidate(unit, lack.present()));
+    }
+
+    // it came after it surely was elsewhere, or taken out, and was gone before it surely is again
+    private Gap.Candidate candidate(UnitSigns unit, Moment window) {
+        long from = unit.first();
+        long to = Long.MAX_VALUE;
+        for (Edge stay : twice.contains(unit.unit())
+                ? List.<Edge>of()
+                : containment.parents().of(unit.node())) {
+            boolean wasTakenOut = stay.reason().key().equals(Edge.REMOVED);
+            boolean wasThere = wasTakenOut
+                    || stay.certainty() == Certainty.CERTAIN
+                            && stay.begin().late() < stay.stayEnd().early();
+            long gone = wasTakenOut ? stay.stayEnd().late() : stay.begin().late();
+            if (wasThere && stay.stayEnd().late() <= window.early()) {
+                from = Math.max(from, stay.stayEnd().early());
+            } else if (wasThere && (wasTakenOut ? stay.stayEnd().early() : gone) > window.late()) {
+                to = Math.min(to, gone);
+            }
+        }
+        return new Gap.Candidate(unit.node(), Moment.at(from), Moment.at(to));
     }
 
     private boolean mayBeFree(UnitSigns unit, Moment window) {

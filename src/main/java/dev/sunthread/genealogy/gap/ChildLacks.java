@@ -76,12 +76,19 @@ final class ChildLacks {
     }
 
     private long emptyUntil(String position, Moment moment) {
-        return at(position)
+        long filled = at(position)
                 .filter(stay ->
                         stay.certainty() == Certainty.CERTAIN && stay.begin().early() > moment.late())
                 .mapToLong(stay -> stay.begin().late())
                 .min()
                 .orElse(Long.MAX_VALUE);
+        long emptied = at(position)
+                .filter(stay -> stay.reason().key().equals(Edge.REMOVED)
+                        && stay.stayEnd().early() > moment.late())
+                .mapToLong(stay -> stay.stayEnd().late())
+                .min()
+                .orElse(Long.MAX_VALUE);
+        return Math.min(filled, emptied);
     }
 
     private boolean isExcused(String position, Set<Long> items) {

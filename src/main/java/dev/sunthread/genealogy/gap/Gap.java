@@ -8,15 +8,16 @@ import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * One set of candidates, any of which may be what some records lack. Its number follows from the set, so that both
@@ -25,16 +26,21 @@ import java.util.stream.Collectors;
 final class Gap {
 
     /** What may have been it, and from when to when. */
-    record Candidate(TraceRef node, Moment from, Moment to) {}
+    record Candidate(TraceRef node, Moment from, Moment to) {
 
-    static final Set<TraceKind> KINDS = Set.of(TraceKind.GAP, TraceKind.INSIDE_GAP, TraceKind.AROUND_GAP);
+        /** From its first instant to its last, both included. */
+        Moment time() {
+            long first = from.early();
+            return new Moment(first, Math.max(first, to.justBefore().late()));
+        }
+    }
 
     private final Set<Long> items;
     private final Set<RunDemand> runs;
     private final List<Candidate> candidates;
     private final Map<TraceRef, List<Candidate>> byNode;
     private final Set<Lack> lacks = new HashSet<>();
-    private final Map<TraceRef, List<Lack>> byParent = new HashMap<>();
+    private final Map<TraceRef, Set<Vacancy>> vacancies = new HashMap<>();
     private final long number;
 
     Gap(Lack lack, List<Candidate> candidates) {
@@ -56,18 +62,9 @@ final class Gap {
         return new TraceRef(TraceKind.GAP, number);
     }
 
-    /** The same candidates, as what may have been inside while something acted on the parent. */
-    TraceRef inside() {
-        return new TraceRef(TraceKind.INSIDE_GAP, number);
-    }
-
-    /** What a candidate may have been in while something acted on the candidate. */
-    TraceRef around() {
-        return new TraceRef(TraceKind.AROUND_GAP, number);
-    }
-
-    boolean isOfChild() {
-        return !byParent.isEmpty();
+    /** Where and when one of the candidates was, if it is a child that is not recorded. */
+    Stream<Vacancy> vacancies() {
+        return vacancies.values().stream().flatMap(Set::stream);
     }
 
     Set<Long> items() {
@@ -88,8 +85,11 @@ final class Gap {
     }
 
     void add(Lack lack) {
-        if (lacks.add(lack) && lack.isOfChild()) {
-            byParent.computeIfAbsent(lack.parent(), any -> new ArrayList<>()).add(lack);
+        boolean mayBeOfUnit = candidates.stream().anyMatch(one -> one.node().kind() == TraceKind.UNIT);
+        if (lacks.add(lack) && lack.isOfChild() && mayBeOfUnit) {
+            vacancies
+                    .computeIfAbsent(lack.parent(), any -> new LinkedHashSet<>())
+                    .add(Vacancy.of(this, lack));
         }
     }
 
@@ -97,12 +97,12 @@ final class Gap {
         return lacks;
     }
 
-    /** The children that this parent lacks. */
-    List<Lack> lacks(TraceRef parent) {
-        return byParent.getOrDefault(parent, List.of());
+    /** The same in this parent. */
+    Set<Vacancy> vacancies(TraceRef parent) {
+        return vacancies.getOrDefault(parent, Set.of());
     }
 
-    private static long number(String spelled) {
+    static long number(String spelled) {
         try {
             byte[] hash = MessageDigest.getInstance("SHA-256").digest(spelled.getBytes(StandardCharsets.UTF_8));
             return ByteBuffer.wrap(hash).getLong();

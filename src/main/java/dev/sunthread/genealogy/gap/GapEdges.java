@@ -1,6 +1,7 @@
 package dev.sunthread.genealogy.gap;
 
 import dev.sunthread.genealogy.Certainty;
+import dev.sunthread.genealogy.reach.Acting;
 import dev.sunthread.genealogy.reach.Reach;
 import dev.sunthread.genealogy.reach.Readings;
 import dev.sunthread.genealogy.records.Happening;
@@ -33,6 +34,7 @@ public final class GapEdges {
     private final LotRecords lots;
     private final Readings readings;
     private final Recoveries recoveries;
+    private final Vacancies vacancies;
 
     public GapEdges(Gaps gaps, Reach reach, Signs signs, LotRecords lots, Readings readings, SignRecords records) {
         this.gaps = gaps;
@@ -41,6 +43,7 @@ public final class GapEdges {
         this.lots = lots;
         this.readings = readings;
         this.recoveries = new Recoveries(gaps, signs, records);
+        this.vacancies = new Vacancies(reach);
     }
 
     /** Edges from these lots, contents, units and runs to the gaps that they may fill. */
@@ -51,10 +54,12 @@ public final class GapEdges {
                 recoveries.outOfUnits(nodes));
     }
 
-    /** Edges out of these gaps. */
-    public Stream<Edge> outOfGaps(Collection<TraceRef> nodes) {
-        List<Gap> whole = gaps.whole(nodes).toList();
-        return Stream.of(effects(whole), inside(whole), recoveries.outOfNodes(nodes))
+    /** Edges out of these gaps, and out of what stands for children and parents that are not recorded. */
+    public Stream<Acting> outOfGaps(Collection<TraceRef> nodes) {
+        return Stream.of(
+                        effects(gaps.whole(nodes).toList()),
+                        vacancies.of(nodes).flatMap(vacancies::outOf),
+                        recoveries.outOfNodes(nodes).map(Acting::only))
                 .flatMap(Function.identity());
     }
 
@@ -66,82 +71,72 @@ public final class GapEdges {
     }
 
     /** Edges from gaps into these units, which these happenings may have reached; companions lack what reaches them. */
-    public Stream<Edge> intoUnits(
-            Collection<TraceRef> units, Collection<TraceRef> companions, Collection<Happening> reaching) {
+    public Stream<Acting> intoUnits(
+            Collection<TraceRef> units, Set<TraceRef> companions, Collection<Happening> reaching) {
         learn(companions);
-        return Stream.concat(
-                effects(gaps.of(companions, reaching)),
-                inside(companions.stream()
-                        .flatMap(unit -> gaps.ofCandidate(unit).stream())
-                        .collect(Collectors.toSet())));
+        Set<Gap> lacking = gaps.of(companions, reaching);
+        return Stream.of(
+                        effects(lacking),
+                        companions.stream()
+                                .flatMap(unit -> lacking.stream().flatMap(gap -> gap.vacancies(unit).stream()))
+                                .flatMap(vacancies::outOfAround),
+                        companions.stream()
+                                .flatMap(unit -> gaps.ofCandidate(unit).stream())
+                                .distinct()
+                                .flatMap(Gap::vacancies)
+                                .flatMap(vacancy -> vacancies.outOfInside(vacancy, companions)))
+                .flatMap(Function.identity());
     }
 
     public Stream<Edge> intoMade(Collection<TraceRef> lotsAndContainers) {
-        return Stream.concat(effects(gaps.ofMade(lotsAndContainers)), recoveries.intoMade(lotsAndContainers));
+        return Stream.concat(
+                effects(gaps.ofMade(lotsAndContainers)).map(Acting::edge), recoveries.intoMade(lotsAndContainers));
     }
 
-    /** For edges of what acted on parents: the same into the children that the parents lacked then. */
-    public Stream<Edge> intoUnrecordedChildren(Collection<Edge> acting) {
-        Set<TraceRef> parents = acting.stream()
-                .map(Edge::to)
-                .filter(node -> node.kind() == TraceKind.UNIT)
-                .collect(Collectors.toSet());
-        Map<TraceRef, Set<Gap>> inside = gaps.insideOf(parents);
-        return acting.stream()
-                .flatMap(edge -> inside.getOrDefault(edge.to(), Set.of()).stream()
-                        .filter(gap -> actedInside(edge, gap))
-                        .map(gap -> unproven(edge, gap.inside())));
-    }
-
-    /** For edges of what acted on units whose parent is not recorded: the same on what may have been around them. */
-    public Stream<Edge> aroundUnrecordedParents(Collection<Edge> acting) {
-        List<TraceRef> units = acting.stream()
-                .map(Edge::to)
-                .filter(node -> node.kind() == TraceKind.UNIT)
-                .distinct()
+    /** For what acted on parents: the same on the children that the parents lacked then. */
+    public Stream<Edge> intoUnrecordedChildren(Collection<Acting> acting) {
+        List<Acting> those = acting.stream()
+                .filter(one -> one.inside() && one.edge().to().kind() == TraceKind.UNIT)
                 .toList();
-        learn(units);
-        return acting.stream()
-                .filter(edge -> edge.to().kind() == TraceKind.UNIT && !isOnlyPlaced(edge))
-                .flatMap(edge -> gaps.ofCandidate(edge.to()).stream()
-                        .filter(gap -> actedWhileLacking(edge, gap))
-                        .map(gap -> unproven(edge, gap.around())));
+        Map<TraceRef, Set<Gap>> inside = gaps.insideOf(targets(those));
+        return those.stream()
+                .flatMap(one -> inside.getOrDefault(one.edge().to(), Set.of()).stream()
+                        .flatMap(gap -> gap.vacancies(one.edge().to()).stream())
+                        .flatMap(vacancy -> vacancies.intoInside(one, vacancy)));
+    }
+
+    /** For what acted on units whose parent is not recorded: the same on what may have been around them. */
+    public Stream<Edge> aroundUnrecordedParents(Collection<Acting> acting) {
+        List<Acting> those = acting.stream()
+                .filter(one -> one.around() && one.edge().to().kind() == TraceKind.UNIT)
+                .toList();
+        learn(targets(those));
+        return those.stream().flatMap(one -> gaps.ofCandidate(one.edge().to()).stream()
+                .flatMap(gap -> gap.candidates(one.edge().to()).stream()
+                        .flatMap(candidate -> gap.vacancies()
+                                .flatMap(vacancy -> vacancies.intoAround(one, candidate, vacancy)))));
+    }
+
+    private static Set<TraceRef> targets(Collection<Acting> acting) {
+        return acting.stream().map(one -> one.edge().to()).collect(Collectors.toSet());
     }
 
     /** The units that may have been the unrecorded children which these nodes stand for. */
     public Set<TraceRef> childrenOf(Collection<TraceRef> arounds) {
-        return gaps.whole(arounds)
-                .flatMap(gap -> gap.candidates().stream())
+        return vacancies
+                .of(arounds)
+                .flatMap(stretch -> stretch.vacancy().gap().candidates().stream())
                 .map(Gap.Candidate::node)
                 .filter(node -> node.kind() == TraceKind.UNIT)
                 .collect(Collectors.toSet());
     }
 
-    private static boolean actedWhileLacking(Edge edge, Gap gap) {
-        return gap.lacks().stream().anyMatch(lack -> lack.isOfChildThere(edge));
-    }
-
-    private static Edge unproven(Edge edge, TraceRef to) {
-        return new Edge(
-                edge.from(), to, Certainty.UNPROVEN, edge.begin(), edge.lastCrossing(), edge.stayEnd(), edge.reason());
-    }
-
-    private static boolean isOnlyPlaced(Edge edge) {
-        return edge.from().kind() == TraceKind.GAP && edge.reason().named().containsKey("position");
-    }
-
     /** The parents that lack a child which these nodes stand for. */
     public Set<TraceRef> parentsOf(Collection<TraceRef> insides) {
-        return gaps.whole(insides)
-                .flatMap(gap -> gap.lacks().stream())
-                .filter(Lack::isOfChild)
-                .map(Lack::parent)
+        return vacancies
+                .of(insides)
+                .map(stretch -> stretch.vacancy().parent())
                 .collect(Collectors.toSet());
-    }
-
-    private static boolean actedInside(Edge edge, Gap gap) {
-        return !isOnlyPlaced(edge)
-                && gap.lacks(edge.to()).stream().anyMatch(lack -> lack.isOfChildThere(edge));
     }
 
     private void learn(Collection<TraceRef> nodes) {
@@ -179,85 +174,37 @@ public final class GapEdges {
 
     private static Edge into(Gap gap, Gap.Candidate candidate) {
         Reason reason = Reason.of("candidate", 0).with("from", candidate.from()).with("to", candidate.to());
-        return Edge.during(candidate.node(), gap.node(), Certainty.UNPROVEN, candidate.from(), candidate.to(), reason);
+        return candidate.node().kind() == TraceKind.UNIT
+                ? Edge.installed(
+                        candidate.node(), gap.node(), Certainty.UNPROVEN, candidate.from(), candidate.to(), reason)
+                : Edge.during(
+                        candidate.node(), gap.node(), Certainty.UNPROVEN, candidate.from(), candidate.to(), reason);
     }
 
-    // whatever is inside a candidate is acted on with it
-    private Stream<Edge> inside(Collection<Gap> those) {
-        List<Gap> ofChildren = those.stream().filter(Gap::isOfChild).toList();
-        reach.learnInside(ofChildren.stream().flatMap(GapEdges::units).toList());
-        return ofChildren.stream().flatMap(this::inside);
-    }
-
-    private Stream<Edge> inside(Gap gap) {
-        return gap.candidates().stream()
-                .filter(candidate -> candidate.node().kind() == TraceKind.UNIT)
-                .flatMap(candidate -> reach.everInside(candidate.node()).stream()
-                        .map(unit -> Edge.during(
-                                gap.inside(),
-                                unit,
-                                Certainty.UNPROVEN,
-                                candidate.from(),
-                                candidate.to(),
-                                Reason.of("may-have-been-inside", 0))));
-    }
-
-    private static Stream<TraceRef> units(Gap gap) {
-        return gap.candidates().stream().map(Gap.Candidate::node).filter(node -> node.kind() == TraceKind.UNIT);
-    }
-
-    private Stream<Edge> effects(Collection<Gap> those) {
+    private Stream<Acting> effects(Collection<Gap> those) {
         reach.learn(those.stream()
-                .flatMap(gap -> gap.lacks().stream().flatMap(lack -> acting(gap, lack)))
+                .flatMap(gap -> gap.lacks().stream())
+                .filter(lack -> !lack.isOfChild() && lack.made() == null)
+                .map(Lack::where)
                 .toList());
-        return those.stream()
-                .flatMap(gap -> gap.lacks().stream()
-                        .flatMap(lack -> Stream.concat(effects(gap.node(), lack), around(gap, lack))));
+        return those.stream().flatMap(gap -> gap.lacks().stream().flatMap(lack -> effects(gap.node(), lack)));
     }
 
-    private static Stream<Happening> acting(Gap gap, Lack lack) {
-        if (lack.isOfChild()) {
-            return units(gap).findAny().stream().map(any -> meanwhile(lack));
-        }
-        return lack.made() == null ? Stream.of(lack.where()) : Stream.empty();
-    }
-
-    // nothing acts on a part of a lot that is in a position
-    private Stream<Edge> around(Gap gap, Lack lack) {
-        if (!lack.isOfChild()) {
-            return Stream.empty();
-        }
-        return acting(gap, lack)
-                .flatMap(meanwhile -> reach.of(meanwhile).keySet().stream()
-                        .map(unit -> Edge.during(
-                                gap.around(),
-                                unit,
-                                Certainty.UNPROVEN,
-                                meanwhile.start(),
-                                meanwhile.end(),
-                                Reason.of("may-have-been-around", 0))));
-    }
-
-    private static Happening meanwhile(Lack lack) {
-        Moment begin = Moment.at(lack.window().early());
-        Moment gone = Moment.at(Math.max(lack.until(), lack.window().late()));
-        return new Happening(
-                lack.parent(), lack.where().entry(), begin, gone, Set.of(lack.parent()), Set.of(), null, null);
-    }
-
-    private Stream<Edge> effects(TraceRef gap, Lack lack) {
+    private Stream<Acting> effects(TraceRef gap, Lack lack) {
         Moment begin = Moment.at(lack.window().early());
         Moment end = Moment.at(lack.window().late());
         Reason reason = reason(lack, begin, end);
         if (lack.isOfChild()) {
             Moment gone = Moment.at(Math.max(lack.until(), lack.window().late()));
-            return Stream.of(Edge.installed(gap, lack.parent(), Certainty.UNPROVEN, begin, gone, reason));
+            return Stream.of(Acting.only(
+                    Edge.installed(gap, lack.parent(), Certainty.UNPROVEN, begin, gone, reason)));
         }
         if (lack.made() != null) {
-            return Stream.of(Edge.during(gap, lack.made(), Certainty.UNPROVEN, begin, end, reason));
+            return Stream.of(Acting.only(Edge.during(gap, lack.made(), Certainty.UNPROVEN, begin, end, reason)));
         }
         return reach.of(lack.where()).keySet().stream()
-                .map(unit -> Edge.during(gap, unit, Certainty.UNPROVEN, begin, end, reason));
+                .map(unit -> reach.acting(
+                        lack.where(), Edge.during(gap, unit, Certainty.UNPROVEN, begin, end, reason)));
     }
 
     private static Reason reason(Lack lack, Moment begin, Moment end) {

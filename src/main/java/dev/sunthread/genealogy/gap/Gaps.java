@@ -89,7 +89,7 @@ public final class Gaps {
     /** The gap with this node, and with everything in the plant that lacks one of its candidates. */
     public Stream<Gap> whole(Collection<TraceRef> nodes) {
         List<Gap> gaps = nodes.stream()
-                .filter(node -> Gap.KINDS.contains(node.kind()))
+                .filter(node -> node.kind() == TraceKind.GAP)
                 .filter(node -> known.containsKey(node.id()))
                 .map(node -> known.get(node.id()))
                 .toList();

@@ -67,13 +67,6 @@ record Lack(
         return position != null;
     }
 
-    /** Whether a child is lacking that may have been there while something that went along the edge acted. */
-    boolean isOfChildThere(Edge acting) {
-        return isOfChild()
-                && acting.begin().early() < until
-                && acting.lastCrossing().late() >= window().early();
-    }
-
     /** The parent that lacks a record of a child. */
     TraceRef parent() {
         return where.units().iterator().next();

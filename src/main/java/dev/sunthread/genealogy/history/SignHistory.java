@@ -131,8 +131,11 @@ public final class SignHistory implements SignRecords {
             Arrays.stream(missing).forEach(unit -> bornAgain.put(unit, false));
             jdbc.sql("""
                             SELECT b.unit FROM production.birth b WHERE b.unit = ANY (:ids) AND %s
-                            GROUP BY b.unit HAVING count(*) > 1
+                            GROUP BY b.unit HAVING count(*) > count(b.station) AND count(*) > 1
+                              OR min(b.station) <> max(b.station)
+                              OR extract(epoch FROM max(b.born_at) - min(b.born_at)) * 1000000 > :moment
                             """.formatted(Known.at("b.entry")))
+                    .param("moment", MOMENT)
                     .param("ids", missing)
                     .param("cutoff", cutoff)
                     .query(row -> {

@@ -44,7 +44,7 @@ public final class MaterialEdges {
     }
 
     /** Edges out of these lots, containers and contents of lots, and some more. */
-    public Stream<Edge> outOf(Collection<TraceRef> material) {
+    public Stream<Acting> outOf(Collection<TraceRef> material) {
         List<TraceRef> named = material.stream()
                 .map(node -> node.kind() == TraceKind.LOT_CONTENT ? TraceRef.lot(node.id()) : node)
                 .distinct()
@@ -57,13 +57,15 @@ public final class MaterialEdges {
     }
 
     /** Edges from what these happenings took in. */
-    public Stream<Edge> ofUsesIn(Collection<Happening> happenings) {
+    public Stream<Acting> ofUsesIn(Collection<Happening> happenings) {
         return edges(readings.usesIn(happenings));
     }
 
     /** Edges into these lots from positions that were unloaded as them. */
     public Stream<Edge> intoLots(Collection<Long> lots) {
-        return lots.isEmpty() ? Stream.empty() : edges(records.uses().unloadedInto(lots));
+        return lots.isEmpty()
+                ? Stream.empty()
+                : edges(records.uses().unloadedInto(lots)).map(Acting::edge);
     }
 
     /** Whether some lot of its item surely was there to be used, whichever it was. */
@@ -89,7 +91,7 @@ public final class MaterialEdges {
         return Optional.of(items);
     }
 
-    private Stream<Edge> edges(List<RecordedUse> uses) {
+    private Stream<Acting> edges(List<RecordedUse> uses) {
         Map<TraceRef, Happening> steps = readings.stepsOf(uses);
         reach.learn(steps.values());
         contents.learn(uses.stream()
@@ -100,10 +102,15 @@ public final class MaterialEdges {
         return uses.stream().flatMap(use -> edges(use, steps));
     }
 
-    private Stream<Edge> edges(RecordedUse use, Map<TraceRef, Happening> steps) {
-        Map<TraceRef, Certainty> targets = use.into() != null
-                ? Map.of(TraceRef.lot(use.into()), Certainty.CERTAIN)
-                : Optional.ofNullable(steps.get(use.step())).map(reach::of).orElse(Map.of());
+    private Stream<Acting> edges(RecordedUse use, Map<TraceRef, Happening> steps) {
+        Happening step = use.into() != null ? null : steps.get(use.step());
+        Stream<Edge> edges = use.into() != null
+                ? edgesInto(use, Map.of(TraceRef.lot(use.into()), Certainty.CERTAIN))
+                : step == null ? Stream.empty() : edgesInto(use, reach.of(step));
+        return edges.map(edge -> step == null ? Acting.only(edge) : reach.acting(step, edge));
+    }
+
+    private Stream<Edge> edgesInto(RecordedUse use, Map<TraceRef, Certainty> targets) {
         List<Source> sources = Stream.concat(
                         candidates(use).stream().flatMap(candidate -> sources(use, candidate)), ofUnknownLot(use))
                 .toList();

@@ -9,11 +9,14 @@ import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What a happening reaches: whatever it gives a unit it gives to every unit inside it at any moment from its start to
@@ -26,6 +29,8 @@ public final class Reach {
     private final Function<Collection<Happening>, Map<Happening, Set<TraceRef>>> actAloneOn;
     private final Map<Happening, Map<TraceRef, Certainty>> known = new HashMap<>();
     private final Map<Happening, Map<TraceRef, Moment>> starts = new HashMap<>();
+    private final Map<Happening, Set<TraceRef>> upwards = new HashMap<>();
+    private final Map<Happening, Set<TraceRef>> alone = new HashMap<>();
 
     /** {@code actAloneOn} gives those of the named units on which each happening acts and on nothing inside or around. */
     public Reach(Containment containment, Function<Collection<Happening>, Map<Happening, Set<TraceRef>>> actAloneOn) {
@@ -45,9 +50,54 @@ public final class Reach {
         return starts.getOrDefault(happening, Map.of()).getOrDefault(unit, happening.start());
     }
 
+    /** An edge along which the happening acts, with the ways it may go on. */
+    public Acting acting(Happening happening, Edge edge) {
+        learn(List.of(happening));
+        return new Acting(
+                edge,
+                upwards.getOrDefault(happening, Set.of()).contains(edge.to()),
+                !alone.getOrDefault(happening, Set.of()).contains(edge.to()));
+    }
+
     /** A unit and everything that was ever inside it. */
     public Set<TraceRef> everInside(TraceRef unit) {
         return containment.everInside(List.of(unit));
+    }
+
+    /** A unit and everything that may have been inside it at some instant of a time. */
+    public Set<TraceRef> inside(TraceRef unit, Moment during) {
+        Map<TraceRef, Set<Moment>> inside = new TreeMap<>();
+        inside(unit, during, inside);
+        return inside.keySet();
+    }
+
+    private void inside(TraceRef unit, Moment during, Map<TraceRef, Set<Moment>> met) {
+        Set<Moment> known = met.computeIfAbsent(unit, any -> new HashSet<>());
+        if (known.stream().anyMatch(wider -> wider.includes(during))) {
+            return;
+        }
+        known.add(during);
+        for (Edge stay : containment.children().of(unit)) {
+            long from = Math.max(during.early(), stay.begin().early());
+            long to = Math.min(during.late(), stay.lastCrossing().late());
+            if (stay.from().kind() == TraceKind.UNIT && from <= to) {
+                inside(stay.from(), new Moment(from, to), met);
+            }
+        }
+    }
+
+    /** The instants from which on something else may be in one of these units. */
+    public Set<Long> changes(Collection<TraceRef> units) {
+        return units.stream()
+                .flatMap(unit -> containment.children().of(unit).stream())
+                .filter(stay -> stay.from().kind() == TraceKind.UNIT)
+                .flatMap(stay -> Stream.of(
+                        stay.begin().early(), next(stay.lastCrossing().late())))
+                .collect(Collectors.toSet());
+    }
+
+    private static long next(long instant) {
+        return instant == Long.MAX_VALUE ? instant : instant + 1;
     }
 
     /** Reads ahead what was ever inside these units. */
@@ -61,7 +111,7 @@ public final class Reach {
                 .filter(happening -> !known.containsKey(happening))
                 .distinct()
                 .toList();
-        Map<Happening, Set<TraceRef>> alone = actAloneOn.apply(next);
+        alone.putAll(actAloneOn.apply(next));
         containment.bornAgain(
                 next.stream().flatMap(happening -> happening.units().stream()).toList());
         List<Spread> spreads = next.stream()
@@ -75,6 +125,7 @@ public final class Reach {
         spreads.forEach(spread -> {
             known.put(spread.happening, spread.reached());
             starts.put(spread.happening, spread.cameInMeanwhile());
+            upwards.put(spread.happening, spread.upwards);
         });
     }
 
@@ -94,6 +145,7 @@ public final class Reach {
         private final Set<TraceRef> alone;
         private final Map<TraceRef, List<Overlap>> met = new TreeMap<>();
         private List<TraceRef> open;
+        private Set<TraceRef> upwards = Set.of();
 
         Spread(Happening happening, Set<TraceRef> alone, Containment containment) {
             this.happening = happening;
@@ -111,6 +163,7 @@ public final class Reach {
         // while it acted on a parent it acted on all in it, at whatever moment the named unit was there
         void openWhole() {
             open = units();
+            upwards = Set.copyOf(open);
             open.stream()
                     .filter(unit -> !happening.units().contains(unit))
                     .forEach(unit -> add(unit, Overlap.POSSIBLY_WHOLE));

@@ -35,7 +35,7 @@ record Stay(
     /** The stay that a removal proves although no installation before it is recorded. */
     static Stay before(Removal removal, Moment earliest) {
         long latest = Math.max(earliest.early(), removal.at().justBefore().late());
-        Reason reason = worded("removed-without-installation", removal.position(), removal.entry());
+        Reason reason = worded(Edge.REMOVED, removal.position(), removal.entry());
         return new Stay(
                 removal.child(),
                 removal.parent(),

@@ -18,6 +18,9 @@ public record Edge(
         Moment stayEnd,
         Reason reason) {
 
+    /** The reason of a stay that is known by its end alone. */
+    public static final String REMOVED = "removed-without-installation";
+
     /** By ends, certainty, times and reason: equal only for edges that are equal. */
     public static final Comparator<Edge> ORDER = Comparator.comparing(Edge::from)
             .thenComparing(Edge::to)

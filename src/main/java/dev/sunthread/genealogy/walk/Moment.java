@@ -42,6 +42,21 @@ public record Moment(long early, long late) {
         return new Moment(Math.max(early, other.early), Math.max(late, other.late));
     }
 
+    /** Whether it can be every instant that the other can be. */
+    public boolean includes(Moment other) {
+        return early <= other.early && other.late <= late;
+    }
+
+    /** Whether both can be at one instant. */
+    public boolean overlaps(Moment other) {
+        return early <= other.late && other.early <= late;
+    }
+
+    /** The instants that both can be, which overlap. */
+    public Moment within(Moment other) {
+        return new Moment(Math.max(early, other.early), Math.min(late, other.late));
+    }
+
     /** Whether every instant this can be lies before every instant the other can be; a tie is not before. */
     public boolean surelyBefore(Moment other) {
         return late < other.early;
