@@ -4,6 +4,7 @@ import dev.sunthread.genealogy.Certainty;
 import dev.sunthread.genealogy.Scope;
 import dev.sunthread.genealogy.Windows;
 import dev.sunthread.genealogy.history.Clocks;
+import dev.sunthread.genealogy.history.HistoryRecords;
 import dev.sunthread.genealogy.history.PlacementHistory;
 import dev.sunthread.genealogy.history.SignHistory;
 import dev.sunthread.genealogy.history.Sql;
@@ -88,7 +89,10 @@ public final class ScopeHistory {
         this.units = units;
         this.judged = judged;
         this.containment =
-                new Containment(new PlacementHistory(jdbc, cutoff, clocks), new SignHistory(jdbc, cutoff, clocks));
+                new Containment(
+                        new PlacementHistory(jdbc, cutoff, clocks),
+                        new SignHistory(jdbc, cutoff, clocks),
+                        HistoryRecords.lines(jdbc, cutoff, clocks));
     }
 
     /** The suspects that one part names by itself. @throws Refused if it names what nobody recorded */

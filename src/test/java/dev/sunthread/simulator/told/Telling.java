@@ -72,7 +72,7 @@ public final class Telling {
             case RECORDED -> where.add(told(draft, draft.id, at));
             case UNREADABLE ->
                 where.add(new Told(
-                        draft.id, "kept-line", at, Lines.unreadable(told(draft, draft.id, at), chance.of(0.5))));
+                        draft.id, "kept-line", at, Lines.unreadable(told(draft, draft.id, at), Lines.form(draft))));
             case TAKEN_BACK -> takeBack(draft, at);
             default -> {}
         }
