@@ -7,7 +7,6 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -96,12 +95,19 @@ public record LineText(List<Said> said) {
 
     /** When it happened. */
     public @Nullable OffsetDateTime occurredAt() {
-        return time("occurredAt");
+        return time(one("occurredAt"));
+    }
+
+    /** When what a correction tells anew really happened, if it says so. */
+    public @Nullable OffsetDateTime reallyOccurredAt() {
+        return time(said.stream()
+                .filter(one -> one.field().equals("occurredAt") && one.within().equals("/body"))
+                .map(Said::text));
     }
 
     /** When it began. */
     public @Nullable OffsetDateTime startedAt() {
-        return time("startedAt");
+        return time(one("startedAt"));
     }
 
     /** The only text of a field at the top of the line or its body; absent if there is none, or several. */
@@ -122,17 +128,11 @@ public record LineText(List<Said> said) {
                 .toList();
     }
 
-    private @Nullable OffsetDateTime time(String name) {
-        return one(name).map(parsed()).findFirst().flatMap(Function.identity()).orElse(null);
-    }
-
-    private static Function<String, Optional<OffsetDateTime>> parsed() {
-        return text -> {
-            try {
-                return Optional.of(OffsetDateTime.parse(text));
-            } catch (DateTimeParseException unreadable) {
-                return Optional.empty();
-            }
-        };
+    private static @Nullable OffsetDateTime time(Stream<String> text) {
+        try {
+            return text.findFirst().map(OffsetDateTime::parse).orElse(null);
+        } catch (DateTimeParseException unreadable) {
+            return null;
+        }
     }
 }

@@ -24,11 +24,12 @@ import org.jspecify.annotations.Nullable;
 final class MemoryLines implements LineRecords, LineNames {
 
     private final Remembered remembered;
+    private final LineReading reading;
     private final List<OpenLine> open;
 
     MemoryLines(Remembered remembered) {
         this.remembered = remembered;
-        LineReading reading = new LineReading(this);
+        this.reading = new LineReading(this);
         this.open = remembered
                 .of("kept-line")
                 .map(line -> reading.line(
@@ -39,6 +40,12 @@ final class MemoryLines implements LineRecords, LineNames {
     @Override
     public List<OpenLine> open() {
         return open;
+    }
+
+    @Override
+    public Map<TraceRef, String> strangers() {
+        return reading.strangers().entrySet().stream()
+                .collect(Collectors.toMap(Map.Entry::getValue, one -> one.getKey().name()));
     }
 
     private static List<KeptLine.Name> names(Said line) {
@@ -76,7 +83,10 @@ final class MemoryLines implements LineRecords, LineNames {
         return remembered
                 .everSaid()
                 .filter(one -> one.id().equals(id))
-                .map(one -> new Entry(remembered.entry(one), remembered.meant(one)))
+                .map(one -> new Entry(
+                        remembered.entry(one),
+                        remembered.meant(one),
+                        one.kind().equals("correction") ? null : one.at()))
                 .findFirst();
     }
 

@@ -18,7 +18,7 @@ final class MemoryRecords {
                 new MemoryPlacements(remembered),
                 lots,
                 new MemoryDemands(remembered),
-                new MemorySigns(remembered),
+                new MemorySigns(remembered, lines.open()),
                 lines);
     }
 }

@@ -21,9 +21,9 @@ public final class HistoryRecords {
                 new HappeningHistory(jdbc, cutoff, clocks),
                 new UseHistory(jdbc, cutoff, clocks, lines),
                 new PlacementHistory(jdbc, cutoff, clocks),
-                new LotHistory(jdbc, cutoff, clocks),
+                new LotHistory(jdbc, cutoff, clocks, lines),
                 new DemandHistory(jdbc, cutoff),
-                new SignHistory(jdbc, cutoff, clocks),
+                new SignHistory(jdbc, cutoff, clocks, lines),
                 lines);
     }
 }

@@ -5,10 +5,13 @@ import dev.sunthread.genealogy.records.LineRecords;
 import dev.sunthread.genealogy.records.OpenLine;
 import dev.sunthread.inbox.KeptLine;
 import dev.sunthread.inbox.LineText;
+import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Known;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -26,6 +29,7 @@ final class LineHistory implements LineRecords {
     private final JdbcClient jdbc;
     private final long cutoff;
     private final Clocks clocks;
+    private final Map<TraceRef, String> strangers = new HashMap<>();
     private @Nullable List<OpenLine> open;
 
     LineHistory(JdbcClient jdbc, long cutoff, Clocks clocks) {
@@ -42,6 +46,12 @@ final class LineHistory implements LineRecords {
         return open;
     }
 
+    @Override
+    public Map<TraceRef, String> strangers() {
+        open();
+        return strangers;
+    }
+
     private List<OpenLine> read() {
         List<Kept> kept = jdbc.sql(OPEN)
                 .param("cutoff", cutoff)
@@ -56,10 +66,14 @@ final class LineHistory implements LineRecords {
         NamesInLines known = new NamesInLines(jdbc, clocks);
         texts.forEach((entry, text) -> known.learn(LineReading.saidIn(text, names.getOrDefault(entry, List.of()))));
         LineReading reading = new LineReading(known);
-        return kept.stream()
+        List<OpenLine> lines = kept.stream()
                 .map(one -> reading.line(
-                        one.entry(), texts.get(one.entry()), names.getOrDefault(one.entry(), List.of())))
+                        one.entry(),
+                        Objects.requireNonNull(texts.get(one.entry())),
+                        names.getOrDefault(one.entry(), List.of())))
                 .toList();
+        reading.strangers().forEach((stranger, node) -> strangers.put(node, stranger.name()));
+        return lines;
     }
 
     private Map<Long, List<KeptLine.Name>> names(List<Kept> kept) {

@@ -95,11 +95,12 @@ final class NamesInLines implements LineNames {
     @Override
     public Optional<Entry> entry(String id) {
         return jdbc.sql("""
-                        SELECT e.number, coalesce(c.kind, e.kind) FROM ledger.entry e
+                        SELECT e.number, coalesce(c.kind, e.kind), CASE WHEN c.entry IS NULL THEN e.occurred_at END FROM ledger.entry e
                         LEFT JOIN ledger.correction c ON c.entry = e.number WHERE e.id = :id
                         """)
                 .param("id", id)
-                .query((row, number) -> new Entry(row.getLong(1), row.getString(2)))
+                .query((row, number) -> new Entry(
+                        row.getLong(1), row.getString(2), row.getObject(3, OffsetDateTime.class)))
                 .optional();
     }
 

@@ -4,6 +4,8 @@ import dev.sunthread.genealogy.position.Doubt;
 import dev.sunthread.genealogy.records.OpenLine;
 import dev.sunthread.genealogy.records.OpenLine.Part;
 import dev.sunthread.genealogy.records.OpenLine.Spot;
+import dev.sunthread.genealogy.records.UnitSigns;
+import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.List;
@@ -34,6 +36,32 @@ public final class LineDoubts {
                 .collect(Collectors.toSet());
     }
 
+    /** The units that lines tell to have been born, or may tell; with another birth they are two bodies. */
+    public static Set<Long> born(List<OpenLine> lines) {
+        return lines.stream()
+                .filter(line -> line.isOfKind("birth") || mayBeBirth(line))
+                .flatMap(line -> line.parts().stream())
+                .map(part -> part.node().id())
+                .collect(Collectors.toSet());
+    }
+
+    private static boolean mayBeBirth(OpenLine line) {
+        return !LineWays.isRead(line)
+                && line.positions().isEmpty()
+                && line.parts().stream().allMatch(part -> part.isOf(TraceKind.UNIT));
+    }
+
+    /** The signs of a unit with its returns that lines tell: it may have been back then. */
+    public static UnitSigns of(UnitSigns signs, List<OpenLine> lines) {
+        List<Moment> returned = lines.stream()
+                .filter(line -> line.isOfKind("return") || !LineWays.isRead(line))
+                .filter(line -> line.parts().stream()
+                        .anyMatch(part -> part.node().equals(signs.node())))
+                .map(OpenLine::at)
+                .toList();
+        return returned.isEmpty() ? signs : signs.returned(returned);
+    }
+
     /** What may have happened at a position. */
     public List<Doubt> at(long position) {
         return lines.stream()
@@ -58,6 +86,11 @@ public final class LineDoubts {
         return ends && loaded.isEmpty()
                 ? Stream.of(new Doubt(null, null, false, true, line.at(), line.entry()))
                 : loaded.stream();
+    }
+
+    /** The first entry that a line takes back; the last number there is if none does. */
+    public static long takenBackFrom(List<OpenLine> lines) {
+        return takenBack(lines).stream().mapToLong(Long::longValue).min().orElse(Long.MAX_VALUE);
     }
 
     /** The positions where one of these lots may have been loaded by what lines tell. */

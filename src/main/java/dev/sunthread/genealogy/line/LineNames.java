@@ -12,8 +12,11 @@ import org.jspecify.annotations.Nullable;
 /** What the names that stand in kept lines are names of, as far as anything is recorded under them. */
 public interface LineNames {
 
-    /** An entry of the ledger, and the kind of happening it tells: of a correction that of what it corrects. */
-    record Entry(long number, String kind) {}
+    /** An entry of the ledger, and the kind of happening it tells: of a correction that of what it corrects, and no time. */
+    record Entry(
+            long number,
+            String kind,
+            @Nullable OffsetDateTime occurredAt) {}
 
     /** All that is called so. */
     Collection<TraceRef> of(TraceKind kind, String name);

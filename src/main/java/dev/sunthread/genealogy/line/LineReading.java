@@ -8,9 +8,11 @@ import dev.sunthread.inbox.KeptLine;
 import dev.sunthread.inbox.LineText;
 import dev.sunthread.inbox.LineText.Said;
 import dev.sunthread.kernel.TraceKind;
+import dev.sunthread.kernel.TraceRef;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -43,6 +45,10 @@ public final class LineReading {
             Set.of("installation", "removal", "carrier-load", "carrier-unload", "cure-run", "test-run");
 
     private final LineNames names;
+    private final Map<Stranger, TraceRef> strangers = new LinkedHashMap<>();
+
+    /** A thing that nothing but kept lines names. */
+    public record Stranger(TraceKind kind, String name) {}
 
     public LineReading(LineNames names) {
         this.names = names;
@@ -73,7 +79,7 @@ public final class LineReading {
         String meant = "correction".equals(kind) ? target == null ? null : target.kind() : kind;
         String station = text.one("station").findFirst().orElse(null);
         Moment start = told(text.startedAt(), station);
-        Moment end = told(text.occurredAt(), station);
+        Moment end = told("correction".equals(kind) ? corrected(text, target) : text.occurredAt(), station);
         return new OpenLine(
                 entry,
                 meant,
@@ -82,18 +88,39 @@ public final class LineReading {
                 takesBack && target != null ? target.number() : null,
                 text.one("operation").findFirst().orElse(null),
                 text.one("position").findFirst().orElse(null),
-                said.stream().flatMap(this::parts).distinct().toList(),
+                said.stream().flatMap(one -> parts(one, meant)).distinct().toList(),
                 positions(said, text, meant));
+    }
+
+    private static @Nullable OffsetDateTime corrected(LineText text, LineNames.@Nullable Entry target) {
+        OffsetDateTime stated = text.reallyOccurredAt();
+        return stated != null || target == null ? stated : target.occurredAt();
     }
 
     private @Nullable Moment told(@Nullable OffsetDateTime at, @Nullable String station) {
         return at == null ? null : names.told(station, at);
     }
 
-    private Stream<Part> parts(Said said) {
-        return kindsOf(said).stream()
-                .flatMap(kind -> names.of(kind, said.text()).stream())
-                .map(node -> new Part(said.field(), said.within(), node));
+    /** The nodes that stand for what nothing but the lines read so far names; their numbers are less than nought. */
+    public Map<Stranger, TraceRef> strangers() {
+        return strangers;
+    }
+
+    private Stream<Part> parts(Said said, @Nullable String kind) {
+        List<TraceKind> kinds = kindsOf(said).stream()
+                .filter(one -> one != TraceKind.CURE_RUN || !"test-run".equals(kind))
+                .filter(one -> one != TraceKind.TEST_RUN || !"cure-run".equals(kind))
+                .toList();
+        List<TraceRef> known = kinds.stream()
+                .flatMap(one -> names.of(one, said.text()).stream())
+                .toList();
+        Stream<TraceRef> nodes = known.isEmpty() ? kinds.stream().map(one -> stranger(one, said)) : known.stream();
+        return nodes.map(node -> new Part(said.field(), said.within(), node));
+    }
+
+    private TraceRef stranger(TraceKind kind, Said said) {
+        return strangers.computeIfAbsent(
+                new Stranger(kind, said.text()), any -> new TraceRef(kind, -1L - strangers.size()));
     }
 
     private Set<Spot> positions(List<Said> said, LineText text, @Nullable String kind) {

@@ -11,6 +11,7 @@ import dev.sunthread.genealogy.history.Sql;
 import dev.sunthread.genealogy.reach.Containment;
 import dev.sunthread.genealogy.reach.Reach;
 import dev.sunthread.genealogy.records.Happening;
+import dev.sunthread.genealogy.records.LineRecords;
 import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.genealogy.walk.Starts;
 import dev.sunthread.genealogy.walk.Suspect;
@@ -27,6 +28,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -79,6 +81,7 @@ public final class ScopeHistory {
     private final Lots lots;
     private final Units units;
     private final JudgedRuns judged;
+    private final LineRecords lines;
     private final Containment containment;
 
     ScopeHistory(JdbcClient jdbc, long cutoff, Lots lots, Units units, JudgedRuns judged) {
@@ -88,18 +91,16 @@ public final class ScopeHistory {
         this.lots = lots;
         this.units = units;
         this.judged = judged;
-        this.containment =
-                new Containment(
-                        new PlacementHistory(jdbc, cutoff, clocks),
-                        new SignHistory(jdbc, cutoff, clocks),
-                        HistoryRecords.lines(jdbc, cutoff, clocks));
+        this.lines = HistoryRecords.lines(jdbc, cutoff, clocks);
+        this.containment = new Containment(
+                new PlacementHistory(jdbc, cutoff, clocks), new SignHistory(jdbc, cutoff, clocks, lines), lines);
     }
 
     /** The suspects that one part names by itself. @throws Refused if it names what nobody recorded */
     public List<Suspect> named(Scope scope, Starts starts) {
         if (scope instanceof Scope.Lot lot) {
             return List.of(Suspect.sinceEver(
-                    TraceRef.lot(lots.find(lot.lot()).orElseThrow(() -> unknown("Lot " + lot.lot())))));
+                    lots.find(lot.lot()).map(TraceRef::lot).orElseGet(() -> stranger(TraceKind.LOT, "Lot ", lot.lot()))));
         }
         if (scope instanceof Scope.SupplierLot supplierLot) {
             return ofSupplierLot(supplierLot.supplierLot());
@@ -110,8 +111,11 @@ public final class ScopeHistory {
                     .toList();
         }
         if (scope instanceof Scope.Container container) {
-            return List.of(Suspect.sinceEver(TraceRef.container(
-                    id("SELECT id FROM materials.container WHERE label = ?", "Container ", container.container()))));
+            return List.of(Suspect.sinceEver(node(
+                    "SELECT id FROM materials.container WHERE label = ?",
+                    TraceKind.CONTAINER,
+                    "Container ",
+                    container.container())));
         }
         if (scope instanceof Scope.TestVerdict verdict) {
             return judged.units(verdict, cutoff).stream()
@@ -127,12 +131,12 @@ public final class ScopeHistory {
 
     private List<Suspect> happenings(Scope scope) {
         if (scope instanceof Scope.CureRun run) {
-            long id = id("SELECT id FROM cure.run WHERE number = ?", "Cure run ", run.run());
-            return List.of(Suspect.sinceEver(new TraceRef(TraceKind.CURE_RUN, id)));
+            return List.of(Suspect.sinceEver(
+                    node("SELECT id FROM cure.run WHERE number = ?", TraceKind.CURE_RUN, "Cure run ", run.run())));
         }
         if (scope instanceof Scope.TestRun run) {
-            long id = id("SELECT id FROM electrical.run WHERE number = ?", "Test run ", run.run());
-            return List.of(Suspect.sinceEver(new TraceRef(TraceKind.TEST_RUN, id)));
+            return List.of(Suspect.sinceEver(
+                    node("SELECT id FROM electrical.run WHERE number = ?", TraceKind.TEST_RUN, "Test run ", run.run())));
         }
         if (scope instanceof Scope.CureVerdict verdict) {
             return judged.cureRuns(verdict, cutoff).stream()
@@ -214,7 +218,7 @@ public final class ScopeHistory {
 
     private List<Suspect> onCarrier(Scope.Carrier carrier) {
         TraceRef node =
-                TraceRef.carrier(id("SELECT id FROM production.carrier WHERE code = ?", "Carrier ", carrier.carrier()));
+                node("SELECT id FROM production.carrier WHERE code = ?", TraceKind.CARRIER, "Carrier ", carrier.carrier());
         Moment from = told(carrier.window().from(), Moment.SINCE_EVER);
         Moment to = told(carrier.window().to(), Moment.NEVER);
         Happening window =
@@ -266,16 +270,28 @@ public final class ScopeHistory {
         return ChronoUnit.MICROS.between(Instant.EPOCH, at.toInstant());
     }
 
-    private void known(String sql, String what, String name) {
-        id(sql, what, name);
+    private TraceRef node(String sql, TraceKind kind, String what, String name) {
+        return idOf(sql, name).map(id -> new TraceRef(kind, id)).orElseGet(() -> stranger(kind, what, name));
     }
 
-    private long id(String sql, String what, String name) {
+    /** What nothing but a kept line names. */
+    private TraceRef stranger(TraceKind kind, String what, String name) {
+        return lines.strangers().entrySet().stream()
+                .filter(one -> one.getKey().kind() == kind && one.getValue().equals(name))
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElseThrow(() -> unknown(what + name));
+    }
+
+    private void known(String sql, String what, String name) {
+        idOf(sql, name).orElseThrow(() -> unknown(what + name));
+    }
+
+    private Optional<Long> idOf(String sql, String name) {
         return jdbc.sql(sql)
                 .param(name)
                 .query((row, number) -> row.getLong(1))
-                .optional()
-                .orElseThrow(() -> unknown(what + name));
+                .optional();
     }
 
     private static Refused unknown(String what) {

@@ -41,6 +41,24 @@ final class Lines {
         return new Chance(draft.id.hashCode()).any(List.of(Form.WHOLE, Form.WHOLE, Form.TORN, Form.NAMES));
     }
 
+    /** The correction that tells a record as it was, unreadable itself. */
+    static Told correction(Told truth, long at) {
+        return kept(new Told(
+                truth.id() + "-mended",
+                "correction",
+                at,
+                Map.of("entry", truth.id(), "why", "Another lot was there", "body", truth.body())));
+    }
+
+    /** The void that takes a record back, unreadable itself. */
+    static Told taking(String id, long at) {
+        return kept(new Told(id + "-void", "void", at, Map.of("entry", id, "why", "It never was")));
+    }
+
+    private static Told kept(Told told) {
+        return new Told(told.id(), "kept-line", told.at(), unreadable(told, Form.WHOLE));
+    }
+
     static Map<String, Object> unreadable(Told told, Form form) {
         String whole = text(told);
         int most = new Chance(told.id().hashCode() + 1L).between(whole.length() / 3, whole.length() - 1);
