@@ -142,6 +142,33 @@ final class Answer {
                 .orElse(null);
     }
 
+    /** Whether a kept line leads from the thing next to it, or the suspect, to it. */
+    boolean isReachedByLine(Arrival arrival) {
+        TraceRef near = reachedFrom(arrival);
+        List<Edge> path = new ArrayList<>(arrival.path());
+        if (way == Way.FORWARD) {
+            Collections.reverse(path);
+        }
+        for (Edge edge : path) {
+            if (edge.reason().line().isPresent()) {
+                return true;
+            }
+            if ((way == Way.FORWARD ? edge.from() : edge.to()).equals(near)) {
+                return false;
+            }
+        }
+        return false;
+    }
+
+    /** The kept lines that are told in reasons, by their entries. */
+    Set<Long> linesInReasons() {
+        return reached().stream()
+                .flatMap(arrival -> arrival.path().stream())
+                .flatMapToLong(edge -> edge.reason().line().stream())
+                .boxed()
+                .collect(Collectors.toSet());
+    }
+
     /** Its class at any time. */
     @Nullable
     Certainty ever(TraceRef node) {

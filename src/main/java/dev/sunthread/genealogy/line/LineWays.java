@@ -39,12 +39,12 @@ public final class LineWays {
     static final Set<String> MOVING_NOTHING = Set.of(
             "attachment",
             "birth",
+            "calibration",
             "container-move",
             "container-opening",
+            "count",
             "deviation",
-            "disposition",
             "equipment",
-            "equipment-check",
             "fault",
             "finding-settlement",
             "form-entry",
@@ -61,6 +61,7 @@ public final class LineWays {
             "return",
             "route",
             "rule-pass",
+            "sample",
             "scan-choice",
             "scrap",
             "serial-issue",
@@ -70,9 +71,11 @@ public final class LineWays {
             "station",
             "station-behind",
             "station-caught-up",
-            "stock-change",
+            "stock-return",
             "structure",
-            "typed-label");
+            "typed-label",
+            "verification",
+            "waste");
 
     private LineWays() {}
 

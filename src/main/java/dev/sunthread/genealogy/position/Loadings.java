@@ -93,7 +93,7 @@ final class Loadings {
                 Long.MIN_VALUE,
                 undated ? Long.MAX_VALUE : mayBeTo(may),
                 undated ? Moment.NEVER : left(may),
-                reason("kept-line", doubt.entry()),
+                reason("loaded", doubt.entry()).with("line", doubt.entry()),
                 true);
     }
 

@@ -6,6 +6,7 @@ import dev.sunthread.genealogy.records.PlacementFacts;
 import dev.sunthread.genealogy.records.Removal;
 import dev.sunthread.genealogy.walk.Edge;
 import dev.sunthread.genealogy.walk.Moment;
+import dev.sunthread.genealogy.walk.Reason;
 import dev.sunthread.kernel.TraceKind;
 import java.util.HashSet;
 import java.util.List;
@@ -22,9 +23,15 @@ final class DoubtedStays {
 
     private final PlacementFacts recorded;
     private final PlacementFacts kept;
+    private final Set<Long> takenBack;
     private final Function<PlacementFacts, List<Edge>> stays;
 
-    private DoubtedStays(PlacementFacts recorded, PlacementFacts kept, Function<PlacementFacts, List<Edge>> stays) {
+    private DoubtedStays(
+            PlacementFacts recorded,
+            PlacementFacts kept,
+            Set<Long> takenBack,
+            Function<PlacementFacts, List<Edge>> stays) {
+        this.takenBack = takenBack;
         this.recorded = recorded;
         this.kept = kept;
         this.stays = stays;
@@ -44,7 +51,7 @@ final class DoubtedStays {
             return stays.apply(told);
         }
         return new DoubtedStays(
-                        told.without(takenBack), kept.and(told.among(takenBack)), stays)
+                        told.without(takenBack), kept.and(told.among(takenBack)), takenBack, stays)
                 .edges();
     }
 
@@ -54,13 +61,27 @@ final class DoubtedStays {
         kept.removals().forEach(one -> entries.add(one.entry()));
         List<Edge> may = stays.apply(recorded.and(new PlacementFacts(kept.installations(), List.of()))).stream()
                 .filter(edge -> entries.contains(edge.reason().entry()))
-                .map(edge -> edge.atMost(Certainty.POSSIBLE))
+                .map(this::byLine)
                 .toList();
         Stream<Edge> left = stays.apply(recorded.and(new PlacementFacts(List.of(), kept.removals()))).stream()
                 .filter(edge -> entries.contains(edge.reason().entry()))
-                .map(edge -> edge.atMost(Certainty.POSSIBLE));
+                .map(this::byLine);
         Stream<Edge> sure = stays.apply(recorded).stream().map(edge -> doubted(edge, may));
         return Stream.of(may.stream(), left, sure).flatMap(some -> some).distinct().toList();
+    }
+
+    private Edge byLine(Edge stay) {
+        Reason told = stay.reason();
+        Reason reason = takenBack.contains(told.entry()) ? told : new Reason("kept-line", told.named(), told.entry());
+        return new Edge(
+                        stay.from(),
+                        stay.to(),
+                        stay.certainty(),
+                        stay.begin(),
+                        stay.lastCrossing(),
+                        stay.stayEnd(),
+                        reason)
+                .atMost(Certainty.POSSIBLE);
     }
 
     private Edge doubted(Edge stay, List<Edge> may) {
