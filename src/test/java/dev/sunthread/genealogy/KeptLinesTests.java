@@ -136,7 +136,10 @@ class KeptLinesTests {
 
     @Test
     void aRunThatOnlyAKeptLineNamesReachesWhatWasOnItsTrayAndCanBeAskedFor() {
-        plant.say("carrier-load", "08:00", Map.of("carrier", "T1", "loads", List.of(Map.of("unit", Plant.unit("RCV r1")))));
+        plant.say(
+                "carrier-load",
+                "08:00",
+                Map.of("carrier", "T1", "loads", List.of(Map.of("unit", Plant.unit("RCV r1")))));
         Map<String, Object> run = new LinkedHashMap<>();
         run.put("run", "C-9");
         run.put("carriers", List.of(Map.of("carrier", "T1")));
@@ -180,10 +183,14 @@ class KeptLinesTests {
 
     private static Map<String, Object> step(String receiver, String lot) {
         return Map.of(
-                "operation", "bond",
-                "station", "BOND",
-                "units", List.of(Plant.unit("RCV " + receiver)),
-                "uses", List.of(use(lot)));
+                "operation",
+                "bond",
+                "station",
+                "BOND",
+                "units",
+                List.of(Plant.unit("RCV " + receiver)),
+                "uses",
+                List.of(use(lot)));
     }
 
     private static Map<String, Object> use(String lot) {

@@ -32,8 +32,7 @@ final class MemoryLines implements LineRecords, LineNames {
         this.reading = new LineReading(this);
         this.open = remembered
                 .of("kept-line")
-                .map(line -> reading.line(
-                        remembered.entry(line), LineText.of(line.text("text")), names(line)))
+                .map(line -> reading.line(remembered.entry(line), LineText.of(line.text("text")), names(line)))
                 .toList();
     }
 
@@ -45,7 +44,8 @@ final class MemoryLines implements LineRecords, LineNames {
     @Override
     public Map<TraceRef, String> strangers() {
         return reading.strangers().entrySet().stream()
-                .collect(Collectors.toMap(Map.Entry::getValue, one -> one.getKey().name()));
+                .collect(Collectors.toMap(
+                        Map.Entry::getValue, one -> one.getKey().name()));
     }
 
     private static List<KeptLine.Name> names(Said line) {
@@ -92,7 +92,8 @@ final class MemoryLines implements LineRecords, LineNames {
 
     @Override
     public Moment told(@Nullable String station, OffsetDateTime at) {
-        boolean isKnown = remembered.of("station").anyMatch(one -> one.text("station").equals(station));
+        boolean isKnown =
+                remembered.of("station").anyMatch(one -> one.text("station").equals(station));
         return remembered.told(isKnown ? station : null, Said.micros(at));
     }
 }

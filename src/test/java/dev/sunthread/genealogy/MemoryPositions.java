@@ -1,5 +1,6 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.genealogy.line.LineDoubts;
 import dev.sunthread.genealogy.position.CarryOverLimits;
 import dev.sunthread.genealogy.position.CarryOverLimits.Limit;
 import dev.sunthread.genealogy.position.Change.Charge;
@@ -7,7 +8,6 @@ import dev.sunthread.genealogy.position.Change.Discharge;
 import dev.sunthread.genealogy.position.Changes;
 import dev.sunthread.genealogy.position.PositionTimeline;
 import dev.sunthread.genealogy.position.Use;
-import dev.sunthread.genealogy.line.LineDoubts;
 import dev.sunthread.genealogy.records.OpenLine;
 import dev.sunthread.genealogy.records.StationPosition;
 import dev.sunthread.genealogy.walk.Moment;

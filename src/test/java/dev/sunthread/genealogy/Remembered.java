@@ -37,8 +37,7 @@ final class Remembered {
         this.facts = new FactsByHand(said);
         this.numbers = numbers;
         FIELDS.forEach((kind, fields) -> fields.forEach(field -> known(kind).addAll(NamedThings.named(said, field))));
-        said.forEach(one -> runIn(one)
-                .ifPresent(kind -> known(kind).addAll(NamedThings.named(List.of(one), "run"))));
+        said.forEach(one -> runIn(one).ifPresent(kind -> known(kind).addAll(NamedThings.named(List.of(one), "run"))));
         this.leastExact = of("station")
                 .mapToLong(station -> Long.parseLong(station.text("clockUncertainty")) * 1_000_000)
                 .max()

@@ -13,7 +13,6 @@ import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Known;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -91,8 +90,8 @@ final class UseHistory implements UseRecords {
               UNION ALL
               SELECT w.item, d.position, d.discharged_at, false FROM wanted w CROSS JOIN materials.discharge d
               UNION ALL
-              SELECT w.item, k.position, k.at, false
-              FROM wanted w CROSS JOIN unnest(:doubtful::bigint[], :doubted::timestamptz[]) k(position, at)),
+              SELECT w.item, k.position, k.at::timestamptz, false
+              FROM wanted w CROSS JOIN unnest(:doubtful::bigint[], :doubted::text[]) k(position, at)),
             bare AS (
               SELECT item, position, '-infinity'::timestamptz AS since, min(at) AS until FROM change GROUP BY item, position
               UNION ALL
@@ -186,11 +185,11 @@ final class UseHistory implements UseRecords {
     // what came off by no record that is certain leaves what is used then in doubt
     private Map<String, Object> doubts() {
         List<Long> positions = new ArrayList<>();
-        List<OffsetDateTime> moments = new ArrayList<>();
+        List<String> moments = new ArrayList<>();
         for (OpenLine line : lines.open()) {
             line.positions().forEach(spot -> {
                 positions.add(spot.position());
-                moments.add(Clocks.time(line.at().early()));
+                moments.add(Clocks.time(line.at().early()).toString());
             });
         }
         return Map.of(
@@ -203,7 +202,7 @@ final class UseHistory implements UseRecords {
                 "doubtful",
                 positions.toArray(Long[]::new),
                 "doubted",
-                moments.toArray(OffsetDateTime[]::new),
+                moments.toArray(String[]::new),
                 "takenBack",
                 LineDoubts.takenBack(lines.open()).toArray(Long[]::new));
     }
