@@ -53,7 +53,7 @@ final class MemoryPositions {
         return Changes.of(
                 at(position, "charge").map(this::charge).toList(),
                 at(position, "discharge").map(this::discharge).toList(),
-                LineDoubts.takenBack(lines),
+                LineDoubts.takingBack(lines),
                 new LineDoubts(lines, lots::itemOf).at(position.id()));
     }
 

@@ -118,7 +118,8 @@ final class Answer {
     /** Every thing reached but the roots themselves, in a fixed order; steps, gaps and kept lines are told in paths. */
     List<Arrival> reached() {
         return ever.values().stream()
-                .filter(arrival -> THINGS.contains(arrival.node().kind()) && arrival.node().id() >= 0)
+                .filter(arrival ->
+                        THINGS.contains(arrival.node().kind()) && arrival.node().id() >= 0)
                 .filter(arrival -> !roots.contains(arrival.node()))
                 .toList();
     }
@@ -136,7 +137,8 @@ final class Answer {
             Collections.reverse(nearest);
         }
         return nearest.stream()
-                .filter(node -> roots.contains(node) || ever.containsKey(node) && node.id() >= 0 && THINGS.contains(node.kind()))
+                .filter(node -> roots.contains(node)
+                        || ever.containsKey(node) && node.id() >= 0 && THINGS.contains(node.kind()))
                 .findFirst()
                 .filter(node -> !roots.contains(node))
                 .orElse(null);

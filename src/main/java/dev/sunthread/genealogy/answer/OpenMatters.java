@@ -22,8 +22,7 @@ public class OpenMatters {
     }
 
     /** Findings that touch any of these nodes, and kept lines that name any of these suspects or gave a reason. */
-    public Touching touching(
-            Collection<TraceRef> nodes, List<String> suspects, Collection<Long> reasons, long cutoff) {
+    public Touching touching(Collection<TraceRef> nodes, List<String> suspects, Collection<Long> reasons, long cutoff) {
         SortedSet<Long> touching = new TreeSet<>(reasons);
         touching.addAll(lines.naming(suspects, cutoff));
         return new Touching(findings.touching(nodes, cutoff), List.copyOf(touching));

@@ -150,7 +150,8 @@ public final class HistoryEdges implements EdgeSource {
                         .map(TraceRef::id)
                         .collect(Collectors.toSet()));
         return all.stream()
-                .map(edge -> isOfOneOf(twice, edge) || takenBack.contains(edge.reason().entry())
+                .map(edge -> isOfOneOf(twice, edge)
+                                || takenBack.contains(edge.reason().entry())
                         ? edge.atMost(Certainty.POSSIBLE)
                         : edge)
                 .toList();

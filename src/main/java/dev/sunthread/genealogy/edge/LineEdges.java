@@ -2,8 +2,6 @@ package dev.sunthread.genealogy.edge;
 
 import dev.sunthread.genealogy.Certainty;
 import dev.sunthread.genealogy.line.LineWays;
-import dev.sunthread.genealogy.position.Change;
-import dev.sunthread.genealogy.position.Changes;
 import dev.sunthread.genealogy.position.PositionTimeline;
 import dev.sunthread.genealogy.position.Use;
 import dev.sunthread.genealogy.reach.Contents;
@@ -15,15 +13,12 @@ import dev.sunthread.genealogy.records.OpenLine.Spot;
 import dev.sunthread.genealogy.records.Records;
 import dev.sunthread.genealogy.records.StationPosition;
 import dev.sunthread.genealogy.walk.Edge;
-import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.genealogy.walk.Reason;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -101,9 +96,8 @@ final class LineEdges {
                 .toList();
         boolean namesAContainer = given.stream().anyMatch(node -> node.kind() == TraceKind.CONTAINER);
         return given.stream()
-                .flatMap(node -> node.kind() == TraceKind.LOT && !namesAContainer
-                        ? contents.with(node)
-                        : Stream.of(node))
+                .flatMap(node ->
+                        node.kind() == TraceKind.LOT && !namesAContainer ? contents.with(node) : Stream.of(node))
                 .collect(Collectors.toSet());
     }
 
@@ -138,10 +132,11 @@ final class LineEdges {
     private Set<TraceRef> drawn(OpenLine line) {
         Set<TraceRef> drawn = new HashSet<>();
         Use use = new Use(line.at(), -1, null);
-        for (StationPosition position : records.uses().positions(
-                line.positions().stream().map(Spot::position).collect(Collectors.toSet()))) {
+        for (StationPosition position : records.uses()
+                .positions(line.positions().stream().map(Spot::position).collect(Collectors.toSet()))) {
             PositionTimeline timeline = records.uses().timeline(position);
-            timeline.unloaded(use).forEach(candidate -> contents.with(candidate.lot()).forEach(drawn::add));
+            timeline.unloaded(use)
+                    .forEach(candidate -> contents.with(candidate.lot()).forEach(drawn::add));
         }
         return drawn;
     }

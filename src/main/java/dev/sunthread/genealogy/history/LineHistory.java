@@ -78,7 +78,8 @@ final class LineHistory implements LineRecords {
 
     private Map<Long, List<KeptLine.Name>> names(List<Kept> kept) {
         return jdbc
-                .sql("SELECT entry, kind, name FROM inbox.line_name WHERE entry = ANY (:entries) ORDER BY entry, ordinal")
+                .sql(
+                        "SELECT entry, kind, name FROM inbox.line_name WHERE entry = ANY (:entries) ORDER BY entry, ordinal")
                 .param("entries", kept.stream().map(Kept::entry).toArray(Long[]::new))
                 .query((row, number) -> Map.entry(
                         row.getLong(1),

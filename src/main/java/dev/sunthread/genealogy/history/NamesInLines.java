@@ -70,9 +70,8 @@ final class NamesInLines implements LineNames {
 
     @Override
     public Set<Long> positions(@Nullable String station, String code) {
-        List<Place> so = places().stream()
-                .filter(place -> place.code().equals(code))
-                .toList();
+        List<Place> so =
+                places().stream().filter(place -> place.code().equals(code)).toList();
         boolean isThere = so.stream().anyMatch(place -> place.station().equals(station));
         return so.stream()
                 .filter(place -> !isThere || place.station().equals(station))
@@ -99,8 +98,8 @@ final class NamesInLines implements LineNames {
                         LEFT JOIN ledger.correction c ON c.entry = e.number WHERE e.id = :id
                         """)
                 .param("id", id)
-                .query((row, number) -> new Entry(
-                        row.getLong(1), row.getString(2), row.getObject(3, OffsetDateTime.class)))
+                .query((row, number) ->
+                        new Entry(row.getLong(1), row.getString(2), row.getObject(3, OffsetDateTime.class)))
                 .optional();
     }
 

@@ -1,12 +1,12 @@
 package dev.sunthread.genealogy.history;
 
+import dev.sunthread.genealogy.line.LineDoubts;
 import dev.sunthread.genealogy.position.CarryOverLimits;
 import dev.sunthread.genealogy.position.Change.Charge;
 import dev.sunthread.genealogy.position.Change.Discharge;
 import dev.sunthread.genealogy.position.Changes;
 import dev.sunthread.genealogy.position.PositionTimeline;
 import dev.sunthread.genealogy.position.Use;
-import dev.sunthread.genealogy.line.LineDoubts;
 import dev.sunthread.genealogy.records.LineRecords;
 import dev.sunthread.genealogy.records.StationPosition;
 import dev.sunthread.genealogy.walk.Moment;
@@ -17,7 +17,6 @@ import java.sql.SQLException;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.RowMapper;
@@ -88,13 +87,13 @@ final class PositionHistory {
     private final long cutoff;
     private final Clocks clocks;
     private final LineDoubts doubts;
-    private final Set<Long> takenBack;
+    private final Map<Long, Long> takenBack;
     private final Map<Long, Changes> changes = new HashMap<>();
     private final Map<Long, PositionTimeline> timelines = new HashMap<>();
 
     PositionHistory(JdbcClient jdbc, long cutoff, Clocks clocks, LineRecords lines) {
         this.doubts = new LineDoubts(lines.open(), this::itemOf);
-        this.takenBack = LineDoubts.takenBack(lines.open());
+        this.takenBack = LineDoubts.takingBack(lines.open());
         this.jdbc = jdbc;
         this.cutoff = cutoff;
         this.clocks = clocks;
@@ -146,10 +145,9 @@ final class PositionHistory {
         return facts(
                         CLEAN_POINTS,
                         position,
-                        (row, number) ->
-                                Map.entry(row.getLong(2), clocks.told(position.station(), row.getLong(1))))
+                        (row, number) -> Map.entry(row.getLong(2), clocks.told(position.station(), row.getLong(1))))
                 .stream()
-                .filter(cleaned -> !takenBack.contains(cleaned.getKey()))
+                .filter(cleaned -> !takenBack.containsKey(cleaned.getKey()))
                 .map(Map.Entry::getValue)
                 .toList();
     }

@@ -1,8 +1,8 @@
 package dev.sunthread.genealogy.history;
 
+import dev.sunthread.genealogy.line.LineDoubts;
 import dev.sunthread.genealogy.position.Changes;
 import dev.sunthread.genealogy.position.PositionTimeline;
-import dev.sunthread.genealogy.line.LineDoubts;
 import dev.sunthread.genealogy.records.LineRecords;
 import dev.sunthread.genealogy.records.OpenLine;
 import dev.sunthread.genealogy.records.RecordedUse;
@@ -244,8 +244,8 @@ final class UseHistory implements UseRecords {
 
     @Override
     public List<StationPosition> positionsThatHeld(Collection<Long> lots) {
-        List<StationPosition> held =
-                new ArrayList<>(jdbc.sql(HELD).param("ids", Sql.ids(lots)).query(POSITION).list());
+        List<StationPosition> held = new ArrayList<>(
+                jdbc.sql(HELD).param("ids", Sql.ids(lots)).query(POSITION).list());
         Set<Long> told = LineDoubts.positionsOf(lines.open(), Set.copyOf(lots));
         if (!told.isEmpty()) {
             held.addAll(positions(told));

@@ -9,8 +9,10 @@ import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -30,10 +32,7 @@ public final class LineDoubts {
 
     /** The entries that lines void or correct. */
     public static Set<Long> takenBack(List<OpenLine> lines) {
-        return lines.stream()
-                .map(OpenLine::takesBack)
-                .filter(Objects::nonNull)
-                .collect(Collectors.toSet());
+        return lines.stream().map(OpenLine::takesBack).filter(Objects::nonNull).collect(Collectors.toSet());
     }
 
     /** The units that lines tell to have been born, or may tell; with another birth they are two bodies. */
@@ -55,8 +54,8 @@ public final class LineDoubts {
     public static UnitSigns of(UnitSigns signs, List<OpenLine> lines) {
         List<Moment> returned = lines.stream()
                 .filter(line -> line.isOfKind("return") || !LineWays.isRead(line))
-                .filter(line -> line.parts().stream()
-                        .anyMatch(part -> part.node().equals(signs.node())))
+                .filter(line ->
+                        line.parts().stream().anyMatch(part -> part.node().equals(signs.node())))
                 .map(OpenLine::at)
                 .toList();
         return returned.isEmpty() ? signs : signs.returned(returned);
@@ -78,7 +77,8 @@ public final class LineDoubts {
         boolean ends = unread || comesOn || line.isOfKind("discharge");
         List<Doubt> loaded = unread || line.isOfKind("charge", "discharge", "step")
                 ? line.parts().stream()
-                        .filter(part -> part.isOf(TraceKind.LOT) && !part.field().equals("into") && spot.mayBeOf(part))
+                        .filter(part ->
+                                part.isOf(TraceKind.LOT) && !part.field().equals("into") && spot.mayBeOf(part))
                         .map(Part::node)
                         .map(lot -> new Doubt(lot, itemOf.apply(lot), comesOn, ends, line.at(), line.entry()))
                         .toList()
@@ -86,6 +86,15 @@ public final class LineDoubts {
         return ends && loaded.isEmpty()
                 ? Stream.of(new Doubt(null, null, false, true, line.at(), line.entry()))
                 : loaded.stream();
+    }
+
+    /** The entries that lines void or correct, each with the line. */
+    public static Map<Long, Long> takingBack(List<OpenLine> lines) {
+        Map<Long, Long> taking = new TreeMap<>();
+        lines.stream()
+                .filter(line -> line.takesBack() != null)
+                .forEach(line -> taking.putIfAbsent(Objects.requireNonNull(line.takesBack()), line.entry()));
+        return taking;
     }
 
     /** The first entry that a line takes back; the last number there is if none does. */
@@ -97,7 +106,8 @@ public final class LineDoubts {
     public static Set<Long> positionsOf(List<OpenLine> lines, Set<Long> lots) {
         return lines.stream()
                 .filter(line -> line.parts().stream()
-                        .anyMatch(part -> part.isOf(TraceKind.LOT) && lots.contains(part.node().id())))
+                        .anyMatch(part -> part.isOf(TraceKind.LOT)
+                                && lots.contains(part.node().id())))
                 .flatMap(line -> line.positions().stream())
                 .map(Spot::position)
                 .collect(Collectors.toSet());

@@ -13,10 +13,7 @@ import org.jspecify.annotations.Nullable;
 public interface LineNames {
 
     /** An entry of the ledger, and the kind of happening it tells: of a correction that of what it corrects, and no time. */
-    record Entry(
-            long number,
-            String kind,
-            @Nullable OffsetDateTime occurredAt) {}
+    record Entry(long number, String kind, @Nullable OffsetDateTime occurredAt) {}
 
     /** All that is called so. */
     Collection<TraceRef> of(TraceKind kind, String name);

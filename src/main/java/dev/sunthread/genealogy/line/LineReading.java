@@ -73,7 +73,8 @@ public final class LineReading {
 
     public OpenLine line(long entry, LineText text, List<KeptLine.Name> kept) {
         List<Said> said = saidIn(text, kept);
-        LineNames.Entry target = text.one("entry").findFirst().flatMap(names::entry).orElse(null);
+        LineNames.Entry target =
+                text.one("entry").findFirst().flatMap(names::entry).orElse(null);
         String kind = text.kind().orElse(null);
         boolean takesBack = kind == null || LineWays.TAKING_BACK.contains(kind);
         String meant = "correction".equals(kind) ? target == null ? null : target.kind() : kind;

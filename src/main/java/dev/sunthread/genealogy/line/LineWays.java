@@ -53,6 +53,7 @@ public final class LineWays {
             "hold",
             "hold-release",
             "incoming-release",
+            "issue",
             "item",
             "line-settlement",
             "lot-ending",
@@ -82,8 +83,7 @@ public final class LineWays {
     /** Whether its kind is read and known. */
     public static boolean isRead(OpenLine line) {
         String kind = line.kind();
-        return kind != null
-                && (MOVING.contains(kind) || MOVING_NOTHING.contains(kind) || TAKING_BACK.contains(kind));
+        return kind != null && (MOVING.contains(kind) || MOVING_NOTHING.contains(kind) || TAKING_BACK.contains(kind));
     }
 
     /** Whether matter of this part may have gone into something else that the line names. */

@@ -5,6 +5,7 @@ import dev.sunthread.genealogy.position.Change.Discharge;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -28,30 +29,33 @@ public final class Changes {
         this.items = itemsOf(charges, discharges, doubts);
     }
 
-    /** The same where some of the entries may have been taken back, so that what they tell may not be so. */
+    /** The same where some of the entries may be taken back, each with the line that does it: what they tell may be so or not. */
     public static Changes of(
-            List<Charge> charges, List<Discharge> discharges, Set<Long> takenBack, List<Doubt> doubts) {
+            List<Charge> charges, List<Discharge> discharges, Map<Long, Long> takenBack, List<Doubt> doubts) {
         if (takenBack.isEmpty()) {
             return new Changes(charges, discharges, doubts);
         }
         List<Doubt> all = new ArrayList<>(doubts);
         charges.stream()
-                .filter(charge -> takenBack.contains(charge.entry()))
-                .map(charge ->
-                        new Doubt(charge.lot(), charge.item(), true, true, charge.at(), charge.entry()))
+                .filter(charge -> takenBack.containsKey(charge.entry()))
+                .map(charge -> new Doubt(charge.lot(), charge.item(), true, true, charge.at(), lineOf(charge, takenBack)))
                 .forEach(all::add);
         discharges.stream()
-                .filter(discharge -> takenBack.contains(discharge.entry()))
-                .map(discharge -> new Doubt(discharge.lot(), null, false, true, discharge.at(), discharge.entry()))
+                .filter(discharge -> takenBack.containsKey(discharge.entry()))
+                .map(discharge -> new Doubt(discharge.lot(), null, false, true, discharge.at(), lineOf(discharge, takenBack)))
                 .forEach(all::add);
         return new Changes(
                 charges.stream()
-                        .filter(charge -> !takenBack.contains(charge.entry()))
+                        .filter(charge -> !takenBack.containsKey(charge.entry()))
                         .toList(),
                 discharges.stream()
-                        .filter(discharge -> !takenBack.contains(discharge.entry()))
+                        .filter(discharge -> !takenBack.containsKey(discharge.entry()))
                         .toList(),
                 all);
+    }
+
+    private static long lineOf(Change change, Map<Long, Long> takenBack) {
+        return takenBack.getOrDefault(change.entry(), 0L);
     }
 
     public List<Charge> charges() {
@@ -76,8 +80,7 @@ public final class Changes {
     }
 
     // uses move the ends of a loading, not its item
-    private static Optional<Set<Long>> itemsOf(
-            List<Charge> charges, List<Discharge> discharges, List<Doubt> doubts) {
+    private static Optional<Set<Long>> itemsOf(List<Charge> charges, List<Discharge> discharges, List<Doubt> doubts) {
         Set<Long> items = new HashSet<>();
         for (Doubt doubt : doubts) {
             if (doubt.lot() != null && doubt.item() == null) {

@@ -41,8 +41,8 @@ final class Cover {
                 && off.subMap(charged.getKey(), true, use.at().late() + mostUncertain, true).values().stream()
                         .noneMatch(taken -> taken.early() <= use.at().late())
                 && doubts.stream()
-                        .noneMatch(doubt -> charged.getValue().stream()
-                                .anyMatch(charge -> doubt.mayEmpty(charge.at(), use.at())));
+                        .noneMatch(doubt ->
+                                charged.getValue().stream().anyMatch(charge -> doubt.mayEmpty(charge.at(), use.at())));
     }
 
     private Map.@Nullable Entry<Long, List<Charge>> lastBefore(Moment use) {

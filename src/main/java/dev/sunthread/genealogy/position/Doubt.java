@@ -13,8 +13,7 @@ import org.jspecify.annotations.Nullable;
  * @param comesOn whether the lot came on then; otherwise it may have been there since the change before
  * @param ends whether what was loaded may have come off then
  */
-public record Doubt(
-        @Nullable TraceRef lot, @Nullable Long item, boolean comesOn, boolean ends, Moment at, long entry) {
+public record Doubt(@Nullable TraceRef lot, @Nullable Long item, boolean comesOn, boolean ends, Moment at, long entry) {
 
     boolean mayHold(long wanted) {
         return lot != null && (item == null || item == wanted);
@@ -22,7 +21,9 @@ public record Doubt(
 
     /** Whether what a charge loaded may have come off again by this. */
     boolean mayEnd(Change.Charge charge) {
-        return ends && at.late() >= charge.at().early() && !(comesOn && charge.lot().equals(lot));
+        return ends
+                && at.late() >= charge.at().early()
+                && !(comesOn && charge.lot().equals(lot));
     }
 
     /** Whether it may have left the position empty after one moment and by another. */

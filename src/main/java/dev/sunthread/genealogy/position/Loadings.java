@@ -84,7 +84,9 @@ final class Loadings {
         TraceRef lot = Objects.requireNonNull(doubt.lot());
         Charge may = new Charge(lot, doubt.item(), doubt.at(), doubt.entry());
         boolean undated = doubt.isUndated();
-        long since = doubt.comesOn() ? doubt.at().early() : undated ? Long.MIN_VALUE : startOfStretch(changes.lastBefore(may), may);
+        long since = doubt.comesOn()
+                ? doubt.at().early()
+                : undated ? Long.MIN_VALUE : startOfStretch(changes.lastBefore(may), may);
         return new Loading(
                 lot,
                 doubt.item(),

@@ -109,8 +109,8 @@ public final class PositionTimeline {
     /** Whether a lot of the item, or one whose item isn't known, was ever recorded here. */
     public boolean everHeld(long item) {
         return loadings.stream()
-                .map(Dated::loading)
-                .filter(loading -> !loading.isByScan())
+                        .map(Dated::loading)
+                        .filter(loading -> !loading.isByScan())
                         .anyMatch(loading -> loading.item() == null || loading.isOf(item))
                 || doubts.stream().anyMatch(doubt -> doubt.mayHold(item));
     }

@@ -39,10 +39,7 @@ final class DoubtedStays {
 
     /** The stays by these facts, some of which are kept, or may be taken back, by lines. */
     static List<Edge> of(
-            PlacementFacts told,
-            PlacementFacts kept,
-            Set<Long> takenBack,
-            Function<PlacementFacts, List<Edge>> stays) {
+            PlacementFacts told, PlacementFacts kept, Set<Long> takenBack, Function<PlacementFacts, List<Edge>> stays) {
         boolean doubted = Stream.concat(
                         told.installations().stream().map(Installation::entry),
                         told.removals().stream().map(Removal::entry))
@@ -50,9 +47,7 @@ final class DoubtedStays {
         if (!doubted && kept.isNone()) {
             return stays.apply(told);
         }
-        return new DoubtedStays(
-                        told.without(takenBack), kept.and(told.among(takenBack)), takenBack, stays)
-                .edges();
+        return new DoubtedStays(told.without(takenBack), kept.and(told.among(takenBack)), takenBack, stays).edges();
     }
 
     private List<Edge> edges() {
@@ -67,7 +62,10 @@ final class DoubtedStays {
                 .filter(edge -> entries.contains(edge.reason().entry()))
                 .map(this::byLine);
         Stream<Edge> sure = stays.apply(recorded).stream().map(edge -> doubted(edge, may));
-        return Stream.of(may.stream(), left, sure).flatMap(some -> some).distinct().toList();
+        return Stream.of(may.stream(), left, sure)
+                .flatMap(some -> some)
+                .distinct()
+                .toList();
     }
 
     private Edge byLine(Edge stay) {
@@ -87,12 +85,14 @@ final class DoubtedStays {
     private Edge doubted(Edge stay, List<Edge> may) {
         Edge doubted = stay;
         for (Edge other : may) {
-            if (speaksAgainst(other, stay) && other.begin().early() < stay.stayEnd().late()) {
+            if (speaksAgainst(other, stay)
+                    && other.begin().early() < stay.stayEnd().late()) {
                 doubted = stay.begin().late() < other.stayEnd().late() ? endedAt(doubted, other.begin()) : doubted;
             }
         }
         for (Removal removal : kept.removals()) {
-            boolean isOf = removal.child().equals(stay.from()) || removal.child().equals(removal.parent());
+            boolean isOf =
+                    removal.child().equals(stay.from()) || removal.child().equals(removal.parent());
             if (isOf && removal.parent().equals(stay.to())) {
                 doubted = endedAt(doubted, removal.at());
             }

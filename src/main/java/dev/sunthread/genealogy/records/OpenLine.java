@@ -43,7 +43,9 @@ public record OpenLine(
 
         /** Whether it is told of the same thing as the part, or may be. */
         public boolean mayBeOf(Part part) {
-            return within.equals(part.within()) || within.startsWith("?") || part.within().startsWith("?");
+            return within.equals(part.within())
+                    || within.startsWith("?")
+                    || part.within().startsWith("?");
         }
     }
 

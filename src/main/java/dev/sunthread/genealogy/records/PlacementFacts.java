@@ -17,21 +17,26 @@ public record PlacementFacts(List<Installation> installations, List<Removal> rem
         return more.isNone()
                 ? this
                 : new PlacementFacts(
-                        Stream.concat(installations.stream(), more.installations.stream()).toList(),
+                        Stream.concat(installations.stream(), more.installations.stream())
+                                .toList(),
                         Stream.concat(removals.stream(), more.removals.stream()).toList());
     }
 
     /** Those that one of these entries tells. */
     public PlacementFacts among(Set<Long> entries) {
         return new PlacementFacts(
-                installations.stream().filter(one -> entries.contains(one.entry())).toList(),
+                installations.stream()
+                        .filter(one -> entries.contains(one.entry()))
+                        .toList(),
                 removals.stream().filter(one -> entries.contains(one.entry())).toList());
     }
 
     /** Those that none of these entries tells. */
     public PlacementFacts without(Set<Long> entries) {
         return new PlacementFacts(
-                installations.stream().filter(one -> !entries.contains(one.entry())).toList(),
+                installations.stream()
+                        .filter(one -> !entries.contains(one.entry()))
+                        .toList(),
                 removals.stream().filter(one -> !entries.contains(one.entry())).toList());
     }
 }

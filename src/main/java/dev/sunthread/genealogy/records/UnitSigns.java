@@ -19,8 +19,7 @@ public record UnitSigns(
 
     /** The same with more returns. */
     public UnitSigns returned(List<Moment> more) {
-        List<Moment> all =
-                Stream.concat(returned.stream(), more.stream()).toList();
+        List<Moment> all = Stream.concat(returned.stream(), more.stream()).toList();
         return new UnitSigns(unit, item, first, shipped, all, scrapped);
     }
 

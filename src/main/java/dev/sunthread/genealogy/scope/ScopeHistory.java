@@ -99,8 +99,9 @@ public final class ScopeHistory {
     /** The suspects that one part names by itself. @throws Refused if it names what nobody recorded */
     public List<Suspect> named(Scope scope, Starts starts) {
         if (scope instanceof Scope.Lot lot) {
-            return List.of(Suspect.sinceEver(
-                    lots.find(lot.lot()).map(TraceRef::lot).orElseGet(() -> stranger(TraceKind.LOT, "Lot ", lot.lot()))));
+            return List.of(Suspect.sinceEver(lots.find(lot.lot())
+                    .map(TraceRef::lot)
+                    .orElseGet(() -> stranger(TraceKind.LOT, "Lot ", lot.lot()))));
         }
         if (scope instanceof Scope.SupplierLot supplierLot) {
             return ofSupplierLot(supplierLot.supplierLot());
@@ -135,8 +136,8 @@ public final class ScopeHistory {
                     node("SELECT id FROM cure.run WHERE number = ?", TraceKind.CURE_RUN, "Cure run ", run.run())));
         }
         if (scope instanceof Scope.TestRun run) {
-            return List.of(Suspect.sinceEver(
-                    node("SELECT id FROM electrical.run WHERE number = ?", TraceKind.TEST_RUN, "Test run ", run.run())));
+            return List.of(Suspect.sinceEver(node(
+                    "SELECT id FROM electrical.run WHERE number = ?", TraceKind.TEST_RUN, "Test run ", run.run())));
         }
         if (scope instanceof Scope.CureVerdict verdict) {
             return judged.cureRuns(verdict, cutoff).stream()
@@ -217,8 +218,8 @@ public final class ScopeHistory {
     }
 
     private List<Suspect> onCarrier(Scope.Carrier carrier) {
-        TraceRef node =
-                node("SELECT id FROM production.carrier WHERE code = ?", TraceKind.CARRIER, "Carrier ", carrier.carrier());
+        TraceRef node = node(
+                "SELECT id FROM production.carrier WHERE code = ?", TraceKind.CARRIER, "Carrier ", carrier.carrier());
         Moment from = told(carrier.window().from(), Moment.SINCE_EVER);
         Moment to = told(carrier.window().to(), Moment.NEVER);
         Happening window =
@@ -288,10 +289,7 @@ public final class ScopeHistory {
     }
 
     private Optional<Long> idOf(String sql, String name) {
-        return jdbc.sql(sql)
-                .param(name)
-                .query((row, number) -> row.getLong(1))
-                .optional();
+        return jdbc.sql(sql).param(name).query((row, number) -> row.getLong(1)).optional();
     }
 
     private static Refused unknown(String what) {

@@ -117,7 +117,9 @@ public final class Telling {
         } else if (body.containsKey("uses")) {
             body.put(
                     "uses",
-                    Faults.list(truth, "uses").stream().map(this::withAnotherLot).toList());
+                    Faults.list(truth, "uses").stream()
+                            .map(this::withAnotherLot)
+                            .toList());
         }
         return body;
     }
