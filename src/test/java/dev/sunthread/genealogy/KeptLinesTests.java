@@ -78,7 +78,7 @@ class KeptLinesTests {
         keep("discharge", "09:00", Map.of("station", "BOND", "position", "V1"));
         plant.bondAt("10:00", "r2", "V1");
         assertThat(asked.lot("A").ever()).isEqualTo(Map.of("r1", CERTAIN, "r2", POSSIBLE));
-        assertThat(asked.lot("B").ever()).isEqualTo(Map.of("r2", Certainty.UNPROVEN));
+        assertThat(asked.lot("B").ever()).containsEntry("r2", Certainty.UNPROVEN);
     }
 
     @Test
