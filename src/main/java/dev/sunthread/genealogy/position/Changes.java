@@ -38,11 +38,13 @@ public final class Changes {
         List<Doubt> all = new ArrayList<>(doubts);
         charges.stream()
                 .filter(charge -> takenBack.containsKey(charge.entry()))
-                .map(charge -> new Doubt(charge.lot(), charge.item(), true, true, charge.at(), lineOf(charge, takenBack)))
+                .map(charge ->
+                        new Doubt(charge.lot(), charge.item(), true, true, charge.at(), lineOf(charge, takenBack)))
                 .forEach(all::add);
         discharges.stream()
                 .filter(discharge -> takenBack.containsKey(discharge.entry()))
-                .map(discharge -> new Doubt(discharge.lot(), null, false, true, discharge.at(), lineOf(discharge, takenBack)))
+                .map(discharge ->
+                        new Doubt(discharge.lot(), null, false, true, discharge.at(), lineOf(discharge, takenBack)))
                 .forEach(all::add);
         return new Changes(
                 charges.stream()
