@@ -15,6 +15,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -59,7 +60,7 @@ final class NamesInLines implements LineNames {
 
     private Map<String, Set<TraceRef>> read(TraceKind kind) {
         return jdbc
-                .sql(READ.get(kind))
+                .sql(Objects.requireNonNull(READ.get(kind)))
                 .param("names", asked.getOrDefault(kind, Set.of()).toArray(String[]::new))
                 .query((row, number) -> Map.entry(row.getString(1), new TraceRef(kind, row.getLong(2))))
                 .list()

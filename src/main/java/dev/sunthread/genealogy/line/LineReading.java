@@ -15,6 +15,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -61,7 +62,7 @@ public final class LineReading {
         said.forEach(one -> texts.add(one.text()));
         kept.stream()
                 .filter(name -> !texts.contains(name.name()))
-                .map(name -> LineText.somewhere(FIELDS.get(name.kind()), name.name()))
+                .map(name -> LineText.somewhere(Objects.requireNonNull(FIELDS.get(name.kind())), name.name()))
                 .forEach(said::add);
         return said;
     }
