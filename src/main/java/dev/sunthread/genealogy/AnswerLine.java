@@ -1,6 +1,8 @@
 package dev.sunthread.genealogy;
 
 import java.util.List;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -35,4 +37,16 @@ public record AnswerLine(
         @Nullable String within,
         @Nullable String spot,
         List<String> holds,
-        List<String> shipments) {}
+        List<String> shipments) {
+
+    private static final Pattern BY_LINE = Pattern.compile("by kept line ([^\\s,;]+)");
+
+    /** The kept lines that its reason and path name, by the ids of the entries that keep them. */
+    public List<String> keptLines() {
+        return Stream.concat(Stream.of(reason), path.stream())
+                .flatMap(text -> BY_LINE.matcher(text).results())
+                .map(found -> found.group(1))
+                .distinct()
+                .toList();
+    }
+}

@@ -14,6 +14,9 @@ import org.jspecify.annotations.Nullable;
  */
 public record Flow(List<Node> nodes, List<Link> links) {
 
+    /** The level of the node that stands for kept lines: out of it comes what they led to. */
+    public static final String KEPT_LINE = "kept line";
+
     /** What a node stands for. */
     public enum What {
         SUSPECTS,

@@ -62,6 +62,8 @@ public record KeptLine(
         UNIT,
         LOT,
         POSITION,
-        CONTAINER
+        CONTAINER,
+        CARRIER,
+        RUN
     }
 }

@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import tools.jackson.databind.JsonNode;
 
-/** Finds the units, lots, positions and containers that a line names, even if the line is no JSON. */
+/** Finds the units, lots, positions, containers, carriers and runs that a line names, even if the line is no JSON. */
 final class NamesRead {
 
     private static final int MOST = 200;
@@ -26,7 +26,9 @@ final class NamesRead {
             "into", NameKind.LOT,
             "position", NameKind.POSITION,
             "container", NameKind.CONTAINER,
-            "label", NameKind.CONTAINER));
+            "label", NameKind.CONTAINER,
+            "carrier", NameKind.CARRIER,
+            "run", NameKind.RUN));
 
     private static final Pattern NAMED = Pattern.compile(
             "\"(" + String.join("|", FIELDS.keySet()) + ")\"\\s*+:\\s*+(?:\\[\\s*+)?+\"([^\"\\\\]{1,64})\"");

@@ -41,6 +41,10 @@ final class FactsByHand {
         return Objects.requireNonNull(entries.get(one.id()));
     }
 
+    Said meantBy(Said one) {
+        return Objects.requireNonNull(meant.get(one.id()));
+    }
+
     /** A correction as the happening it tells anew, at the time it states or else at that of what it corrects. */
     private Said meant(Said one) {
         if (!one.kind().equals("correction")) {

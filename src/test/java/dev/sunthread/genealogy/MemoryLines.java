@@ -1,32 +1,39 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.genealogy.line.LineNames;
+import dev.sunthread.genealogy.line.LineReading;
 import dev.sunthread.genealogy.records.LineRecords;
 import dev.sunthread.genealogy.records.OpenLine;
 import dev.sunthread.genealogy.walk.Moment;
+import dev.sunthread.inbox.KeptLine;
+import dev.sunthread.inbox.LineText;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.time.OffsetDateTime;
-import java.util.HashSet;
+import java.util.Collection;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Lines that were said to be kept. */
-final class MemoryLines implements LineRecords {
-
-    private static final Pattern OCCURRED = Pattern.compile("\"occurredAt\":\"([^\"]+)\"");
+final class MemoryLines implements LineRecords, LineNames {
 
     private final Remembered remembered;
+    private final LineReading reading;
     private final List<OpenLine> open;
 
     MemoryLines(Remembered remembered) {
         this.remembered = remembered;
-        this.open = remembered.of("kept-line").map(this::line).toList();
+        this.reading = new LineReading(this);
+        this.open = remembered
+                .of("kept-line")
+                .map(line -> reading.line(remembered.entry(line), LineText.of(line.text("text")), names(line)))
+                .toList();
     }
 
     @Override
@@ -34,43 +41,59 @@ final class MemoryLines implements LineRecords {
         return open;
     }
 
-    private OpenLine line(Said line) {
-        Set<TraceRef> named = new HashSet<>();
-        Set<Long> positions = new HashSet<>();
-        for (Map<String, Object> name : Remembered.list(line, "names")) {
-            String text = (String) Objects.requireNonNull(name.get("name"));
-            switch ((String) Objects.requireNonNull(name.get("kind"))) {
-                case "unit" -> add(TraceKind.UNIT, text, named);
-                case "lot" -> add(TraceKind.LOT, text, named);
-                case "container" -> add(TraceKind.CONTAINER, text, named);
-                default -> positions.addAll(positions(text));
-            }
-        }
-        Moment told = occurred(line.text("text"));
-        return new OpenLine(
-                remembered.entry(line),
-                told == null ? Moment.SINCE_EVER : told,
-                told == null ? Moment.NEVER : told,
-                named,
-                positions);
+    @Override
+    public Map<TraceRef, String> strangers() {
+        return reading.strangers().entrySet().stream()
+                .collect(Collectors.toMap(
+                        Map.Entry::getValue, one -> one.getKey().name()));
     }
 
-    private void add(TraceKind kind, String name, Set<TraceRef> named) {
-        if (remembered.isKnown(name)) {
-            named.add(remembered.numbers().node(kind, name));
-        }
+    private static List<KeptLine.Name> names(Said line) {
+        return Remembered.list(line, "names").stream()
+                .map(name -> new KeptLine.Name(
+                        KeptLine.NameKind.valueOf(text(name, "kind").toUpperCase(Locale.ROOT)), text(name, "name")))
+                .toList();
     }
 
-    private Set<Long> positions(String code) {
-        return remembered
+    private static String text(Map<String, Object> name, String field) {
+        return (String) Objects.requireNonNull(name.get(field));
+    }
+
+    @Override
+    public Collection<TraceRef> of(TraceKind kind, String name) {
+        return remembered.isKnown(kind, name) ? Set.of(remembered.numbers().node(kind, name)) : Set.of();
+    }
+
+    @Override
+    public Set<Long> positions(@Nullable String station, String code) {
+        List<String> so = remembered
                 .of("station")
-                .filter(station -> Remembered.texts(station.body(), "positions").contains(code))
-                .map(station -> remembered.numbers().position(station.text("station"), code))
+                .filter(one -> Remembered.texts(one.body(), "positions").contains(code))
+                .map(one -> one.text("station"))
+                .distinct()
+                .toList();
+        return so.stream()
+                .filter(one -> !so.contains(station) || one.equals(station))
+                .map(one -> remembered.numbers().position(one, code))
                 .collect(Collectors.toSet());
     }
 
-    private @Nullable Moment occurred(String text) {
-        Matcher found = OCCURRED.matcher(text);
-        return found.find() ? remembered.told(null, Said.micros(OffsetDateTime.parse(found.group(1)))) : null;
+    @Override
+    public Optional<Entry> entry(String id) {
+        return remembered
+                .everSaid()
+                .filter(one -> one.id().equals(id))
+                .map(one -> new Entry(
+                        remembered.entry(one),
+                        remembered.meant(one),
+                        one.kind().equals("correction") ? null : one.at()))
+                .findFirst();
+    }
+
+    @Override
+    public Moment told(@Nullable String station, OffsetDateTime at) {
+        boolean isKnown =
+                remembered.of("station").anyMatch(one -> one.text("station").equals(station));
+        return remembered.told(isKnown ? station : null, Said.micros(at));
     }
 }

@@ -1,5 +1,6 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.genealogy.line.LineDoubts;
 import dev.sunthread.genealogy.position.CarryOverLimits;
 import dev.sunthread.genealogy.position.CarryOverLimits.Limit;
 import dev.sunthread.genealogy.position.Change.Charge;
@@ -7,6 +8,7 @@ import dev.sunthread.genealogy.position.Change.Discharge;
 import dev.sunthread.genealogy.position.Changes;
 import dev.sunthread.genealogy.position.PositionTimeline;
 import dev.sunthread.genealogy.position.Use;
+import dev.sunthread.genealogy.records.OpenLine;
 import dev.sunthread.genealogy.records.StationPosition;
 import dev.sunthread.genealogy.walk.Moment;
 import java.util.Comparator;
@@ -24,10 +26,12 @@ final class MemoryPositions {
 
     private final Remembered remembered;
     private final MemoryLots lots;
+    private final List<OpenLine> lines;
     private final Map<Long, StationPosition> positions = new TreeMap<>();
     private final Map<Long, PositionTimeline> timelines = new HashMap<>();
 
-    MemoryPositions(Remembered remembered, MemoryLots lots) {
+    MemoryPositions(Remembered remembered, MemoryLots lots, List<OpenLine> lines) {
+        this.lines = lines;
         this.remembered = remembered;
         this.lots = lots;
         remembered
@@ -46,9 +50,11 @@ final class MemoryPositions {
     }
 
     Changes changes(StationPosition position) {
-        return new Changes(
+        return Changes.of(
                 at(position, "charge").map(this::charge).toList(),
-                at(position, "discharge").map(this::discharge).toList());
+                at(position, "discharge").map(this::discharge).toList(),
+                LineDoubts.takingBack(lines),
+                new LineDoubts(lines, lots::itemOf).at(position.id()));
     }
 
     private Charge charge(Said on) {
@@ -70,7 +76,10 @@ final class MemoryPositions {
         return PositionTimeline.of(
                 position.named(),
                 changes(position),
-                at(position, "clean-point").map(remembered::told).toList(),
+                at(position, "clean-point")
+                        .filter(one -> !LineDoubts.takenBack(lines).contains(remembered.entry(one)))
+                        .map(remembered::told)
+                        .toList(),
                 uses(position),
                 limits.stream().allMatch(limit -> limit.uses() == null)
                         ? CarryOverLimits.NONE

@@ -11,13 +11,14 @@ final class MemoryRecords {
     static Records of(List<Said> said, Numbers numbers) {
         Remembered remembered = new Remembered(said, numbers);
         MemoryLots lots = new MemoryLots(remembered);
+        MemoryLines lines = new MemoryLines(remembered);
         return new Records(
                 new MemoryHappenings(remembered),
-                new MemoryUses(remembered, new MemoryPositions(remembered, lots)),
+                new MemoryUses(remembered, new MemoryPositions(remembered, lots, lines.open())),
                 new MemoryPlacements(remembered),
                 lots,
                 new MemoryDemands(remembered),
-                new MemorySigns(remembered),
-                new MemoryLines(remembered));
+                new MemorySigns(remembered, lines.open()),
+                lines);
     }
 }

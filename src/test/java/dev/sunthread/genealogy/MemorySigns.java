@@ -1,6 +1,8 @@
 package dev.sunthread.genealogy;
 
 import dev.sunthread.genealogy.demand.UnitDemand;
+import dev.sunthread.genealogy.line.LineDoubts;
+import dev.sunthread.genealogy.records.OpenLine;
 import dev.sunthread.genealogy.records.SignRecords;
 import dev.sunthread.genealogy.records.UnitSigns;
 import dev.sunthread.genealogy.walk.Moment;
@@ -15,6 +17,7 @@ import java.util.LongSummaryStatistics;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -22,12 +25,14 @@ import java.util.stream.Stream;
 final class MemorySigns implements SignRecords, Starts {
 
     private final Remembered remembered;
+    private final List<OpenLine> lines;
     private final Map<String, String> items = new HashMap<>();
     private final Map<TraceRef, UnitSigns> signs = new HashMap<>();
     private final Map<TraceRef, Set<Said>> births = new HashMap<>();
 
-    MemorySigns(Remembered remembered) {
+    MemorySigns(Remembered remembered, List<OpenLine> lines) {
         this.remembered = remembered;
+        this.lines = lines;
         named().forEach(unit -> items.put(text(unit, "serial"), text(unit, "item")));
         remembered.of("birth").forEach(one -> units(one)
                 .forEach(unit -> births.computeIfAbsent(unit, any -> new HashSet<>()).add(one)));
@@ -65,19 +70,25 @@ final class MemorySigns implements SignRecords, Starts {
                 .mapToLong(one -> remembered.told(one).early())
                 .min()
                 .orElse(Long.MIN_VALUE);
-        return new UnitSigns(
+        UnitSigns signs = new UnitSigns(
                 unit.id(),
                 remembered.numbers().item(item),
                 first,
-                moments("shipment", unit),
-                moments("return", unit),
-                moments("scrap", unit));
+                moments("shipment", unit, any -> true),
+                moments("return", unit, any -> true),
+                moments("scrap", unit, one -> !isTakenBack(one)));
+        List<Moment> neverLeft = moments("shipment", unit, this::isTakenBack);
+        return LineDoubts.of(neverLeft.isEmpty() ? signs : signs.returned(neverLeft), lines);
     }
 
-    private List<Moment> moments(String kind, TraceRef unit) {
+    private boolean isTakenBack(Said one) {
+        return LineDoubts.takenBack(lines).contains(remembered.entry(one));
+    }
+
+    private List<Moment> moments(String kind, TraceRef unit, Predicate<Said> counts) {
         return remembered
                 .of(kind)
-                .filter(one -> units(one).anyMatch(unit::equals))
+                .filter(one -> units(one).anyMatch(unit::equals) && counts.test(one))
                 .map(one -> remembered.told(null, one.instant()))
                 .toList();
     }
@@ -117,17 +128,20 @@ final class MemorySigns implements SignRecords, Starts {
     @Override
     public Set<Long> bornAgain(Collection<Long> units) {
         return units.stream()
-                .filter(unit -> isBornAgain(births.getOrDefault(TraceRef.unit(unit), Set.of())))
+                .filter(unit -> isBornAgain(
+                        births.getOrDefault(TraceRef.unit(unit), Set.of()),
+                        LineDoubts.born(lines).contains(unit)))
                 .collect(Collectors.toSet());
     }
 
-    private static boolean isBornAgain(Set<Said> births) {
+    private static boolean isBornAgain(Set<Said> births, boolean byALine) {
         LongSummaryStatistics instants =
                 births.stream().mapToLong(Said::instant).summaryStatistics();
         Set<String> stations = births.stream()
                 .map(one -> String.valueOf(one.textOrNull("station")))
                 .collect(Collectors.toSet());
-        return births.size() > 1
+        return byALine && !births.isEmpty()
+                || births.size() > 1
                 && (stations.size() > 1
                         || stations.contains("null")
                         || instants.getMax() - instants.getMin() > MOMENT);

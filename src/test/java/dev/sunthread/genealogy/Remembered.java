@@ -3,11 +3,13 @@ package dev.sunthread.genealogy;
 import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -15,7 +17,11 @@ import org.jspecify.annotations.Nullable;
 /** What is believed of things said, with the numbers of what they name and the uncertainty of clocks put to times. */
 final class Remembered {
 
-    private static final List<String> FIELDS = List.of("lot", "lots", "into", "container", "label", "serial");
+    private static final Map<TraceKind, List<String>> FIELDS = Map.of(
+            TraceKind.LOT, List.of("lot", "lots", "into"),
+            TraceKind.CONTAINER, List.of("container", "label"),
+            TraceKind.UNIT, List.of("serial"),
+            TraceKind.CARRIER, List.of("carrier"));
 
     private static final Set<String> MOVES_NO_LOT = Set.of("removal", "hold");
 
@@ -23,14 +29,15 @@ final class Remembered {
     private final FactsByHand facts;
     private final Numbers numbers;
     private final Map<String, List<Said>> byKind = new HashMap<>();
-    private final Set<String> named = new HashSet<>();
+    private final Map<TraceKind, Set<String>> named = new EnumMap<>(TraceKind.class);
     private final long leastExact;
 
     Remembered(List<Said> said, Numbers numbers) {
         this.said = said;
         this.facts = new FactsByHand(said);
         this.numbers = numbers;
-        FIELDS.forEach(field -> named.addAll(NamedThings.named(said, field)));
+        FIELDS.forEach((kind, fields) -> fields.forEach(field -> known(kind).addAll(NamedThings.named(said, field))));
+        said.forEach(one -> runIn(one).ifPresent(kind -> known(kind).addAll(NamedThings.named(List.of(one), "run"))));
         this.leastExact = of("station")
                 .mapToLong(station -> Long.parseLong(station.text("clockUncertainty")) * 1_000_000)
                 .max()
@@ -57,8 +64,25 @@ final class Remembered {
     }
 
     /** Whether anything but a kept line names it. */
-    boolean isKnown(String name) {
-        return named.contains(name);
+    boolean isKnown(TraceKind kind, String name) {
+        return known(kind).contains(name);
+    }
+
+    private Set<String> known(TraceKind kind) {
+        return named.computeIfAbsent(kind, any -> new HashSet<>());
+    }
+
+    private static Optional<TraceKind> runIn(Said one) {
+        return switch (one.kind()) {
+            case "cure-run" -> Optional.of(TraceKind.CURE_RUN);
+            case "test-run" -> Optional.of(TraceKind.TEST_RUN);
+            default -> Optional.empty();
+        };
+    }
+
+    /** The kind of happening that an entry tells, of a correction that of what it corrects. */
+    String meant(Said one) {
+        return facts.meantBy(one).kind();
     }
 
     Numbers numbers() {

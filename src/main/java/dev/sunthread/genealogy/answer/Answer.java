@@ -123,7 +123,8 @@ final class Answer {
     /** Every thing reached but the roots themselves, in a fixed order; steps, gaps and kept lines are told in paths. */
     List<Arrival> reached() {
         return ever.values().stream()
-                .filter(arrival -> THINGS.contains(arrival.node().kind()))
+                .filter(arrival ->
+                        THINGS.contains(arrival.node().kind()) && arrival.node().id() >= 0)
                 .filter(arrival -> !roots.contains(arrival.node()))
                 .toList();
     }
@@ -141,10 +142,38 @@ final class Answer {
             Collections.reverse(nearest);
         }
         return nearest.stream()
-                .filter(node -> roots.contains(node) || ever.containsKey(node) && THINGS.contains(node.kind()))
+                .filter(node -> roots.contains(node)
+                        || ever.containsKey(node) && node.id() >= 0 && THINGS.contains(node.kind()))
                 .findFirst()
                 .filter(node -> !roots.contains(node))
                 .orElse(null);
+    }
+
+    /** Whether a kept line leads from the thing next to it, or the suspect, to it. */
+    boolean isReachedByLine(Arrival arrival) {
+        TraceRef near = reachedFrom(arrival);
+        List<Edge> path = new ArrayList<>(arrival.path());
+        if (way == Way.FORWARD) {
+            Collections.reverse(path);
+        }
+        for (Edge edge : path) {
+            if (edge.reason().line().isPresent()) {
+                return true;
+            }
+            if ((way == Way.FORWARD ? edge.from() : edge.to()).equals(near)) {
+                return false;
+            }
+        }
+        return false;
+    }
+
+    /** The kept lines that are told in reasons, by their entries. */
+    Set<Long> linesInReasons() {
+        return reached().stream()
+                .flatMap(arrival -> arrival.path().stream())
+                .flatMapToLong(edge -> edge.reason().line().stream())
+                .boxed()
+                .collect(Collectors.toSet());
     }
 
     /** Its class at any time. */

@@ -99,7 +99,7 @@ public class Answering {
         Set<TraceRef> nodes = new HashSet<>(roots);
         answer.reached().stream().map(Arrival::node).forEach(nodes::add);
         List<String> names = lines.namesOf(roots).stream().map(Named::name).toList();
-        return matters.touching(nodes, names, cutoff);
+        return matters.touching(nodes, names, answer.linesInReasons(), cutoff);
     }
 
     private static @Nullable Long micros(@Nullable OffsetDateTime at) {

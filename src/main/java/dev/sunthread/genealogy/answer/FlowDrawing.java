@@ -12,6 +12,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -71,6 +72,8 @@ public final class FlowDrawing {
     }
 
     public Flow of(List<FlowCount> flows, long suspects) {
+        List<Level> levels = new ArrayList<>(this.levels);
+        keptLines(flows).ifPresent(levels::add);
         List<Node> nodes = new ArrayList<>();
         boolean forward = way == Way.FORWARD;
         int first = forward ? 1 : 0;
@@ -90,6 +93,17 @@ public final class FlowDrawing {
         nodes.sort(Comparator.comparingInt(Node::column));
         nodes.forEach(node -> columns.put(node.id(), node.column()));
         return new Flow(nodes, links(flows));
+    }
+
+    // counts what kept lines led to
+    private static Optional<Level> keptLines(List<FlowCount> flows) {
+        long led = flows.stream()
+                .filter(flow -> Flow.KEPT_LINE.equals(flow.nearLevel()))
+                .mapToLong(FlowCount::things)
+                .sum();
+        return led == 0
+                ? Optional.empty()
+                : Optional.of(new Level("KEPT_LINE", Flow.KEPT_LINE, 0, Certainty.POSSIBLE, led));
     }
 
     private List<Node> places(int column) {

@@ -1,14 +1,18 @@
 package dev.sunthread.genealogy.answer;
 
+import dev.sunthread.genealogy.history.Clocks;
+import dev.sunthread.genealogy.history.HistoryRecords;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Known;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** Looks up what people call the nodes of an answer. */
@@ -53,13 +57,14 @@ final class Names {
             """;
 
     private static final String LINES = """
-            SELECT l.entry, 'KEPT_LINE', 'kept line', l.file, 'line ' || l.line_number, NULL
-            FROM inbox.line l WHERE l.entry = ANY (:ids)
+            SELECT l.entry, 'KEPT_LINE', 'kept line', l.file, e.id, NULL
+            FROM inbox.line l JOIN ledger.entry e ON e.number = l.entry WHERE l.entry = ANY (:ids)
             """;
 
     private final JdbcClient jdbc;
     private final long cutoff;
     private final Map<TraceRef, Named> known = new HashMap<>();
+    private @Nullable Map<TraceRef, String> strangers;
 
     Names(JdbcClient jdbc, long cutoff) {
         this.jdbc = jdbc;
@@ -78,10 +83,24 @@ final class Names {
     }
 
     Named of(TraceRef node) {
+        if (node.id() < 0) {
+            return stranger(node);
+        }
         if (!known.containsKey(node)) {
             learn(List.of(node));
         }
         return known.getOrDefault(node, new Named(node.kind().name(), "unknown", "", "?", null));
+    }
+
+    /** What nothing but a kept line names. */
+    private Named stranger(TraceRef node) {
+        if (strangers == null) {
+            strangers =
+                    HistoryRecords.lines(jdbc, cutoff, new Clocks(jdbc, cutoff)).strangers();
+        }
+        String kind = node.kind().name();
+        String level = kind.toLowerCase(Locale.ROOT).replace('_', ' ');
+        return new Named(kind, level, "", strangers.getOrDefault(node, "?"), null);
     }
 
     private void learn(Collection<TraceRef> nodes, TraceKind kind, String sql) {

@@ -40,9 +40,8 @@ final class Sentences {
             case "may-have-been-inside" -> "no record tells whether " + into + " was inside";
             case "went-through" -> capital(what) + span(said) + " acted on " + into;
             case "kept-line" ->
-                edge.to().kind() == TraceKind.KEPT_LINE
-                        ? capital(what) + " may be meant by a kept line that nobody has settled"
-                        : "that line may mean " + into;
+                capital(what) + " may have " + (isActing(edge.from()) ? "acted on " : "gone into ") + into
+                        + byLine(edge.reason().entry()) + atTime(said);
             case "filled" ->
                 capital(what)
                         + (edge.to().kind() == TraceKind.LOT_CONTENT
@@ -59,6 +58,17 @@ final class Sentences {
                 capital(what) + " went into " + into + " by " + edge.reason().key() + atTime(said);
             default -> capital(what) + " " + loaded(told(edge), said) + "; " + into + used(said);
         };
+    }
+
+    private static boolean isActing(TraceRef node) {
+        return node.kind() == TraceKind.CURE_RUN
+                || node.kind() == TraceKind.TEST_RUN
+                || node.kind() == TraceKind.KEPT_LINE;
+    }
+
+    private String byLine(long entry) {
+        return " by kept line "
+                + names.of(new TraceRef(TraceKind.KEPT_LINE, entry)).name();
     }
 
     private String words(TraceRef node) {
@@ -99,6 +109,11 @@ final class Sentences {
     }
 
     private String loaded(String key, Map<String, String> said) {
+        String line = said.get("line");
+        return loadedAs(key, said) + (line == null ? "" : "," + byLine(Long.parseLong(line)));
+    }
+
+    private String loadedAs(String key, Map<String, String> said) {
         return switch (key) {
             case "scanned" -> "was scanned as used" + loadedWhere(said);
             case "inferred" -> "was the one loaded" + loadedWhere(said) + " (inferred, not scanned)";

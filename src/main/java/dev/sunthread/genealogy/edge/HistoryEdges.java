@@ -9,6 +9,7 @@ import dev.sunthread.genealogy.gap.Gaps;
 import dev.sunthread.genealogy.gap.Lacks;
 import dev.sunthread.genealogy.gap.Signs;
 import dev.sunthread.genealogy.reach.Acting;
+import dev.sunthread.genealogy.line.LineDoubts;
 import dev.sunthread.genealogy.reach.Containment;
 import dev.sunthread.genealogy.reach.Contents;
 import dev.sunthread.genealogy.reach.MaterialEdges;
@@ -43,6 +44,7 @@ public final class HistoryEdges implements EdgeSource {
     private final RunEdges runs;
     private final GapEdges gaps;
     private final LineEdges lines;
+    private final Set<Long> takenBack;
 
     public HistoryEdges(Records records) {
         this(records, false);
@@ -51,9 +53,10 @@ public final class HistoryEdges implements EdgeSource {
     /** {@code wider} lets every happening reach inside, also where a route says that it acts on a unit alone. */
     public HistoryEdges(Records records, boolean wider) {
         this.records = records;
-        this.containment = new Containment(records.placements(), records.signs());
+        this.containment = new Containment(records.placements(), records.signs(), records.lines());
         this.readings = new Readings(records, containment);
         this.contents = new Contents(records.lots());
+        this.takenBack = LineDoubts.takenBack(records.lines().open());
         Signs signs = new Signs(records.signs());
         Definitions definitions = new Definitions(records.demands(), signs);
         Reach reach = new Reach(containment, wider ? any -> Map.of() : definitions::actAloneOn);
@@ -64,7 +67,7 @@ public final class HistoryEdges implements EdgeSource {
         Gaps known = new Gaps(
                 records, definitions, lacks, new Candidates(records, readings, containment, contents), childless);
         this.gaps = new GapEdges(known, reach, signs, records.lots(), readings, records.signs());
-        this.lines = new LineEdges(records, readings, reach);
+        this.lines = new LineEdges(records, reach, contents);
     }
 
     @Override
@@ -149,7 +152,10 @@ public final class HistoryEdges implements EdgeSource {
                         .map(TraceRef::id)
                         .collect(Collectors.toSet()));
         return all.stream()
-                .map(edge -> isOfOneOf(twice, edge) ? edge.atMost(Certainty.POSSIBLE) : edge)
+                .map(edge -> isOfOneOf(twice, edge)
+                                || takenBack.contains(edge.reason().entry())
+                        ? edge.atMost(Certainty.POSSIBLE)
+                        : edge)
                 .toList();
     }
 

@@ -1,25 +1,24 @@
 package dev.sunthread.genealogy.edge;
 
 import dev.sunthread.genealogy.Certainty;
-import dev.sunthread.genealogy.position.Change;
-import dev.sunthread.genealogy.position.Changes;
+import dev.sunthread.genealogy.line.LineWays;
+import dev.sunthread.genealogy.position.PositionTimeline;
+import dev.sunthread.genealogy.position.Use;
+import dev.sunthread.genealogy.reach.Contents;
 import dev.sunthread.genealogy.reach.Reach;
-import dev.sunthread.genealogy.reach.Readings;
 import dev.sunthread.genealogy.records.Happening;
 import dev.sunthread.genealogy.records.OpenLine;
-import dev.sunthread.genealogy.records.RecordedUse;
+import dev.sunthread.genealogy.records.OpenLine.Part;
+import dev.sunthread.genealogy.records.OpenLine.Spot;
 import dev.sunthread.genealogy.records.Records;
 import dev.sunthread.genealogy.records.StationPosition;
 import dev.sunthread.genealogy.walk.Edge;
-import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.genealogy.walk.Reason;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -27,20 +26,20 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Edges through kept lines that no person has settled: everything a line names may have come from, or gone into,
- * everything else it names. A line of a position without a unit may change what each use there drew from.
+ * Edges through kept lines that no person has settled: what a line names may have gone into what else it names, in the
+ * ways that its kind can carry matter. A run that only a line names is the line itself.
  */
 final class LineEdges {
 
     private final Records records;
-    private final Readings readings;
     private final Reach reach;
+    private final Contents contents;
     private @Nullable List<Edge> all;
 
-    LineEdges(Records records, Readings readings, Reach reach) {
+    LineEdges(Records records, Reach reach, Contents contents) {
         this.records = records;
-        this.readings = readings;
         this.reach = reach;
+        this.contents = contents;
     }
 
     Stream<Edge> outOf(Collection<TraceRef> nodes) {
@@ -55,60 +54,90 @@ final class LineEdges {
 
     private List<Edge> all() {
         if (all == null) {
-            all = records.lines().open().stream().flatMap(this::edges).toList();
+            List<OpenLine> lines = records.lines().open();
+            reach.learn(lines.stream().map(LineEdges::acting).toList());
+            all = lines.stream().flatMap(this::edges).toList();
         }
         return all;
     }
 
     private Stream<Edge> edges(OpenLine line) {
+        Set<TraceRef> targets = targets(line);
         Reason reason = Reason.of("kept-line", line.entry());
-        Stream<Edge> into = sources(line).stream()
-                .map(source -> Edge.during(source, line.node(), Certainty.POSSIBLE, line.from(), line.to(), reason));
-        Stream<Edge> outOf = targets(line).stream()
-                .map(target -> Edge.during(line.node(), target, Certainty.POSSIBLE, line.from(), Moment.NEVER, reason));
-        return Stream.concat(into, outOf);
+        if (line.at().early() != Long.MIN_VALUE) {
+            reason = reason.with("at", line.end());
+        }
+        Reason why = reason;
+        return sources(line).stream()
+                .flatMap(source -> targets.stream()
+                        .filter(target -> !target.equals(source))
+                        .map(target -> edge(source, target, line, why)));
+    }
+
+    private static Edge edge(TraceRef source, TraceRef target, OpenLine line, Reason reason) {
+        return Edge.during(source, target, Certainty.POSSIBLE, line.start(), line.end(), reason);
     }
 
     private Set<TraceRef> sources(OpenLine line) {
-        Set<TraceRef> sources = new TreeSet<>(line.named());
-        if (line.named().stream().noneMatch(node -> node.kind() == TraceKind.LOT)) {
-            List<StationPosition> positions = records.uses().positions(line.positions());
-            Set<Long> items = new HashSet<>();
-            for (StationPosition position : positions) {
-                Changes changes = records.uses().changes(position);
-                changes.charges().forEach(charge -> sources.add(charge.lot()));
-                changes.discharges().stream()
-                        .map(Change.Discharge::lot)
-                        .filter(Objects::nonNull)
-                        .forEach(sources::add);
-                changes.items().ifPresent(items::addAll);
-            }
-            records.lots().spansOfItems(items).stream()
-                    .filter(span -> items.contains(span.item()))
-                    .forEach(span -> sources.add(TraceRef.lot(span.lot())));
+        Set<TraceRef> sources = new TreeSet<>(given(line));
+        if (LineWays.mayDraw(line)) {
+            sources.addAll(drawn(line));
+        }
+        if (!LineWays.isRead(line) || line.isOfKind("cure-run", "test-run", "step")) {
+            sources.add(line.node());
         }
         return sources;
     }
 
-    private Set<TraceRef> targets(OpenLine line) {
-        Set<TraceRef> units = line.named().stream()
-                .filter(node -> node.kind() == TraceKind.UNIT)
+    private Set<TraceRef> given(OpenLine line) {
+        List<TraceRef> given = line.parts().stream()
+                .filter(part -> !part.isOf(TraceKind.CARRIER) && LineWays.mayGive(line, part))
+                .map(Part::node)
+                .toList();
+        boolean namesAContainer = given.stream().anyMatch(node -> node.kind() == TraceKind.CONTAINER);
+        return given.stream()
+                .flatMap(node ->
+                        node.kind() == TraceKind.LOT && !namesAContainer ? contents.with(node) : Stream.of(node))
                 .collect(Collectors.toSet());
-        List<Happening> acting = new ArrayList<>();
-        if (units.isEmpty() && !line.positions().isEmpty()) {
-            readings
-                    .of(records.uses().at(line.positions()).stream()
-                            .map(RecordedUse::step)
-                            .toList())
-                    .stream()
-                    .filter(step -> step.at().late() >= line.from().early())
-                    .forEach(acting::add);
-        } else {
-            acting.add(new Happening(line.node(), line.entry(), line.from(), line.to(), units, Set.of(), null, null));
-        }
-        Set<TraceRef> targets = new TreeSet<>(line.named());
-        reach.learn(acting);
-        acting.forEach(happening -> targets.addAll(reach.of(happening).keySet()));
+    }
+
+    private Set<TraceRef> targets(OpenLine line) {
+        Set<TraceRef> targets = new TreeSet<>(reach.of(acting(line)).keySet());
+        line.parts().stream()
+                .filter(part -> part.isOf(TraceKind.LOT, TraceKind.CONTAINER) && LineWays.mayTake(line, part))
+                .map(Part::node)
+                .forEach(targets::add);
         return targets;
+    }
+
+    private static Happening acting(OpenLine line) {
+        return new Happening(
+                line.node(),
+                line.entry(),
+                line.start(),
+                line.end().orLater(line.start()),
+                taking(line, TraceKind.UNIT),
+                taking(line, TraceKind.CARRIER),
+                line.operation(),
+                null);
+    }
+
+    private static Set<TraceRef> taking(OpenLine line, TraceKind kind) {
+        return line.parts().stream()
+                .filter(part -> part.isOf(kind) && LineWays.mayTake(line, part))
+                .map(Part::node)
+                .collect(Collectors.toSet());
+    }
+
+    private Set<TraceRef> drawn(OpenLine line) {
+        Set<TraceRef> drawn = new HashSet<>();
+        Use use = new Use(line.at(), -1, null);
+        for (StationPosition position : records.uses()
+                .positions(line.positions().stream().map(Spot::position).collect(Collectors.toSet()))) {
+            PositionTimeline timeline = records.uses().timeline(position);
+            timeline.unloaded(use)
+                    .forEach(candidate -> contents.with(candidate.lot()).forEach(drawn::add));
+        }
+        return drawn;
     }
 }

@@ -4,6 +4,7 @@ import dev.sunthread.genealogy.Certainty;
 import dev.sunthread.genealogy.demand.Deviation;
 import dev.sunthread.genealogy.demand.InForce;
 import dev.sunthread.genealogy.demand.StructureRevision;
+import dev.sunthread.genealogy.line.LineDoubts;
 import dev.sunthread.genealogy.reach.Containment;
 import dev.sunthread.genealogy.reach.MaterialEdges;
 import dev.sunthread.genealogy.reach.Reach;
@@ -39,6 +40,7 @@ public final class Lacks {
     private final Definitions definitions;
     private final Signs signs;
     private final UseLacks uses;
+    private final Set<Long> takenBack;
     private final Map<TraceRef, List<Lack>> known = new HashMap<>();
 
     public Lacks(
@@ -55,6 +57,7 @@ public final class Lacks {
         this.reach = reach;
         this.definitions = definitions;
         this.signs = signs;
+        this.takenBack = LineDoubts.takenBack(records.lines().open());
         this.uses = new UseLacks(records.uses(), readings, material);
     }
 
@@ -164,9 +167,11 @@ public final class Lacks {
                         Collectors.mapping(use -> Objects.requireNonNull(use.item()), Collectors.toSet())));
         Map<TraceRef, List<Given>> given = new HashMap<>();
         for (Happening happening : happenings) {
+            boolean isDoubted = takenBack.contains(happening.entry());
+            Set<Long> took = isDoubted ? Set.of() : items.getOrDefault(happening.node(), Set.of());
             reached.apply(happening)
                     .forEach((unit, certainty) -> given.computeIfAbsent(unit, any -> new ArrayList<>())
-                            .add(new Given(happening, certainty, items.getOrDefault(happening.node(), Set.of()))));
+                            .add(new Given(happening, isDoubted ? Certainty.POSSIBLE : certainty, took)));
         }
         return given;
     }

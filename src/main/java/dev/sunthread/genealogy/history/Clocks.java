@@ -29,6 +29,8 @@ public final class Clocks {
             FROM catalog.station_revision r WHERE %s ORDER BY effective_at, r.entry
             """.formatted(Known.at("r.entry"));
 
+    private static final long EARLIEST = -62_000_000_000_000_000L;
+
     private final Map<Long, List<Revision>> revisions = new HashMap<>();
     private long leastExact;
 
@@ -61,8 +63,13 @@ public final class Clocks {
 
     /** A time told by any clock that is earlier than this one surely was before the instant. */
     public OffsetDateTime surelyBefore(long instant) {
-        long told = Math.max(instant, -62_000_000_000_000_000L) - leastExact;
-        return Instant.EPOCH.plus(told, ChronoUnit.MICROS).atOffset(ZoneOffset.UTC);
+        return time(Math.max(instant, EARLIEST) - leastExact);
+    }
+
+    /** An instant as the database knows it, one without end as one that is far away. */
+    static OffsetDateTime time(long instant) {
+        long within = Math.max(EARLIEST, Math.min(instant, 200_000_000_000_000_000L));
+        return Instant.EPOCH.plus(within, ChronoUnit.MICROS).atOffset(ZoneOffset.UTC);
     }
 
     private long uncertainty(@Nullable Long station, long instant) {

@@ -1,5 +1,7 @@
 package dev.sunthread.genealogy.history;
 
+import dev.sunthread.genealogy.line.LineDoubts;
+import dev.sunthread.genealogy.records.LineRecords;
 import dev.sunthread.genealogy.records.Making;
 import dev.sunthread.genealogy.records.Unfilled;
 import dev.sunthread.kernel.TraceRef;
@@ -69,9 +71,11 @@ final class ContainerHistory {
 
     private final JdbcClient jdbc;
     private final long cutoff;
+    private final LineRecords lines;
     private final Clocks clocks;
 
-    ContainerHistory(JdbcClient jdbc, long cutoff, Clocks clocks) {
+    ContainerHistory(JdbcClient jdbc, long cutoff, Clocks clocks, LineRecords lines) {
+        this.lines = lines;
         this.jdbc = jdbc;
         this.cutoff = cutoff;
         this.clocks = clocks;
@@ -80,6 +84,7 @@ final class ContainerHistory {
     List<Making> labelled() {
         return jdbc.sql(LABELLED)
                 .param("cutoff", cutoff)
+                .param("doubtedFrom", LineDoubts.takenBackFrom(lines.open()))
                 .query((row, number) -> Making.labelled(
                         row.getLong(4),
                         row.getLong(1),
@@ -91,6 +96,7 @@ final class ContainerHistory {
     List<Unfilled> unfilled() {
         return jdbc.sql(UNFILLED)
                 .param("cutoff", cutoff)
+                .param("doubtedFrom", LineDoubts.takenBackFrom(lines.open()))
                 .query((row, number) ->
                         new Unfilled(row.getLong(1), Sql.numbers(row, 3), clocks.told(null, row.getLong(2))))
                 .list();

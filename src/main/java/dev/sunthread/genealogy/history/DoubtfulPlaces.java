@@ -1,5 +1,9 @@
 package dev.sunthread.genealogy.history;
 
+import dev.sunthread.genealogy.line.LineDoubts;
+import dev.sunthread.genealogy.line.LineWays;
+import dev.sunthread.genealogy.records.LineRecords;
+import dev.sunthread.kernel.TraceKind;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -15,6 +19,7 @@ final class DoubtfulPlaces {
 
     private static final String CHILDREN = """
             SELECT t.unit FROM unnest(:twice::bigint[]) t(unit)
+            UNION SELECT n.unit FROM unnest(:named::bigint[]) n(unit)
             UNION SELECT i.child_unit FROM production.installation i WHERE i.child_unit IS NOT NULL
             GROUP BY i.child_unit HAVING count(*) > 1
             UNION SELECT r.child_unit FROM production.removal r WHERE r.child_unit IS NOT NULL
@@ -27,18 +32,21 @@ final class DoubtfulPlaces {
 
     private static final String PARENTS = """
             SELECT t.unit FROM unnest(:twice::bigint[]) t(unit)
+            UNION SELECT n.unit FROM unnest(:named::bigint[]) n(unit)
             UNION SELECT r.parent FROM production.removal r WHERE r.parent_position IS NULL
             """;
 
     private final JdbcClient jdbc;
-    private @Nullable Map<String, Long[]> known;
+    private final LineRecords lines;
+    private @Nullable Map<String, Object> known;
 
-    DoubtfulPlaces(JdbcClient jdbc) {
+    DoubtfulPlaces(JdbcClient jdbc, LineRecords lines) {
         this.jdbc = jdbc;
+        this.lines = lines;
     }
 
     /** The parameters of {@link SurelyKnown#LASTING}, and the units with two births as {@code twice}. */
-    Map<String, Long[]> params() {
+    Map<String, Object> params() {
         if (known == null) {
             Long[] twice = ids(TWICE, new Long[0]);
             known = Map.of(
@@ -49,14 +57,27 @@ final class DoubtfulPlaces {
                     "places",
                     ids(PLACES, twice),
                     "parents",
-                    ids(PARENTS, twice));
+                    ids(PARENTS, twice),
+                    "doubtedFrom",
+                    LineDoubts.takenBackFrom(lines.open()));
         }
         return known;
+    }
+
+    private Long[] movedByLines() {
+        return lines.open().stream()
+                .filter(line -> !LineWays.isRead(line) || line.isOfKind("installation", "removal"))
+                .flatMap(line -> line.parts().stream())
+                .filter(part -> part.isOf(TraceKind.UNIT))
+                .map(part -> part.node().id())
+                .distinct()
+                .toArray(Long[]::new);
     }
 
     private Long[] ids(String sql, Long[] twice) {
         List<Long> ids = jdbc.sql(sql)
                 .param("twice", twice)
+                .param("named", movedByLines())
                 .query((row, number) -> row.getLong(1))
                 .list();
         return ids.toArray(Long[]::new);

@@ -1,5 +1,6 @@
 package dev.sunthread.genealogy.history;
 
+import dev.sunthread.genealogy.records.LineRecords;
 import dev.sunthread.genealogy.records.Records;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
@@ -8,15 +9,21 @@ public final class HistoryRecords {
 
     private HistoryRecords() {}
 
+    /** The kept lines that are open. */
+    public static LineRecords lines(JdbcClient jdbc, long cutoff, Clocks clocks) {
+        return new LineHistory(jdbc, cutoff, clocks);
+    }
+
     public static Records at(JdbcClient jdbc, long cutoff) {
         Clocks clocks = new Clocks(jdbc, cutoff);
+        LineRecords lines = lines(jdbc, cutoff, clocks);
         return new Records(
                 new HappeningHistory(jdbc, cutoff, clocks),
-                new UseHistory(jdbc, cutoff, clocks),
+                new UseHistory(jdbc, cutoff, clocks, lines),
                 new PlacementHistory(jdbc, cutoff, clocks),
-                new LotHistory(jdbc, cutoff, clocks),
+                new LotHistory(jdbc, cutoff, clocks, lines),
                 new DemandHistory(jdbc, cutoff),
-                new SignHistory(jdbc, cutoff, clocks),
-                new LineHistory(jdbc, cutoff, clocks));
+                new SignHistory(jdbc, cutoff, clocks, lines),
+                lines);
     }
 }

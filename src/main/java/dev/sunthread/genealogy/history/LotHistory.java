@@ -1,6 +1,7 @@
 package dev.sunthread.genealogy.history;
 
 import dev.sunthread.genealogy.records.Blending;
+import dev.sunthread.genealogy.records.LineRecords;
 import dev.sunthread.genealogy.records.LotRecords;
 import dev.sunthread.genealogy.records.LotSpan;
 import dev.sunthread.genealogy.records.Making;
@@ -171,11 +172,11 @@ final class LotHistory implements LotRecords {
     private final Clocks clocks;
     private final ContainerHistory containers;
 
-    LotHistory(JdbcClient jdbc, long cutoff, Clocks clocks) {
+    LotHistory(JdbcClient jdbc, long cutoff, Clocks clocks, LineRecords lines) {
         this.jdbc = jdbc;
         this.cutoff = cutoff;
         this.clocks = clocks;
-        this.containers = new ContainerHistory(jdbc, cutoff, clocks);
+        this.containers = new ContainerHistory(jdbc, cutoff, clocks, lines);
     }
 
     @Override

@@ -1,11 +1,13 @@
 package dev.sunthread.genealogy.history;
 
+import dev.sunthread.genealogy.line.LineDoubts;
 import dev.sunthread.genealogy.position.CarryOverLimits;
 import dev.sunthread.genealogy.position.Change.Charge;
 import dev.sunthread.genealogy.position.Change.Discharge;
 import dev.sunthread.genealogy.position.Changes;
 import dev.sunthread.genealogy.position.PositionTimeline;
 import dev.sunthread.genealogy.position.Use;
+import dev.sunthread.genealogy.records.LineRecords;
 import dev.sunthread.genealogy.records.StationPosition;
 import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.kernel.TraceRef;
@@ -32,13 +34,18 @@ final class PositionHistory {
             FROM materials.charge c WHERE c.position = :position AND %s
             """.formatted(Sql.micros("c.charged_at"), Known.at("r.entry"), Known.at("c.entry"));
 
+    private static final String ITEM = """
+            SELECT min(r.item) FROM materials.lot_origin r WHERE r.lot = :lot AND %s
+            HAVING count(DISTINCT r.item) = 1
+            """.formatted(Known.at("r.entry"));
+
     private static final String DISCHARGES =
             "SELECT d.entry, d.lot, %s AS instant, NULL::bigint AS item FROM materials.discharge d"
                             .formatted(Sql.micros("d.discharged_at"))
                     + " WHERE d.position = :position AND " + Known.at("d.entry");
 
     private static final String CLEAN_POINTS =
-            "SELECT %s FROM materials.clean_point p WHERE p.position = :position AND %s"
+            "SELECT %s, p.entry FROM materials.clean_point p WHERE p.position = :position AND %s"
                     .formatted(Sql.micros("p.cleaned_at"), Known.at("p.entry"));
 
     private static final String USES = """
@@ -79,10 +86,14 @@ final class PositionHistory {
     private final JdbcClient jdbc;
     private final long cutoff;
     private final Clocks clocks;
+    private final LineDoubts doubts;
+    private final Map<Long, Long> takenBack;
     private final Map<Long, Changes> changes = new HashMap<>();
     private final Map<Long, PositionTimeline> timelines = new HashMap<>();
 
-    PositionHistory(JdbcClient jdbc, long cutoff, Clocks clocks) {
+    PositionHistory(JdbcClient jdbc, long cutoff, Clocks clocks, LineRecords lines) {
+        this.doubts = new LineDoubts(lines.open(), this::itemOf);
+        this.takenBack = LineDoubts.takingBack(lines.open());
         this.jdbc = jdbc;
         this.cutoff = cutoff;
         this.clocks = clocks;
@@ -90,7 +101,9 @@ final class PositionHistory {
 
     /** What was loaded and taken off; read without the uses, which are many. */
     Changes changes(StationPosition position) {
-        return changes.computeIfAbsent(position.id(), any -> new Changes(charges(position), discharges(position)));
+        return changes.computeIfAbsent(
+                position.id(),
+                any -> Changes.of(charges(position), discharges(position), takenBack, doubts.at(position.id())));
     }
 
     PositionTimeline timeline(StationPosition position) {
@@ -129,7 +142,23 @@ final class PositionHistory {
     }
 
     private List<Moment> cleanPoints(StationPosition position) {
-        return facts(CLEAN_POINTS, position, (row, number) -> clocks.told(position.station(), row.getLong(1)));
+        return facts(
+                        CLEAN_POINTS,
+                        position,
+                        (row, number) -> Map.entry(row.getLong(2), clocks.told(position.station(), row.getLong(1))))
+                .stream()
+                .filter(cleaned -> !takenBack.containsKey(cleaned.getKey()))
+                .map(Map.Entry::getValue)
+                .toList();
+    }
+
+    private @Nullable Long itemOf(TraceRef lot) {
+        return jdbc.sql(ITEM)
+                .param("lot", lot.id())
+                .param("cutoff", cutoff)
+                .query((row, number) -> Sql.optional(row, 1))
+                .optional()
+                .orElse(null);
     }
 
     private List<Use> uses(StationPosition position) {

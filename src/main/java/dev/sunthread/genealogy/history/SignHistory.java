@@ -1,6 +1,8 @@
 package dev.sunthread.genealogy.history;
 
 import dev.sunthread.genealogy.demand.UnitDemand;
+import dev.sunthread.genealogy.line.LineDoubts;
+import dev.sunthread.genealogy.records.LineRecords;
 import dev.sunthread.genealogy.records.SignRecords;
 import dev.sunthread.genealogy.records.UnitSigns;
 import dev.sunthread.genealogy.walk.Moment;
@@ -25,8 +27,13 @@ public final class SignHistory implements SignRecords {
               SELECT array_agg(%2$s ORDER BY b.entry) FROM production.birth b WHERE b.unit = u.id AND %1$s), (
               SELECT array_agg(%3$s) FROM production.shipment_unit s JOIN production.shipment h USING (entry)
               WHERE s.unit = u.id AND %4$s), (
-              SELECT array_agg(%5$s) FROM production.unit_return r WHERE r.unit = u.id AND %6$s), (
-              SELECT array_agg(%7$s) FROM production.scrapping x WHERE x.unit = u.id AND %8$s)
+              SELECT array_agg(b.at) FROM (
+                SELECT %5$s AS at FROM production.unit_return r WHERE r.unit = u.id AND %6$s
+                UNION ALL
+                SELECT %3$s FROM production.shipment_unit s JOIN production.shipment h USING (entry)
+                WHERE s.unit = u.id AND h.entry = ANY (:takenBack)) b), (
+              SELECT array_agg(%7$s) FROM production.scrapping x
+              WHERE x.unit = u.id AND %8$s AND x.entry <> ALL (:takenBack))
             FROM production.unit u WHERE %%s
             """.formatted(
                     Known.at("b.entry"),
@@ -57,13 +64,15 @@ public final class SignHistory implements SignRecords {
     private final Clocks clocks;
     private final DoubtfulPlaces doubtful;
     private final LackHistory lacks;
+    private final LineRecords lines;
     private final Map<Long, Boolean> bornAgain = new HashMap<>();
 
-    public SignHistory(JdbcClient jdbc, long cutoff, Clocks clocks) {
+    public SignHistory(JdbcClient jdbc, long cutoff, Clocks clocks, LineRecords lines) {
+        this.lines = lines;
         this.jdbc = jdbc;
         this.cutoff = cutoff;
         this.clocks = clocks;
-        this.doubtful = new DoubtfulPlaces(jdbc);
+        this.doubtful = new DoubtfulPlaces(jdbc, lines);
         this.lacks = new LackHistory(jdbc, cutoff, doubtful);
     }
 
@@ -71,6 +80,7 @@ public final class SignHistory implements SignRecords {
     public List<UnitSigns> of(Collection<Long> units) {
         return jdbc.sql(SIGNS.formatted("u.id = ANY (:ids)"))
                 .param("ids", Sql.ids(units))
+                .param("takenBack", Sql.ids(LineDoubts.takenBack(lines.open())))
                 .param("cutoff", cutoff)
                 .query((row, number) -> signs(row))
                 .list();
@@ -134,9 +144,11 @@ public final class SignHistory implements SignRecords {
                             GROUP BY b.unit HAVING count(*) > count(b.station) AND count(*) > 1
                               OR min(b.station) <> max(b.station)
                               OR extract(epoch FROM max(b.born_at) - min(b.born_at)) * 1000000 > :moment
+                              OR b.unit = ANY (:bornByLines)
                             """.formatted(Known.at("b.entry")))
                     .param("moment", MOMENT)
                     .param("ids", missing)
+                    .param("bornByLines", Sql.ids(LineDoubts.born(lines.open())))
                     .param("cutoff", cutoff)
                     .query(row -> {
                         bornAgain.put(row.getLong(1), true);
@@ -154,13 +166,15 @@ public final class SignHistory implements SignRecords {
         for (int i = 0; i < births.length; i++) {
             first = Math.min(first, clocks.told(stations[i], births[i]).early());
         }
-        return new UnitSigns(
-                row.getLong(1),
-                row.getLong(2),
-                births.length == 0 ? Long.MIN_VALUE : first,
-                moments(row, 5),
-                moments(row, 6),
-                moments(row, 7));
+        return LineDoubts.of(
+                new UnitSigns(
+                        row.getLong(1),
+                        row.getLong(2),
+                        births.length == 0 ? Long.MIN_VALUE : first,
+                        moments(row, 5),
+                        moments(row, 6),
+                        moments(row, 7)),
+                lines.open());
     }
 
     private List<Moment> moments(ResultSet row, int column) throws SQLException {

@@ -8,12 +8,13 @@ final class SurelyKnown {
 
     private SurelyKnown() {}
 
-    /** Entries from this number on may not be known at the cut-off; all before it are. */
+    /** Entries from this number on may not be known at the cut-off, or be taken back by a kept line; all before it are. */
     static final String LINE = """
             line AS MATERIALIZED (
               SELECT coalesce(least(
                 (SELECT min(entry) FROM ledger.position WHERE position > :cutoff),
-                (SELECT min(entry) FROM ledger.unsealed)), 9223372036854775807) AS first_unknown)
+                (SELECT min(entry) FROM ledger.unsealed),
+                cast(:doubtedFrom AS bigint)), 9223372036854775807) AS first_unknown)
             """;
 
     /** Installations that are known and that nothing contradicts, so that what was put in is there since; to be narrowed. */

@@ -1,7 +1,10 @@
 package dev.sunthread.genealogy.history;
 
+import dev.sunthread.genealogy.line.LineDoubts;
 import dev.sunthread.genealogy.position.Changes;
 import dev.sunthread.genealogy.position.PositionTimeline;
+import dev.sunthread.genealogy.records.LineRecords;
+import dev.sunthread.genealogy.records.OpenLine;
 import dev.sunthread.genealogy.records.RecordedUse;
 import dev.sunthread.genealogy.records.StationPosition;
 import dev.sunthread.genealogy.records.UseRecords;
@@ -84,15 +87,20 @@ final class UseHistory implements UseRecords {
             change AS (
               SELECT w.item, c.position, c.charged_at AS at, coalesce((
                 SELECT bool_or(o.item = w.item) FROM materials.lot_origin o WHERE o.lot = c.lot AND %1$s), true) AS covers
-              FROM wanted w CROSS JOIN materials.charge c WHERE %2$s
+              FROM wanted w CROSS JOIN materials.charge c WHERE %2$s AND c.entry <> ALL (:takenBack)
               UNION ALL
-              SELECT w.item, d.position, d.discharged_at, false FROM wanted w CROSS JOIN materials.discharge d WHERE %3$s),
+              SELECT w.item, d.position, d.discharged_at, false FROM wanted w CROSS JOIN materials.discharge d WHERE %3$s
+              UNION ALL
+              SELECT w.item, k.position, k.at::timestamptz, false
+              FROM wanted w CROSS JOIN unnest(:doubtful::bigint[], :doubted::text[]) k(position, at)),
             bare AS (
               SELECT item, position, '-infinity'::timestamptz AS since, min(at) AS until FROM change GROUP BY item, position
               UNION ALL
               SELECT item, position, at, until FROM (
                 SELECT *, lead(at) OVER (PARTITION BY item, position ORDER BY at, covers DESC) AS until FROM change) g
               WHERE NOT covers
+              UNION ALL
+              SELECT w.item, k.position, '-infinity', 'infinity' FROM wanted w CROSS JOIN unnest(:undated::bigint[]) k(position)
               UNION ALL
               SELECT w.item, p.id, '-infinity', 'infinity' FROM wanted w CROSS JOIN catalog.position p
               WHERE p.id NOT IN (SELECT position FROM change))
@@ -118,14 +126,16 @@ final class UseHistory implements UseRecords {
     private final JdbcClient jdbc;
     private final long cutoff;
     private final Clocks clocks;
+    private final LineRecords lines;
     private final PositionHistory history;
     private final Map<Long, List<StationPosition>> positions = new HashMap<>();
 
-    UseHistory(JdbcClient jdbc, long cutoff, Clocks clocks) {
+    UseHistory(JdbcClient jdbc, long cutoff, Clocks clocks, LineRecords lines) {
         this.jdbc = jdbc;
         this.cutoff = cutoff;
         this.clocks = clocks;
-        this.history = new PositionHistory(jdbc, cutoff, clocks);
+        this.lines = lines;
+        this.history = new PositionHistory(jdbc, cutoff, clocks, lines);
     }
 
     @Override
@@ -162,6 +172,7 @@ final class UseHistory implements UseRecords {
         List<Integer> ordinals = new ArrayList<>();
         jdbc.sql(WHERE_NOTHING_MAY_BE_LOADED)
                 .param("items", Sql.ids(items))
+                .params(doubts())
                 .param("worst", (clocks.worst().toMillis() + 1) / 1000.0)
                 .param("cutoff", cutoff)
                 .query(row -> {
@@ -176,6 +187,31 @@ final class UseHistory implements UseRecords {
                         Map.of(
                                 "entries", entries.toArray(Long[]::new),
                                 "ordinals", ordinals.toArray(Integer[]::new)));
+    }
+
+    // what came off by no record that is certain leaves what is used then in doubt
+    private Map<String, Object> doubts() {
+        List<Long> positions = new ArrayList<>();
+        List<String> moments = new ArrayList<>();
+        for (OpenLine line : lines.open()) {
+            line.positions().forEach(spot -> {
+                positions.add(spot.position());
+                moments.add(Clocks.time(line.at().early()).toString());
+            });
+        }
+        return Map.of(
+                "undated",
+                lines.open().stream()
+                        .filter(line -> line.at().late() == Long.MAX_VALUE)
+                        .flatMap(line -> line.positions().stream())
+                        .map(OpenLine.Spot::position)
+                        .toArray(Long[]::new),
+                "doubtful",
+                positions.toArray(Long[]::new),
+                "doubted",
+                moments.toArray(String[]::new),
+                "takenBack",
+                LineDoubts.takenBack(lines.open()).toArray(Long[]::new));
     }
 
     @Override
@@ -217,7 +253,13 @@ final class UseHistory implements UseRecords {
 
     @Override
     public List<StationPosition> positionsThatHeld(Collection<Long> lots) {
-        return jdbc.sql(HELD).param("ids", Sql.ids(lots)).query(POSITION).list();
+        List<StationPosition> held = new ArrayList<>(
+                jdbc.sql(HELD).param("ids", Sql.ids(lots)).query(POSITION).list());
+        Set<Long> told = LineDoubts.positionsOf(lines.open(), Set.copyOf(lots));
+        if (!told.isEmpty()) {
+            held.addAll(positions(told));
+        }
+        return held.stream().distinct().toList();
     }
 
     @Override

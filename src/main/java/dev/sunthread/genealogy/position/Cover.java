@@ -20,9 +20,11 @@ final class Cover {
 
     private final NavigableMap<Long, List<Charge>> charges = new TreeMap<>();
     private final NavigableMap<Long, Moment> off = new TreeMap<>();
+    private final Collection<Doubt> doubts;
     private long mostUncertain;
 
-    Cover(Collection<Charge> charges, Collection<Discharge> discharges) {
+    Cover(Collection<Charge> charges, Collection<Discharge> discharges, Collection<Doubt> doubts) {
+        this.doubts = doubts;
         charges.forEach(charge -> this.charges
                 .computeIfAbsent(told(charge.at()), any -> new ArrayList<>())
                 .add(charge));
@@ -37,7 +39,10 @@ final class Cover {
         return charged != null
                 && charged.getValue().stream().allMatch(charge -> charge.item() == null || charge.item() == use.item())
                 && off.subMap(charged.getKey(), true, use.at().late() + mostUncertain, true).values().stream()
-                        .noneMatch(taken -> taken.early() <= use.at().late());
+                        .noneMatch(taken -> taken.early() <= use.at().late())
+                && doubts.stream()
+                        .noneMatch(doubt ->
+                                charged.getValue().stream().anyMatch(charge -> doubt.mayEmpty(charge.at(), use.at())));
     }
 
     private Map.@Nullable Entry<Long, List<Charge>> lastBefore(Moment use) {

@@ -27,8 +27,15 @@ final class Loadings {
     private final Chronology<Change> changes;
     private final UseMoments uses;
     private final Changeovers changeovers;
+    private final List<Doubt> doubts;
 
-    Loadings(String position, Collection<Charge> charges, Collection<Discharge> discharges, UseMoments uses) {
+    Loadings(
+            String position,
+            Collection<Charge> charges,
+            Collection<Discharge> discharges,
+            UseMoments uses,
+            List<Doubt> doubts) {
+        this.doubts = doubts;
         this.position = position;
         this.uses = uses;
         this.discharges = new Chronology<>(discharges);
@@ -49,7 +56,7 @@ final class Loadings {
     Stream<Loading> shownBy(Collection<Use> uses, List<Loading> recorded) {
         Map<TraceRef, List<Loading>> byLot = recorded.stream().collect(Collectors.groupingBy(Loading::lot));
         return uses.stream()
-                .filter(use -> use.scanned() != null && !changes.all().isEmpty())
+                .filter(use -> use.scanned() != null && !isUntold())
                 .filter(use -> byLot.getOrDefault(use.scanned(), List.of()).stream()
                         .noneMatch(loading -> loading.mayServe(use.at())))
                 .map(use -> shownBy(use, Objects.requireNonNull(use.scanned())))
@@ -58,10 +65,38 @@ final class Loadings {
 
     /** What these uses show, for each of which no lot was scanned and no charge tells one; one load for each stretch. */
     Map<Loading, Untold> untold(Stream<Use> uses) {
-        return changes.all().isEmpty()
+        return isUntold()
                 ? Map.of()
                 : uses.collect(Collectors.toMap(
                         use -> shownBy(use, NO_LOT), use -> new Untold(use.item(), use.at()), Untold::with));
+    }
+
+    private boolean isUntold() {
+        return changes.all().isEmpty() && doubts.isEmpty();
+    }
+
+    /** What may have been loaded by what may have happened; one may follow another as charges do. */
+    Stream<Loading> doubted() {
+        return doubts.stream().filter(doubt -> doubt.lot() != null).map(this::doubted);
+    }
+
+    private Loading doubted(Doubt doubt) {
+        TraceRef lot = Objects.requireNonNull(doubt.lot());
+        Charge may = new Charge(lot, doubt.item(), doubt.at(), doubt.entry());
+        boolean undated = doubt.isUndated();
+        long since = doubt.comesOn()
+                ? doubt.at().early()
+                : undated ? Long.MIN_VALUE : startOfStretch(changes.lastBefore(may), may);
+        return new Loading(
+                lot,
+                doubt.item(),
+                since,
+                Long.MAX_VALUE,
+                Long.MIN_VALUE,
+                undated ? Long.MAX_VALUE : mayBeTo(may),
+                undated ? Moment.NEVER : left(may),
+                reason("loaded", doubt.entry()).with("line", doubt.entry()),
+                true);
     }
 
     private Loading shownBy(Use use, TraceRef scanned) {
@@ -150,7 +185,10 @@ final class Loadings {
     }
 
     private long sureBefore(Charge charge) {
-        long off = changeovers.firstDischargeAfter(charge).early();
+        long off = doubts.stream()
+                .filter(doubt -> doubt.mayEnd(charge))
+                .mapToLong(doubt -> doubt.at().early())
+                .reduce(changeovers.firstDischargeAfter(charge).early(), Math::min);
         return charges.firstAfter(charge).stream()
                 .filter(next -> !changeovers.wasDischarged(charge, next))
                 .mapToLong(next -> changeovers.lastUseBefore(charge, next))

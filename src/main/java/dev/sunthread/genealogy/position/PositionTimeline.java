@@ -37,20 +37,28 @@ public final class PositionTimeline {
     }
 
     private final Cover cover;
+    private final List<Doubt> doubts;
     private final Map<Dated, Untold> untold = new HashMap<>();
     private final List<Dated> loadings;
     private final long[] lastReachSoFar;
     private final Map<TraceRef, Long> firstScans = new HashMap<>();
 
     private PositionTimeline(
-            Loadings loadings, Collection<Use> uses, CleanPoints cleanPoints, CarryOverLimits limits, Cover cover) {
+            Loadings loadings,
+            Collection<Use> uses,
+            CleanPoints cleanPoints,
+            CarryOverLimits limits,
+            Cover cover,
+            List<Doubt> doubts) {
         this.cover = cover;
+        this.doubts = doubts;
         uses.stream()
                 .filter(use -> use.scanned() != null)
                 .forEach(use -> firstScans.merge(
                         Objects.requireNonNull(use.scanned()), use.at().early(), Math::min));
         List<Loading> recorded = loadings.all();
-        this.loadings = Stream.concat(recorded.stream(), loadings.shownBy(uses, recorded))
+        this.loadings = Stream.of(recorded.stream(), loadings.shownBy(uses, recorded), loadings.doubted())
+                .flatMap(some -> some)
                 .map(loading -> dated(loading, cleanPoints, limits))
                 .sorted(Comparator.comparingLong(dated -> dated.loading().mayBeFrom()))
                 .toList();
@@ -93,17 +101,18 @@ public final class PositionTimeline {
             Collection<Use> uses,
             CarryOverLimits limits) {
         UseMoments moments = new UseMoments(uses.stream().map(Use::at).toList());
-        Loadings loadings = new Loadings(position, changes.charges(), changes.discharges(), moments);
-        Cover cover = new Cover(changes.charges(), changes.discharges());
-        return new PositionTimeline(loadings, uses, new CleanPoints(cleanPoints), limits, cover);
+        Loadings loadings = new Loadings(position, changes.charges(), changes.discharges(), moments, changes.doubts());
+        Cover cover = new Cover(changes.charges(), changes.discharges(), changes.doubts());
+        return new PositionTimeline(loadings, uses, new CleanPoints(cleanPoints), limits, cover, changes.doubts());
     }
 
     /** Whether a lot of the item, or one whose item isn't known, was ever recorded here. */
     public boolean everHeld(long item) {
         return loadings.stream()
-                .map(Dated::loading)
-                .filter(loading -> !loading.isByScan())
-                .anyMatch(loading -> loading.item() == null || loading.isOf(item));
+                        .map(Dated::loading)
+                        .filter(loading -> !loading.isByScan())
+                        .anyMatch(loading -> loading.item() == null || loading.isOf(item))
+                || doubts.stream().anyMatch(doubt -> doubt.mayHold(item));
     }
 
     /** Whether records of the position tell that the lot may have been the one loaded at the moment of the use. */

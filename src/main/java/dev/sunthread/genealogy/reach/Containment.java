@@ -1,5 +1,7 @@
 package dev.sunthread.genealogy.reach;
 
+import dev.sunthread.genealogy.line.KeptStays;
+import dev.sunthread.genealogy.records.LineRecords;
 import dev.sunthread.genealogy.records.PlacementFacts;
 import dev.sunthread.genealogy.records.PlacementRecords;
 import dev.sunthread.genealogy.records.SignRecords;
@@ -26,13 +28,15 @@ public final class Containment {
     private final Stays loads;
 
     private final SignRecords signs;
+    private final KeptStays kept;
 
-    public Containment(PlacementRecords records, SignRecords signs) {
+    public Containment(PlacementRecords records, SignRecords signs, LineRecords lines) {
         this.signs = signs;
+        this.kept = new KeptStays(lines.open());
         this.parents = new Stays(nodes -> edges(records.of(nodes)), Edge::from);
         this.children = new Stays(nodes -> edges(records.in(nodes)), Edge::to);
-        this.carriers = new Stays(nodes -> doubted(CarrierStays.of(records.carrying(nodes))), Edge::from);
-        this.loads = new Stays(nodes -> doubted(CarrierStays.of(records.carriedBy(nodes))), Edge::to);
+        this.carriers = new Stays(nodes -> onCarriers(records.carrying(nodes)), Edge::from);
+        this.loads = new Stays(nodes -> onCarriers(records.carriedBy(nodes)), Edge::to);
     }
 
     /** Stays of units and lots in the units that they were in. */
@@ -91,7 +95,15 @@ public final class Containment {
     }
 
     private List<Edge> edges(PlacementFacts placed) {
-        return doubted(InstallationEdges.of(placed.installations(), placed.removals()));
+        return doubted(DoubtedStays.of(
+                placed,
+                kept.inUnits(),
+                kept.takenBack(),
+                facts -> InstallationEdges.of(facts.installations(), facts.removals())));
+    }
+
+    private List<Edge> onCarriers(PlacementFacts placed) {
+        return doubted(DoubtedStays.of(placed, kept.onCarriers(), kept.takenBack(), CarrierStays::of));
     }
 
     // with two bodies on one identity a removal may have been of the other one

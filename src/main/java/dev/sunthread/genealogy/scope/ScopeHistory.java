@@ -5,12 +5,14 @@ import dev.sunthread.genealogy.Scope;
 import dev.sunthread.genealogy.Windows;
 import dev.sunthread.genealogy.history.Clocks;
 import dev.sunthread.genealogy.history.KnownNames;
+import dev.sunthread.genealogy.history.HistoryRecords;
 import dev.sunthread.genealogy.history.PlacementHistory;
 import dev.sunthread.genealogy.history.SignHistory;
 import dev.sunthread.genealogy.history.Sql;
 import dev.sunthread.genealogy.reach.Containment;
 import dev.sunthread.genealogy.reach.Reach;
 import dev.sunthread.genealogy.records.Happening;
+import dev.sunthread.genealogy.records.LineRecords;
 import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.genealogy.walk.Starts;
 import dev.sunthread.genealogy.walk.Suspect;
@@ -27,6 +29,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.ToLongFunction;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -83,6 +86,7 @@ public final class ScopeHistory {
     private final Clocks clocks;
     private final KnownNames names;
     private final JudgedRuns judged;
+    private final LineRecords lines;
     private final Containment containment;
     private final Unreceived unreceived;
 
@@ -92,15 +96,16 @@ public final class ScopeHistory {
         this.clocks = new Clocks(jdbc, cutoff);
         this.names = new KnownNames(jdbc, cutoff);
         this.judged = judged;
+        this.lines = HistoryRecords.lines(jdbc, cutoff, clocks);
+        this.containment = new Containment(
+                new PlacementHistory(jdbc, cutoff, clocks), new SignHistory(jdbc, cutoff, clocks, lines), lines);
         this.unreceived = new Unreceived(jdbc, cutoff);
-        this.containment =
-                new Containment(new PlacementHistory(jdbc, cutoff, clocks), new SignHistory(jdbc, cutoff, clocks));
     }
 
     /** The suspects that one part names by itself. @throws Refused if it names what nobody recorded */
     public List<Suspect> named(Scope scope, Starts starts) {
         if (scope instanceof Scope.Lot lot) {
-            return List.of(Suspect.sinceEver(TraceRef.lot(names.lot(lot.lot()))));
+            return List.of(Suspect.sinceEver(node(TraceKind.LOT, lot.lot(), names::lot)));
         }
         if (scope instanceof Scope.SupplierLot supplierLot) {
             return ofSupplierLot(supplierLot.supplierLot());
@@ -111,7 +116,7 @@ public final class ScopeHistory {
                     .toList();
         }
         if (scope instanceof Scope.Container container) {
-            return List.of(Suspect.sinceEver(TraceRef.container(names.container(container.container()))));
+            return List.of(Suspect.sinceEver(node(TraceKind.CONTAINER, container.container(), names::container)));
         }
         if (scope instanceof Scope.TestVerdict verdict) {
             return judged.units(verdict, cutoff).stream()
@@ -127,10 +132,10 @@ public final class ScopeHistory {
 
     private List<Suspect> happenings(Scope scope) {
         if (scope instanceof Scope.CureRun run) {
-            return List.of(Suspect.sinceEver(new TraceRef(TraceKind.CURE_RUN, names.cureRun(run.run()))));
+            return List.of(Suspect.sinceEver(node(TraceKind.CURE_RUN, run.run(), names::cureRun)));
         }
         if (scope instanceof Scope.TestRun run) {
-            return List.of(Suspect.sinceEver(new TraceRef(TraceKind.TEST_RUN, names.testRun(run.run()))));
+            return List.of(Suspect.sinceEver(node(TraceKind.TEST_RUN, run.run(), names::testRun)));
         }
         if (scope instanceof Scope.CureVerdict verdict) {
             return judged.cureRuns(verdict, cutoff).stream()
@@ -223,7 +228,7 @@ public final class ScopeHistory {
     }
 
     private List<Suspect> onCarrier(Scope.Carrier carrier) {
-        TraceRef node = TraceRef.carrier(names.carrier(carrier.carrier()));
+        TraceRef node = node(TraceKind.CARRIER, carrier.carrier(), names::carrier);
         Moment from = told(carrier.window().from(), Moment.SINCE_EVER);
         Moment to = told(carrier.window().to(), Moment.NEVER);
         Happening window =
@@ -273,6 +278,15 @@ public final class ScopeHistory {
 
     private static long micros(OffsetDateTime at) {
         return ChronoUnit.MICROS.between(Instant.EPOCH, at.toInstant());
+    }
+
+    /** What is recorded under a name, or what nothing but a kept line names. */
+    private TraceRef node(TraceKind kind, String name, ToLongFunction<String> number) {
+        return lines.strangers().entrySet().stream()
+                .filter(one -> one.getKey().kind() == kind && one.getValue().equals(name))
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElseGet(() -> new TraceRef(kind, number.applyAsLong(name)));
     }
 
     private static Refused unknown(String what) {

@@ -1,6 +1,7 @@
 package dev.sunthread.genealogy.walk;
 
 import java.util.Map;
+import java.util.OptionalLong;
 import java.util.TreeMap;
 
 /**
@@ -15,6 +16,14 @@ public record Reason(String key, Map<String, String> named, long entry) implemen
 
     public static Reason of(String key, long entry) {
         return new Reason(key, Map.of(), entry);
+    }
+
+    /** The entry that keeps the line that this rests on; nothing if it rests on none. */
+    public OptionalLong line() {
+        String line = named.get("line");
+        return key.equals("kept-line")
+                ? OptionalLong.of(entry)
+                : line == null ? OptionalLong.empty() : OptionalLong.of(Long.parseLong(line));
     }
 
     /** This reason with one more name or time in its sentence. */

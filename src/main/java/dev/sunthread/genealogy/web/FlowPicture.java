@@ -29,7 +29,7 @@ public record FlowPicture(@Nullable Long cutoff, String hash, List<Node> nodes, 
         Map<String, Flow.Node> drawn =
                 flow.nodes().stream().collect(Collectors.toMap(Flow.Node::id, Function.identity()));
         Map<String, Node> nodes = flow.nodes().stream()
-                .map(node -> node(node, head.question().way(), address))
+                .map(node -> node(node, head, address))
                 .collect(Collectors.toMap(Node::id, Function.identity()));
         List<Link> links = flow.links().stream()
                 .map(link -> new Link(
@@ -37,7 +37,9 @@ public record FlowPicture(@Nullable Long cutoff, String hash, List<Node> nodes, 
                         get(nodes, link.to()),
                         link.count(),
                         link.back(),
-                        address.page(lines(get(drawn, link.from()), get(drawn, link.to())))))
+                        isKeptLine(get(drawn, link.to()))
+                                ? inbox(head)
+                                : address.page(lines(get(drawn, link.from()), get(drawn, link.to())))))
                 .toList();
         return new FlowPicture(
                 head.question().cutoff(),
@@ -54,14 +56,22 @@ public record FlowPicture(@Nullable Long cutoff, String hash, List<Node> nodes, 
         return found;
     }
 
-    private static Node node(Flow.Node node, Way way, TraceAddress address) {
+    private static Node node(Flow.Node node, AnswerHead head, TraceAddress address) {
         return new Node(
                 node.id(),
-                name(node, way),
+                name(node, head.question().way()),
                 word(node.certainty()),
                 node.column(),
                 node.count(),
-                address.page(lines(node)));
+                isKeptLine(node) ? inbox(head) : address.page(lines(node)));
+    }
+
+    private static boolean isKeptLine(Flow.Node node) {
+        return Flow.KEPT_LINE.equals(node.level());
+    }
+
+    private static String inbox(AnswerHead head) {
+        return "/inbox?answer=" + head.id();
     }
 
     private static String name(Flow.Node node, Way way) {

@@ -59,6 +59,10 @@ public enum Fault {
     FALSE_CHARGE,
     /** No fault of a record: another material is loaded at a position by mistake and taken off unused. */
     FOREIGN_LOAD,
+    /** A charge or step says another lot than there was, and the correction that tells the truth can't be read. */
+    MENDED_UNREADABLY,
+    /** A charge is recorded that never was, and the void that takes it back can't be read. */
+    TAKEN_BACK_UNREADABLY,
     /** What was put on top of a lot, or into a container that was filled before, is missing. */
     LOST_TOP_UP,
     /** A charge and the discharge before it are missing: only quantities could show it. */

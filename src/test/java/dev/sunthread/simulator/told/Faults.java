@@ -34,7 +34,7 @@ final class Faults {
             Map.entry("relabel", Fault.LOST_MAKING),
             Map.entry("blend", Fault.LOST_MAKING));
 
-    /** What a line that can't be read can name whole. */
+    /** What drew for being unreadable first; all else draws by itself, so that plants known by their seed stay. */
     private static final Set<String> NAMEABLE =
             Set.of("step", "charge", "discharge", "clean-point", "installation", "removal", "receipt", "birth");
 
@@ -77,10 +77,10 @@ final class Faults {
                 && evidence.demands(draft)
                 && store.namesWhatCameOf(draft)) {
             draft.fate = Fate.TAKEN_BACK;
-        } else if (NAMEABLE.contains(draft.kind)
-                && !(loss != null && loss.isCountedApart())
-                && drawn(draft, loss).of(rates.of(Fault.UNREADABLE_LINE))
-                && evidence.demands(draft)) {
+        } else if (!(loss != null && loss.isCountedApart())
+                && (NAMEABLE.contains(draft.kind) ? drawn(draft, loss) : new Chance(draft.id.hashCode() + 2L))
+                        .of(rates.of(Fault.UNREADABLE_LINE))
+                && (Lines.form(draft) == Lines.Form.WHOLE || evidence.demands(draft))) {
             draft.fate = Fate.UNREADABLE;
         } else if (draft.kind.equals("cure-run") && chance.of(rates.of(Fault.LOST_RUN_MEMBER))) {
             forgetMember(draft, (Heat.End) draft.happening);

@@ -69,10 +69,10 @@ public final class Telling {
         List<Told> where = draft.late ? later : told;
         long at = draft.happening.at();
         switch (draft.fate) {
-            case RECORDED -> where.add(told(draft, draft.id, at));
+            case RECORDED -> tell(draft, at, where);
             case UNREADABLE ->
                 where.add(new Told(
-                        draft.id, "kept-line", at, Lines.unreadable(told(draft, draft.id, at), chance.of(0.5))));
+                        draft.id, "kept-line", at, Lines.unreadable(told(draft, draft.id, at), Lines.form(draft))));
             case TAKEN_BACK -> takeBack(draft, at);
             default -> {}
         }
@@ -86,6 +86,42 @@ public final class Telling {
             where.add(new Told(
                     draft.id + "-false", "charge", told(draft, draft.id, at).at(), body));
         }
+    }
+
+    private void tell(Draft draft, long at, List<Told> where) {
+        Told truth = told(draft, draft.id, at);
+        Chance own = new Chance(draft.id.hashCode() + 3L);
+        if (own.of(rates.of(Fault.MENDED_UNREADABLY)) && !draft.needed && !draft.keepsScans && namesALot(draft)) {
+            where.add(new Told(truth.id(), truth.kind(), truth.at(), withAnotherLot(truth.body())));
+            later.add(Lines.correction(truth, at + 60 * SECOND));
+        } else {
+            where.add(truth);
+        }
+        if (draft.kind.equals("charge") && own.of(rates.of(Fault.TAKEN_BACK_UNREADABLY))) {
+            where.add(new Told(draft.id + "-never", "charge", truth.at() + SECOND, withAnotherLot(truth.body())));
+            later.add(Lines.taking(draft.id + "-never", at + 60 * SECOND));
+        }
+    }
+
+    private static boolean namesALot(Draft draft) {
+        return draft.kind.equals("charge")
+                || draft.kind.equals("step")
+                        && Faults.list(draft.body, "uses").stream().anyMatch(use -> use.containsKey("lot"));
+    }
+
+    private Map<String, Object> withAnotherLot(Map<String, Object> truth) {
+        Map<String, Object> body = new LinkedHashMap<>(truth);
+        if (body.containsKey("lot")) {
+            body.put("lot", names.of("ADH-1"));
+            body.remove("container");
+        } else if (body.containsKey("uses")) {
+            body.put(
+                    "uses",
+                    Faults.list(truth, "uses").stream()
+                            .map(this::withAnotherLot)
+                            .toList());
+        }
+        return body;
     }
 
     private void takeBack(Draft draft, long at) {
