@@ -35,7 +35,15 @@ final class FaultKinds {
 
     // where every lot is scanned the records of positions hardly matter
     private static Rates withLostScans(Fault fault) {
-        return Rates.NONE.with(Fault.LOST_LOT_SCAN, 0.5).with(fault, fault == Fault.DOUBLED_SERIAL ? 0.2 : RATE);
+        return Rates.NONE.with(Fault.LOST_LOT_SCAN, 0.5).with(fault, rate(fault));
+    }
+
+    private static double rate(Fault fault) {
+        return switch (fault) {
+            case DOUBLED_SERIAL -> 0.2;
+            case USED_BY_HAND, CHANGED_IN_A_ROW -> 1;
+            default -> RATE;
+        };
     }
 
     private static Rates many() {

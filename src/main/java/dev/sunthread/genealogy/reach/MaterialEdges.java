@@ -66,14 +66,27 @@ public final class MaterialEdges {
         return lots.isEmpty() ? Stream.empty() : edges(records.uses().unloadedInto(lots));
     }
 
-    /** Whether some lot of its item surely was there to be used, whichever it was. */
+    /**
+     * Whether some lot of its item surely was there to be used, whichever it was: one that was scanned, unless it came off
+     * meanwhile, or what was loaded at the position. What names no position need not have been loaded at all.
+     */
     public boolean isCovered(RecordedUse use) {
-        return use.item() == null
-                || use.lot() != null
-                || use.container() != null
-                || positions(use)
+        if (use.item() == null || use.lot() == null && use.container() != null) {
+            return true;
+        }
+        if (use.lot() != null) {
+            return loadedWith(TraceRef.lot(use.lot()), use).noneMatch(timeline -> timeline.ranOutDuring(use.at()));
+        }
+        return use.position() != null
+                && positions(use)
                         .map(records.uses()::timeline)
                         .anyMatch(timeline -> timeline.surelyHeldSome(use.use()));
+    }
+
+    private Stream<PositionTimeline> loadedWith(TraceRef lot, RecordedUse use) {
+        return positions(use)
+                .map(records.uses()::timeline)
+                .filter(timeline -> use.position() != null || timeline.mayHaveHeld(lot, use.at()));
     }
 
     // a use that names no position can only have drawn from one that held its item
@@ -131,10 +144,12 @@ public final class MaterialEdges {
         if (!isScanned || use.container() == null) {
             return contents.with(candidate.lot()).map(lot::of);
         }
+        Source container = lot.of(TraceRef.container(use.container()));
+        boolean isChanged = loadedWith(candidate.lot(), use).anyMatch(timeline -> timeline.isChangedDuring(use.at()));
         Stream<Source> leftBehind = contents.with(candidate.lot())
                 .filter(node -> !node.equals(candidate.lot()) && wasLoadedSeveralTimes(use, candidate.lot()))
                 .map(node -> lot.of(node).atMostPossible());
-        return Stream.concat(Stream.of(lot, lot.of(TraceRef.container(use.container()))), leftBehind);
+        return Stream.concat(Stream.of(lot, isChanged ? container.atMostPossible() : container), leftBehind);
     }
 
     // what another container of the lot left behind goes along too

@@ -53,6 +53,10 @@ public enum Fault {
     FALSE_CHARGE,
     /** No fault of a record: another material is loaded at a position by mistake and taken off unused. */
     FOREIGN_LOAD,
+    /** No fault of a record: some material is used by hand at a station where other lots are loaded. */
+    USED_BY_HAND,
+    /** No fault of a record: material is changed in the middle of a row of units, whose one step scans one lot. */
+    CHANGED_IN_A_ROW,
     /** What was put on top of a lot, or into a container that was filled before, is missing. */
     LOST_TOP_UP,
     /** A charge and the discharge before it are missing: only quantities could show it. */
