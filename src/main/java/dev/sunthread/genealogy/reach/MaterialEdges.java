@@ -35,12 +35,14 @@ public final class MaterialEdges {
     private final Readings readings;
     private final Reach reach;
     private final Contents contents;
+    private final FirstSigns signs;
 
     public MaterialEdges(Records records, Readings readings, Reach reach, Contents contents) {
         this.records = records;
         this.readings = readings;
         this.reach = reach;
         this.contents = contents;
+        this.signs = new FirstSigns(records.lots());
     }
 
     /** Edges out of these lots, containers and contents of lots, and some more. */
@@ -110,15 +112,21 @@ public final class MaterialEdges {
                 .filter(Objects::nonNull)
                 .map(TraceRef::lot)
                 .toList());
-        return uses.stream().flatMap(use -> edges(use, steps));
+        Map<RecordedUse, List<Candidate>> candidates =
+                uses.stream().distinct().collect(Collectors.toMap(use -> use, this::candidates));
+        signs.learn(candidates.values().stream().flatMap(List::stream).toList());
+        return uses.stream().flatMap(use -> edges(use, candidates.getOrDefault(use, List.of()), steps));
     }
 
-    private Stream<Edge> edges(RecordedUse use, Map<TraceRef, Happening> steps) {
+    private Stream<Edge> edges(RecordedUse use, List<Candidate> candidates, Map<TraceRef, Happening> steps) {
         Map<TraceRef, Certainty> targets = use.into() != null
                 ? Map.of(TraceRef.lot(use.into()), Certainty.CERTAIN)
                 : Optional.ofNullable(steps.get(use.step())).map(reach::of).orElse(Map.of());
         List<Source> sources = Stream.concat(
-                        candidates(use).stream().flatMap(candidate -> sources(use, candidate)), ofUnknownLot(use))
+                        candidates.stream()
+                                .filter(candidate -> signs.mayBeThere(candidate, use.at()))
+                                .flatMap(candidate -> sources(use, candidate)),
+                        ofUnknownLot(use))
                 .toList();
         return targets.entrySet().stream()
                 .flatMap(target -> sources.stream()
