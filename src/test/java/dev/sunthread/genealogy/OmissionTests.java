@@ -71,7 +71,6 @@ class OmissionTests {
     @ParameterizedTest(name = "{0} {1}")
     @CsvSource({
         "LOST_USE, 58",
-        "LOST_CHARGE, 383",
         "LOST_STEP, 6000297",
         "LOST_CHARGE, 6000016",
         "LOST_CHARGE, 6000019",

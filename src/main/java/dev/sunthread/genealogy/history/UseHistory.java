@@ -73,7 +73,7 @@ final class UseHistory implements UseRecords {
 
     /**
      * Uses without a scan at a position while no charge of these items is told for it, uses of no position, and uses with
-     * a scan during whose step something was taken off. State finds them by time; history says what counts. The clock may have told the use and the change each wrongly, so both
+     * a scan during whose step what was loaded changed. State finds them by time; history says what counts. The clock may have told the use and the change each wrongly, so both
      * count.
      */
     private static final String WHERE_NOTHING_MAY_BE_LOADED = """
@@ -105,16 +105,18 @@ final class UseHistory implements UseRecords {
             SELECT entry, ordinal FROM production.step_use
             WHERE position IS NULL AND lot IS NULL AND item = ANY (:items)
             UNION
-            SELECT u.entry, u.ordinal FROM materials.discharge d JOIN catalog.position p ON p.id = d.position
+            SELECT u.entry, u.ordinal FROM (SELECT position, discharged_at AS at FROM materials.discharge
+              UNION ALL SELECT position, charged_at FROM materials.charge) d JOIN catalog.position p ON p.id = d.position
             CROSS JOIN LATERAL (
               SELECT max(w.ended_at - w.started_at) AS longest FROM production.step w WHERE w.station = p.station) l
             CROSS JOIN LATERAL (
               SELECT s.entry FROM production.step s
               WHERE s.station = p.station AND s.ended_at > s.started_at
-                AND s.started_at < d.discharged_at + make_interval(secs => 2 * :worst)
-                AND s.started_at >= d.discharged_at - l.longest - make_interval(secs => 2 * :worst)
-                AND s.ended_at > d.discharged_at - make_interval(secs => 2 * :worst) OFFSET 0) s
-            JOIN production.step_use u ON u.entry = s.entry
+                AND s.started_at < d.at + make_interval(secs => 2 * :worst)
+                AND s.started_at >= d.at - l.longest - make_interval(secs => 2 * :worst)
+                AND s.ended_at > d.at - make_interval(secs => 2 * :worst) OFFSET 0) s
+            CROSS JOIN LATERAL (
+              SELECT * FROM production.step_use WHERE entry = s.entry OFFSET 0) u
             WHERE u.lot IS NOT NULL AND coalesce(u.position, d.position) = d.position AND u.item = ANY (:items)
             """.formatted(Known.at("o.entry"), Known.at("c.entry"));
 

@@ -24,11 +24,19 @@ record Meanwhile(Chronology<Charge> charges, Chronology<Change> changes, Chronol
                 || isChangedAtTheEnd(lot, step);
     }
 
-    /** Whether something was taken off while the step went on and nothing is told to have come in its place. */
+    /** Whether what is loaded changed while the step went on, and for some of that time no record tells what it was. */
     boolean ranOut(Moment step) {
         List<Change> during = during(step);
         return !during.isEmpty()
-                && during.stream().filter(Discharge.class::isInstance).anyMatch(off -> isLast(off, during));
+                && (wasEmptyBefore(step)
+                        || during.stream().filter(Discharge.class::isInstance).anyMatch(off -> isLast(off, during)));
+    }
+
+    private boolean wasEmptyBefore(Moment step) {
+        List<Change> before = changes.lastBefore(new Charge(TraceRef.lot(0), null, step, 0)).stream()
+                .filter(change -> change.at().startsAndEndsBefore(step) || isAtTheStart(change, step))
+                .toList();
+        return before.stream().noneMatch(Charge.class::isInstance);
     }
 
     /** Whether another container may have come on, of the same lot or not. */
@@ -74,8 +82,8 @@ record Meanwhile(Chronology<Charge> charges, Chronology<Change> changes, Chronol
     }
 
     private boolean isChangedAtTheEnd(TraceRef lot, Moment step) {
-        return at(step).filter(change -> change instanceof Charge && isAtTheEnd(change, step))
-                .anyMatch(on -> !lot.equals(on.lot()) || !wasOnBefore(lot, step));
+        return at(step).filter(change -> isAtTheEnd(change, step))
+                .anyMatch(change -> !(change instanceof Charge on && lot.equals(on.lot()) && wasOnBefore(lot, step)));
     }
 
     private Stream<Change> at(Moment step) {
