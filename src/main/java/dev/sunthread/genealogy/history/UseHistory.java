@@ -112,9 +112,9 @@ final class UseHistory implements UseRecords {
             CROSS JOIN LATERAL (
               SELECT s.entry FROM production.step s
               WHERE s.station = p.station AND s.ended_at > s.started_at
-                AND s.started_at < d.at + make_interval(secs => 2 * :worst)
-                AND s.started_at >= d.at - l.longest - make_interval(secs => 2 * :worst)
-                AND s.ended_at > d.at - make_interval(secs => 2 * :worst) OFFSET 0) s
+                AND s.started_at < d.at
+                AND s.started_at >= d.at - l.longest
+                AND s.ended_at > d.at OFFSET 0) s
             CROSS JOIN LATERAL (
               SELECT * FROM production.step_use WHERE entry = s.entry OFFSET 0) u
             WHERE u.lot IS NOT NULL AND coalesce(u.position, d.position) = d.position AND u.item = ANY (:items)

@@ -1,5 +1,6 @@
 package dev.sunthread.genealogy.reach;
 
+import dev.sunthread.genealogy.Certainty;
 import dev.sunthread.genealogy.position.Candidate;
 import dev.sunthread.genealogy.records.LotRecords;
 import dev.sunthread.genealogy.records.LotSpan;
@@ -24,8 +25,10 @@ final class FirstSigns {
         this.records = records;
     }
 
+    // what is certain needs no sign
     void learn(Collection<Candidate> candidates) {
         List<Long> missing = candidates.stream()
+                .filter(candidate -> candidate.certainty() != Certainty.CERTAIN)
                 .map(Candidate::lot)
                 .filter(lot -> lot.kind() == TraceKind.LOT && !known.containsKey(lot))
                 .map(TraceRef::id)
