@@ -37,8 +37,16 @@ final class FaultKinds {
 
     // where every lot is scanned the records of positions hardly matter
     private static Rates withLostScans(Fault fault) {
-        double rate = fault == Fault.DOUBLED_SERIAL ? 0.2 : fault == Fault.UNDETECTABLE_INSTALLATION ? 0.1 : RATE;
-        return Rates.NONE.with(Fault.LOST_LOT_SCAN, 0.5).with(fault, rate);
+        return Rates.NONE.with(Fault.LOST_LOT_SCAN, 0.5).with(fault, rate(fault));
+    }
+
+    private static double rate(Fault fault) {
+        return switch (fault) {
+            case DOUBLED_SERIAL -> 0.2;
+            case UNDETECTABLE_INSTALLATION -> 0.1;
+            case USED_BY_HAND, CHANGED_IN_A_ROW -> 1;
+            default -> RATE;
+        };
     }
 
     private static Rates many(double rate) {

@@ -98,7 +98,11 @@ final class MemoryUses implements UseRecords {
 
     @Override
     public List<RecordedUse> unscanned(Collection<Long> items) {
-        return ofSteps.stream().filter(use -> use.lot() == null).toList();
+        return ofSteps.stream()
+                .filter(use -> use.lot() == null
+                        || positionsOf(use.station()).stream()
+                                .anyMatch(position -> timeline(position).ranOutDuring(use.at())))
+                .toList();
     }
 
     @Override

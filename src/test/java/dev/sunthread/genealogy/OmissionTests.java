@@ -70,6 +70,7 @@ class OmissionTests {
     /** Plants of which an answer once shrank. */
     @ParameterizedTest(name = "{0} {1}")
     @CsvSource({
+        "LOST_USE, 58",
         "LOST_STEP, 6000297",
         "LOST_CHARGE, 6000016",
         "LOST_CHARGE, 6000019",

@@ -70,7 +70,9 @@ class SimulationTableTests {
             certain; only false scans and false charges may cause them. *Too much* is what an inspection would find clean.
             Which rule tells how much of it, `ExcessTests` prints: `-Dtest=ExcessTests -Dsunthread.excess="lost step,voided scan"`.
             Each kind of fault strikes a record with a rate of 0.3 (doubled serials 0.2), while half of all uses have no lot
-            scanned; *many at once* has every kind at 0.05.
+            scanned; *many at once* has every kind at 0.05. *Used by hand* and *changed in a row* are habits, not faults: some
+            material is taken by hand where other lots are loaded, and material is changed in the middle of a row of units whose
+            one step scans one lot.
 
             Made by
 

@@ -56,6 +56,10 @@ final class Builders {
 
     private void step(Operation operation, List<Unit> on) {
         on.forEach(unit -> units.ovens().free(unit.name));
+        if (operation.takesMaterial() && on.size() > 1 && valves.changeInARow()) {
+            row(operation, on.stream().map(unit -> unit.name).toList());
+            return;
+        }
         List<Use> uses = operation.takesMaterial()
                 ? List.of(valves.draw(operation.station(), Objects.requireNonNull(operation.consumes())))
                 : List.of();
@@ -64,6 +68,34 @@ final class Builders {
         String id = floor.named("step");
         floor.happens(new Work.Step(
                 at, floor.start(), id, operation.code(), operation.station(), names, operation.alone(), uses));
+    }
+
+    // one step for all, which scans what was loaded at its start or at its end
+    private void row(Operation operation, List<String> names) {
+        Use first = valves.draw(operation.station(), Objects.requireNonNull(operation.consumes()));
+        String id = floor.named("step");
+        long at = floor.next();
+        long start = floor.start();
+        if (first.place() == null) {
+            floor.happens(new Work.Step(
+                    at, start, id, operation.code(), operation.station(), names, operation.alone(), List.of(first)));
+            return;
+        }
+        int done = chance.between(1, names.size() - 1);
+        List<String> begun = names.subList(0, done);
+        floor.happens(new Work.Begun(
+                at, start, id, operation.code(), operation.station(), begun, operation.alone(), List.of(first)));
+        Use last = valves.drawAfterAChange(first);
+        floor.happens(new Work.Step(
+                floor.nextLater(),
+                start,
+                id,
+                operation.code(),
+                operation.station(),
+                names,
+                operation.alone(),
+                List.of(chance.of(0.7) ? first : last),
+                new Work.Rest(names.subList(done, names.size()), List.of(last))));
     }
 
     /** Tests a unit on the rig, wherever it is built in. */

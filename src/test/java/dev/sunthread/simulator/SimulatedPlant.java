@@ -18,7 +18,7 @@ public record SimulatedPlant(String name, List<Happening> happenings, List<Told>
 
     public static SimulatedPlant of(long seed, String name, Rates rates) {
         Chance chance = new Chance(seed);
-        Habits habits = Habits.drawn(chance, rates.of(Fault.FOREIGN_LOAD), rates.of(Fault.LOST_REGRADE) > 0);
+        Habits habits = Habits.drawn(chance, rates, new Chance(seed * 0x9E3779B97F4A7C15L));
         List<Happening> happenings = Days.of(chance, habits, rates.of(Fault.DOUBLED_SERIAL));
         return new SimulatedPlant(name, happenings, Telling.of(name, happenings, habits, rates, new Chance(~seed)));
     }

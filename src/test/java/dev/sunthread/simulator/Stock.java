@@ -45,9 +45,18 @@ final class Stock {
             there = sources(alternate);
             item = alternate;
         }
+        return any(item, there);
+    }
+
+    /** The same without an alternate. */
+    Source takeOnly(String item) {
+        return any(item, sources(item));
+    }
+
+    private Source any(String item, List<Source> there) {
         if (there.isEmpty() || chance.of(0.15) && count(item) < 4) {
             bring(item);
-            there = sources(item);
+            return chance.any(sources(item));
         }
         return chance.any(there);
     }

@@ -50,12 +50,34 @@ final class Valves {
         if (item.equals("MIX") && habits.mixByHand()) {
             return new Use("MIX", stock.take("MIX"), null, Set.of());
         }
+        if (habits.byHand() && chance.of(0.3)) {
+            Source taken = stock.take(item);
+            return new Use(stock.itemOf(taken.lot()), taken, null, Set.of());
+        }
         Place place = placeFor(station);
         if (!serves(place, item) || chance.of(habits.changes())) {
             change(place, item);
         }
         Source source = Objects.requireNonNull(loaded.get(place));
         return new Use(stock.itemOf(source.lot()), source, place, carried(place));
+    }
+
+    /** Whether material is to be changed in the middle of a row of units. */
+    boolean changeInARow() {
+        return habits.rows() && chance.of(0.6);
+    }
+
+    /** Changes what a draw before came from for more of the item, and draws of that. */
+    Use drawAfterAChange(Use before) {
+        Place place = Objects.requireNonNull(before.place());
+        if (chance.of(0.9)) {
+            discharge(place);
+        }
+        if (chance.of(0.2)) {
+            floor.happens(new Loading.Purge(floor.next(), place));
+        }
+        charge(place, stock.takeOnly(before.item()));
+        return new Use(before.item(), Objects.requireNonNull(loaded.get(place)), place, carried(place));
     }
 
     private boolean serves(Place place, String item) {

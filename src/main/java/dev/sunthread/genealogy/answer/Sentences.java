@@ -120,6 +120,7 @@ final class Sentences {
             case "carried-over" -> "was loaded earlier" + loadedWhere(said) + ", with no clean point since";
             case "other-item-loaded" -> "was loaded" + loadedWhere(said) + ", though it is of another item";
             case "scan-disagrees" -> "was scanned as used, though another lot is recorded as loaded";
+            case "changed-meanwhile" -> "was scanned as used, though what was loaded changed meanwhile";
             default -> "may have been loaded" + loadedWhere(said);
         };
     }

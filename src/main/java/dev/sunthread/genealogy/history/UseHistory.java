@@ -75,9 +75,9 @@ final class UseHistory implements UseRecords {
     private static final String OF_LOTS_OF_ITEMS = USES.formatted(OF_LOTS + " AND u.item = ANY (:items)");
 
     /**
-     * Uses without a scan at a position while no charge of these items is told for it, and uses of no position. State
-     * finds them by time; history says what counts. The clock may have told the use and the change each wrongly, so both
-     * count.
+     * Uses without a scan at a position while no charge of these items is told for it, uses of no position, and uses with
+     * a scan during whose step what was loaded changed. State finds them by time; history says what counts. The clock may
+     * have told the use and the change each wrongly, so both count.
      */
     private static final String WHERE_NOTHING_MAY_BE_LOADED =
             """
@@ -113,6 +113,20 @@ final class UseHistory implements UseRecords {
             UNION
             SELECT entry, ordinal FROM production.step_use
             WHERE position IS NULL AND lot IS NULL AND item = ANY (:items)
+            UNION
+            SELECT u.entry, u.ordinal FROM (SELECT position, discharged_at AS at FROM materials.discharge
+              UNION ALL SELECT position, charged_at FROM materials.charge) d JOIN catalog.position p ON p.id = d.position
+            CROSS JOIN LATERAL (
+              SELECT max(w.ended_at - w.started_at) AS longest FROM production.step w WHERE w.station = p.station) l
+            CROSS JOIN LATERAL (
+              SELECT s.entry FROM production.step s
+              WHERE s.station = p.station AND s.ended_at > s.started_at
+                AND s.started_at < d.at
+                AND s.started_at >= d.at - l.longest
+                AND s.ended_at > d.at OFFSET 0) s
+            CROSS JOIN LATERAL (
+              SELECT * FROM production.step_use WHERE entry = s.entry OFFSET 0) u
+            WHERE u.lot IS NOT NULL AND coalesce(u.position, d.position) = d.position AND u.item = ANY (:items)
             """.formatted(Known.at("o.entry"), Known.at("c.entry"), Known.at("d.entry"));
 
     /** Of each item the first such use that is known ends the search. */

@@ -25,6 +25,7 @@ final class Loadings {
     private final Chronology<Charge> charges;
     private final Chronology<Discharge> discharges;
     private final Chronology<Change> changes;
+    private final Chronology<Change> told;
     private final UseMoments uses;
     private final Changeovers changeovers;
     private final List<Doubt> doubts;
@@ -41,8 +42,17 @@ final class Loadings {
         this.discharges = new Chronology<>(discharges);
         this.charges = DistinctCharges.of(charges, this.discharges);
         this.changeovers = new Changeovers(this.charges, this.discharges, uses);
-        this.changes = new Chronology<>(Stream.<Change>concat(this.charges.all().stream(), discharges.stream())
-                .toList());
+        this.changes = together(this.charges.all(), discharges);
+        this.told = together(charges, discharges);
+    }
+
+    private static Chronology<Change> together(Collection<Charge> on, Collection<Discharge> off) {
+        return new Chronology<>(Stream.<Change>concat(on.stream(), off.stream()).toList());
+    }
+
+    /** What changed while a step went on. */
+    Meanwhile meanwhile() {
+        return new Meanwhile(charges, changes, told);
     }
 
     /** One for each charge, and one for each discharge that names a lot of which no charge is known. */

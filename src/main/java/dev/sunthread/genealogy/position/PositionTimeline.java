@@ -38,6 +38,7 @@ public final class PositionTimeline {
 
     private final Cover cover;
     private final List<Doubt> doubts;
+    private final Meanwhile meanwhile;
     private final Map<Dated, Untold> untold = new HashMap<>();
     private final List<Dated> loadings;
     private final long[] lastReachSoFar;
@@ -52,6 +53,7 @@ public final class PositionTimeline {
             List<Doubt> doubts) {
         this.cover = cover;
         this.doubts = doubts;
+        this.meanwhile = loadings.meanwhile();
         uses.stream()
                 .filter(use -> use.scanned() != null)
                 .forEach(use -> firstScans.merge(
@@ -62,7 +64,7 @@ public final class PositionTimeline {
                 .map(loading -> dated(loading, cleanPoints, limits))
                 .sorted(Comparator.comparingLong(dated -> dated.loading().mayBeFrom()))
                 .toList();
-        loadings.untold(uses.stream().filter(use -> use.scanned() == null && !cover.surelyHeld(use)))
+        loadings.untold(uses.stream().filter(this::isOpen))
                 .forEach((loading, load) -> untold.put(dated(loading, cleanPoints, limits), load));
         this.lastReachSoFar = new long[this.loadings.size()];
         long last = Long.MIN_VALUE;
@@ -193,13 +195,35 @@ public final class PositionTimeline {
         return cover.surelyHeld(use);
     }
 
+    /** Whether a step may have gone on with another lot than the one it scanned, for what was loaded changed meanwhile. */
+    public boolean mayHaveChanged(TraceRef scanned, Moment step) {
+        return meanwhile.mayHaveLeft(scanned, step);
+    }
+
+    /** Whether a step may have gone on with another container of the lot than the one it scanned. */
+    public boolean isChangedDuring(Moment step) {
+        return meanwhile.isChanged(step);
+    }
+
+    /** Whether what a step scanned came off while it went on, and no record tells what came in its place. */
+    public boolean ranOutDuring(Moment step) {
+        return meanwhile.ranOut(step);
+    }
+
+    private boolean isOpen(Use use) {
+        return use.scanned() == null ? !cover.surelyHeld(use) : meanwhile.ranOut(use.at());
+    }
+
     private Candidate scanned(TraceRef lot, Use use) {
         Candidate unsupported = new Candidate(lot, Certainty.POSSIBLE, Reason.of("scan-disagrees", 0));
-        return reaching(use.at()).stream()
+        Candidate scanned = reaching(use.at()).stream()
                 .filter(loading -> !loading.isByScan() && loading.lot().equals(lot) && loading.mayServe(use.at()))
                 .map(loading -> new Candidate(lot, Certainty.CERTAIN, loading.reason("scanned")))
                 .min(Candidate.TELLING)
                 .orElse(loadings.stream().map(Dated::loading).allMatch(Loading::isByScan) ? byScan(lot) : unsupported);
+        return scanned != unsupported && meanwhile.mayHaveLeft(lot, use.at())
+                ? new Candidate(lot, Certainty.POSSIBLE, Reason.of("changed-meanwhile", 0))
+                : scanned;
     }
 
     /** A lot known by the scan alone. */

@@ -31,7 +31,10 @@ public record UseSources(List<PositionTimeline> positions) {
         if (holding.isEmpty()) {
             return List.of(PositionTimeline.byScan(lot));
         }
-        return Candidate.oncePerLot(all(agreeing.isEmpty() ? holding : orShown(lot, holding, use), use));
+        boolean changed = agreeing.stream().anyMatch(position -> position.mayHaveChanged(lot, use.at()));
+        Certainty most = changed ? Certainty.POSSIBLE : Certainty.CERTAIN;
+        return Candidate.oncePerLot(all(agreeing.isEmpty() ? holding : orShown(lot, holding, use), use)
+                .map(candidate -> candidate.atMost(most)));
     }
 
     private static List<PositionTimeline> orShown(TraceRef lot, List<PositionTimeline> holding, Use use) {

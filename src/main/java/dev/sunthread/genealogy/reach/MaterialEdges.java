@@ -35,12 +35,14 @@ public final class MaterialEdges {
     private final Readings readings;
     private final Reach reach;
     private final Contents contents;
+    private final FirstSigns signs;
 
     public MaterialEdges(Records records, Readings readings, Reach reach, Contents contents) {
         this.records = records;
         this.readings = readings;
         this.reach = reach;
         this.contents = contents;
+        this.signs = new FirstSigns(records.lots());
     }
 
     /** Edges out of these lots, containers and contents of lots, and some more. */
@@ -68,14 +70,27 @@ public final class MaterialEdges {
                 : edges(records.uses().unloadedInto(lots)).map(Acting::edge);
     }
 
-    /** Whether some lot of its item surely was there to be used, whichever it was. */
+    /**
+     * Whether some lot of its item surely was there to be used, whichever it was: one that was scanned, unless it came off
+     * meanwhile, or what was loaded at the position. What names no position need not have been loaded at all.
+     */
     public boolean isCovered(RecordedUse use) {
-        return use.item() == null
-                || use.lot() != null
-                || use.container() != null
-                || positions(use)
+        if (use.item() == null || use.lot() == null && use.container() != null) {
+            return true;
+        }
+        if (use.lot() != null) {
+            return loadedWith(TraceRef.lot(use.lot()), use).noneMatch(timeline -> timeline.ranOutDuring(use.at()));
+        }
+        return use.position() != null
+                && positions(use)
                         .map(records.uses()::timeline)
                         .anyMatch(timeline -> timeline.surelyHeldSome(use.use()));
+    }
+
+    private Stream<PositionTimeline> loadedWith(TraceRef lot, RecordedUse use) {
+        return positions(use)
+                .map(records.uses()::timeline)
+                .filter(timeline -> use.position() != null || timeline.mayHaveHeld(lot, use.at()));
     }
 
     // a use that names no position can only have drawn from one that held its item
@@ -99,20 +114,26 @@ public final class MaterialEdges {
                 .filter(Objects::nonNull)
                 .map(TraceRef::lot)
                 .toList());
-        return uses.stream().flatMap(use -> edges(use, steps));
+        Map<RecordedUse, List<Candidate>> candidates =
+                uses.stream().distinct().collect(Collectors.toMap(use -> use, this::candidates));
+        signs.learn(candidates.values().stream().flatMap(List::stream).toList());
+        return uses.stream().flatMap(use -> edges(use, candidates.getOrDefault(use, List.of()), steps));
     }
 
-    private Stream<Acting> edges(RecordedUse use, Map<TraceRef, Happening> steps) {
+    private Stream<Acting> edges(RecordedUse use, List<Candidate> candidates, Map<TraceRef, Happening> steps) {
         Happening step = use.into() != null ? null : steps.get(use.step());
         Stream<Edge> edges = use.into() != null
-                ? edgesInto(use, Map.of(TraceRef.lot(use.into()), Certainty.CERTAIN))
-                : step == null ? Stream.empty() : edgesInto(use, reach.of(step));
+                ? edgesInto(use, candidates, Map.of(TraceRef.lot(use.into()), Certainty.CERTAIN))
+                : step == null ? Stream.empty() : edgesInto(use, candidates, reach.of(step));
         return edges.map(edge -> step == null ? Acting.only(edge) : reach.acting(step, edge));
     }
 
-    private Stream<Edge> edgesInto(RecordedUse use, Map<TraceRef, Certainty> targets) {
+    private Stream<Edge> edgesInto(RecordedUse use, List<Candidate> candidates, Map<TraceRef, Certainty> targets) {
         List<Source> sources = Stream.concat(
-                        candidates(use).stream().flatMap(candidate -> sources(use, candidate)), ofUnknownLot(use))
+                        candidates.stream()
+                                .filter(candidate -> signs.mayBeThere(candidate, use.at()))
+                                .flatMap(candidate -> sources(use, candidate)),
+                        ofUnknownLot(use))
                 .toList();
         return targets.entrySet().stream()
                 .flatMap(target -> sources.stream()
@@ -138,10 +159,12 @@ public final class MaterialEdges {
         if (!isScanned || use.container() == null) {
             return contents.with(candidate.lot()).map(lot::of);
         }
+        Source container = lot.of(TraceRef.container(use.container()));
+        boolean isChanged = loadedWith(candidate.lot(), use).anyMatch(timeline -> timeline.isChangedDuring(use.at()));
         Stream<Source> leftBehind = contents.with(candidate.lot())
                 .filter(node -> !node.equals(candidate.lot()) && wasLoadedSeveralTimes(use, candidate.lot()))
                 .map(node -> lot.of(node).atMostPossible());
-        return Stream.concat(Stream.of(lot, lot.of(TraceRef.container(use.container()))), leftBehind);
+        return Stream.concat(Stream.of(lot, isChanged ? container.atMostPossible() : container), leftBehind);
     }
 
     // what another container of the lot left behind goes along too

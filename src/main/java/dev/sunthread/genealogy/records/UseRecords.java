@@ -24,7 +24,7 @@ public interface UseRecords {
     /** Unloadings of positions that went on as one of these lots. */
     List<RecordedUse> unloadedInto(Collection<Long> lots);
 
-    /** Every use of one of these items that no lot was scanned for. */
+    /** Every use of one of these items that no lot was scanned for, or during which what was scanned may have come off. */
     List<RecordedUse> unscanned(Collection<Long> items);
 
     /** Every item that was ever taken in without its lot being scanned. */

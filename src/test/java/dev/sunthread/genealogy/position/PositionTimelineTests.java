@@ -144,6 +144,30 @@ class PositionTimelineTests {
     }
 
     @Test
+    void stepThatSpansAChangeMayHaveUsedEitherLotForEachOfItsUnitsWhicheverWasScanned() {
+        valve.on(A, 0).off(A, 15).on(B, 15).off(B, 30);
+        assertThat(valve.at(new Moment(10, 20), A)).isEqualTo(Map.of(A, POSSIBLE, B, POSSIBLE));
+        assertThat(valve.at(new Moment(10, 20), B)).isEqualTo(Map.of(A, POSSIBLE, B, POSSIBLE));
+        assertThat(valve.at(new Moment(5, 14), A)).isEqualTo(Map.of(A, CERTAIN));
+        assertThat(valve.at(new Moment(5, 15), A)).isEqualTo(Map.of(A, POSSIBLE, B, POSSIBLE));
+        assertThat(valve.at(new Moment(15, 25), B)).isEqualTo(Map.of(A, POSSIBLE, B, CERTAIN));
+        assertThat(valve.at(new Moment(15, 25), A)).isEqualTo(Map.of(A, POSSIBLE, B, POSSIBLE));
+        assertThat(valve.at(new Moment(5, 15), B)).isEqualTo(Map.of(A, POSSIBLE, B, POSSIBLE));
+    }
+
+    @Test
+    void stepInWhichMoreOfTheSameLotWasLoadedUsedThatLot() {
+        valve.on(A, 0).off(null, 15).on(A, 16);
+        assertThat(valve.at(new Moment(10, 20), A)).isEqualTo(Map.of(A, CERTAIN));
+    }
+
+    @Test
+    void stepInWhichItsLotCameOffIsNotShownToHaveUsedThatLotToItsEnd() {
+        valve.on(A, 0).off(A, 15).on(B, 40);
+        assertThat(valve.at(new Moment(10, 20), A)).isEqualTo(Map.of(A, POSSIBLE, B, POSSIBLE));
+    }
+
+    @Test
     void lotScannedOnAgainGoesOnWithoutAChange() {
         valve.on(A, 0).on(A, 0).on(A, 5).off(A, 10).used(1, 4, 6);
         assertThat(valve.at(4)).isEqualTo(Map.of(A, CERTAIN));

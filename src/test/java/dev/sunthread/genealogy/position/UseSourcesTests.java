@@ -44,6 +44,15 @@ class UseSourcesTests {
                 .isEqualTo(Map.of(A, CERTAIN));
     }
 
+    @Test
+    void scanIsNotSureWhereOnePositionOfTheLotChangedMeanwhile() {
+        left.on(B, 5);
+        UseSources sources =
+                new UseSources(List.of(left.timeline(), new Valve().on(A, 0).timeline()));
+        assertThat(Valve.classes(sources.candidates(new Use(new Moment(3, 7), Valve.ADHESIVE, A))))
+                .isEqualTo(Map.of(A, POSSIBLE, B, POSSIBLE));
+    }
+
     private Map<TraceRef, Certainty> sources(@Nullable TraceRef scanned) {
         UseSources sources = new UseSources(List.of(left.timeline(), right.timeline(), primer.timeline()));
         return Valve.classes(sources.candidates(new Use(Moment.at(5), Valve.ADHESIVE, scanned)));

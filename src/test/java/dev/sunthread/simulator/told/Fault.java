@@ -63,6 +63,10 @@ public enum Fault {
     MENDED_UNREADABLY,
     /** A charge is recorded that never was, and the void that takes it back can't be read. */
     TAKEN_BACK_UNREADABLY,
+    /** No fault of a record: some material is used by hand at a station where other lots are loaded. */
+    USED_BY_HAND,
+    /** No fault of a record: material is changed in the middle of a row of units, whose one step scans one lot. */
+    CHANGED_IN_A_ROW,
     /** What was put on top of a lot, or into a container that was filled before, is missing. */
     LOST_TOP_UP,
     /** A charge and the discharge before it are missing: only quantities could show it. */

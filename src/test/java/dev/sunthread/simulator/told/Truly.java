@@ -49,15 +49,23 @@ final class Truly {
 
     private Set<String> through(Work work) {
         Set<String> through = new HashSet<>();
-        List<String> named = work instanceof Work.Step step
-                ? step.alone() ? List.of() : step.units()
-                : List.of(((Work.Test) work).unit());
-        for (String unit : named) {
+        for (String unit : named(work)) {
             for (String inner = unit; last.parentOf(inner) != null; inner = String.valueOf(last.parentOf(inner))) {
                 through.add(inner);
             }
         }
         return through;
+    }
+
+    private static List<String> named(Work work) {
+        if (work instanceof Work.Test test) {
+            return List.of(test.unit());
+        }
+        if (work instanceof Work.Begun begun) {
+            return begun.alone() ? List.of() : begun.units();
+        }
+        Work.Step step = (Work.Step) work;
+        return step.alone() ? List.of() : step.units();
     }
 
     /** Whether the happening acted on what is around the unit through it. */

@@ -28,13 +28,16 @@ final class Writer {
         this.chance = chance;
     }
 
-    /** The record of a happening; the beginning of a run has none of its own. */
+    /** The record of a happening; the beginning of a run or row has none of its own. */
     Optional<Draft> write(Happening happening) {
         if (happening instanceof Supply supply) {
             return Optional.of(supply(supply));
         }
         if (happening instanceof Loading loading) {
             return Optional.of(loading(loading));
+        }
+        if (happening instanceof Work.Begun) {
+            return Optional.empty();
         }
         if (happening instanceof Work work) {
             return Optional.of(work(work));

@@ -18,8 +18,8 @@ public sealed interface Work extends Happening {
      */
     record Use(String item, Source source, @Nullable Place place, Set<Source> carried) {}
 
-    /** An operation, from its start to {@code at}. */
-    record Step(
+    /** What is done to some units of a row before what is loaded changes; the step of the row tells it with the rest. */
+    record Begun(
             long at,
             long start,
             String id,
@@ -32,6 +32,53 @@ public sealed interface Work extends Happening {
 
         @Override
         public void happenIn(World world) {
+            Step.act(world, id, units, alone, uses);
+        }
+    }
+
+    /** What the last units of a row got, and which they are. */
+    record Rest(List<String> units, List<Use> uses) {}
+
+    /**
+     * An operation, from its start to {@code at}.
+     *
+     * @param uses what it took in; of a row whose material changed in its midst what was scanned
+     * @param rest the units of such a row that came after the change; the others are done
+     */
+    record Step(
+            long at,
+            long start,
+            String id,
+            String operation,
+            String station,
+            List<String> units,
+            boolean alone,
+            List<Use> uses,
+            @Nullable Rest rest)
+            implements Work {
+
+        public Step(
+                long at,
+                long start,
+                String id,
+                String operation,
+                String station,
+                List<String> units,
+                boolean alone,
+                List<Use> uses) {
+            this(at, start, id, operation, station, units, alone, uses, null);
+        }
+
+        @Override
+        public void happenIn(World world) {
+            if (rest == null) {
+                act(world, id, units, alone, uses);
+            } else {
+                act(world, id, rest.units(), alone, rest.uses());
+            }
+        }
+
+        private static void act(World world, String id, List<String> units, boolean alone, List<Use> uses) {
             Matter given = world.register.matter(new Thing(Thing.Kind.STEP, id));
             uses.forEach(use -> draw(world, use, given));
             units.forEach(unit -> world.act(unit, alone, given));
