@@ -20,6 +20,7 @@ final class PartedSource extends AbstractRoutingDataSource implements AutoClosea
         }
         setTargetDataSources(Map.copyOf(pools));
         setDefaultTargetDataSource(first);
+        afterPropertiesSet();
     }
 
     private static HikariDataSource like(HikariDataSource first) {
