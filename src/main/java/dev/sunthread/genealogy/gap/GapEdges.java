@@ -131,8 +131,7 @@ public final class GapEdges {
     }
 
     private static boolean actedInside(Edge edge, Gap gap) {
-        return !isOnlyPlaced(edge)
-                && gap.lacks(edge.to()).stream().anyMatch(lack -> lack.isOfChildThere(edge));
+        return !isOnlyPlaced(edge) && gap.lacks(edge.to()).stream().anyMatch(lack -> lack.isOfChildThere(edge));
     }
 
     private void learn(Collection<TraceRef> nodes) {

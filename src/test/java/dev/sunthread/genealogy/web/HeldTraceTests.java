@@ -29,7 +29,7 @@ import org.springframework.test.web.servlet.MockMvc;
 /** While a trace is held in the middle of its reading, everything else goes on, and who waits is told how far it is. */
 @SunthreadTest(
         properties = {
-            "sunthread.traces.page-wait=0s",
+            "tests.page-wait=0s",
             "sunthread.traces.at-once=1",
             "sunthread.traces.queue=1",
             "sunthread.database.pools.traces.connections=1"
@@ -137,7 +137,8 @@ class HeldTraceTests {
     void waitsNoLongerThanAProgramSays() throws Exception {
         pages.perform(get(A_17).header("Prefer", "wait=0")).andExpect(status().isServiceUnavailable());
         release.countDown();
-        pages.perform(get(A_17)).andExpect(status().isOk()).andExpect(jsonPath("$.question.lot")
-                .value("A-17"));
+        pages.perform(get(A_17))
+                .andExpect(status().isOk())
+                .andExpect(jsonPath("$.question.lot").value("A-17"));
     }
 }
