@@ -3,7 +3,7 @@
  * specifications, equipment with its checks, and faults.
  */
 @NullMarked
-@ApplicationModule(allowedDependencies = {"kernel", "kernel::verdict", "access", "ledger", "ledger::body"})
+@ApplicationModule(allowedDependencies = {"kernel", "kernel::verdict", "database", "access", "ledger", "ledger::body"})
 package dev.sunthread.catalog;
 
 import org.jspecify.annotations.NullMarked;

@@ -20,6 +20,7 @@ final class PartedSource extends AbstractRoutingDataSource implements AutoClosea
         }
         setTargetDataSources(Map.copyOf(pools));
         setDefaultTargetDataSource(first);
+        afterPropertiesSet();
     }
 
     private static HikariDataSource like(HikariDataSource first) {
@@ -31,8 +32,10 @@ final class PartedSource extends AbstractRoutingDataSource implements AutoClosea
     private static void size(HikariDataSource pool, Bulkhead part, Pools.Pool size) {
         pool.setPoolName(part.name().toLowerCase(Locale.ROOT));
         pool.setMaximumPoolSize(size.connections());
-        // what a part does not use now is left to others
-        pool.setMinimumIdle(part == Bulkhead.PAGES ? Math.min(pool.getMinimumIdle(), size.connections()) : 0);
+        if (part != Bulkhead.PAGES) {
+            // what a part does not use now is left to others
+            pool.setMinimumIdle(0);
+        }
         if (!size.statementTimeout().isZero()) {
             pool.setConnectionInitSql(
                     "SET statement_timeout = " + size.statementTimeout().toMillis());

@@ -60,7 +60,8 @@ public class Traces {
      */
     public AnswerHead ask(TraceQuestion question) {
         TraceQuestion asked = known(question);
-        AnswerHead answer = within(asked, limits.longestWait(), Thread.currentThread().getName())
+        AnswerHead answer = within(
+                        asked, limits.longestWait(), Thread.currentThread().getName())
                 .answer();
         if (answer == null) {
             throw notYet();
@@ -90,8 +91,8 @@ public class Traces {
             }
             if (!makings.make(id, watch -> maker.make(id, asked, words, watch), longest, watcher)) {
                 Makings.Progress progress = makings.progress(id);
-                return Traced.made(new TraceProgress(
-                        id, cutoff(asked), progress.stage(), progress.place(), progress.reached()));
+                return Traced.made(
+                        new TraceProgress(id, cutoff(asked), progress.stage(), progress.place(), progress.reached()));
             }
         }
         // made and forgotten again at once, as often as it was asked: everything kept is in use
@@ -128,8 +129,7 @@ public class Traces {
     }
 
     private TraceQuestion known(TraceQuestion question) {
-        return new TraceQuestion(
-                question.way(), question.root(), cutoff(question), question.at(), question.wider());
+        return new TraceQuestion(question.way(), question.root(), cutoff(question), question.at(), question.wider());
     }
 
     private long cutoff(TraceQuestion question) {

@@ -135,9 +135,9 @@ class ReadPlanTests {
             touched().forEach((table, rows) -> touched.put(table, (rows - before.getOrDefault(table, 0L)) / TIMES));
         });
         touched.keySet().removeIf(counted.negate());
-        assertThat(touched).as(what).allSatisfy((table, rows) -> assertThat(rows)
-                .as(table)
-                .isLessThan(few));
+        assertThat(touched)
+                .as(what)
+                .allSatisfy((table, rows) -> assertThat(rows).as(table).isLessThan(few));
     }
 
     private Set<String> large() {

@@ -126,7 +126,9 @@ class SealerTests {
     }
 
     private long unsealed() {
-        return jdbc.sql("SELECT count(*) FROM ledger.unsealed").query(Long.class).single();
+        return jdbc.sql("SELECT count(*) FROM ledger.unsealed")
+                .query(Long.class)
+                .single();
     }
 
     private long entries() {

@@ -20,7 +20,7 @@ class ContextDatabase implements ApplicationContextInitializer<ConfigurableAppli
                 // tests seal when they ask; a timer would hold connections to a database that is being renewed
                 .and("sunthread.ledger.seal-every=1h")
                 // a page of a test has its answer, however slow the machine
-                .and("sunthread.traces.page-wait=2m")
+                .and("sunthread.traces.page-wait=${tests.page-wait:2m}")
                 .and("spring.session.jdbc.cleanup-cron=-")
                 // nobody is there but whom a test makes, and hashing secrets takes no time
                 .and("sunthread.access.first-administrator=false")

@@ -1,5 +1,6 @@
 package dev.sunthread.catalog.judging;
 
+import dev.sunthread.database.Bulkhead;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.OffsetDateTime;
@@ -49,7 +50,8 @@ public abstract class JudgingAgain<T> {
         OffsetDateTime now = OffsetDateTime.now(clock);
         table.forgetBefore(now.minus(KEPT));
         long job = table.begin(JsonMapper.shared().writeValueAsString(question), now, cutoff, selected.size());
-        executor.execute(() -> run(job, question, selected));
+        // pages keep their connections meanwhile
+        executor.execute(() -> Bulkhead.IMPORTS.run(() -> run(job, question, selected)));
         return job;
     }
 

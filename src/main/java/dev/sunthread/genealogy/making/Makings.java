@@ -93,7 +93,9 @@ public class Makings {
         open.values().removeIf(one -> (one.isDone() || one.stage == Stage.WAITING) && !one.isWanted(now));
         if (open.values().stream().filter(one -> !one.isDone()).count() >= limits.atOnce() + limits.queue()) {
             throw new Busy(
-                    "Too many answers are being made at once", "Ask again in a little while; nothing is lost", COME_AGAIN);
+                    "Too many answers are being made at once",
+                    "Ask again in a little while; nothing is lost",
+                    COME_AGAIN);
         }
         Making making = new Making(id);
         open.put(id, making);
@@ -135,8 +137,7 @@ public class Makings {
         if (making == null) {
             return new Progress(Stage.KEEPING, 0, 0);
         }
-        return new Progress(
-                making.stage, making.stage == Stage.WAITING ? placeOf(making) : 0, making.reached.get());
+        return new Progress(making.stage, making.stage == Stage.WAITING ? placeOf(making) : 0, making.reached.get());
     }
 
     private int placeOf(Making making) {

@@ -14,7 +14,8 @@ import org.jspecify.annotations.Nullable;
  */
 record Preference(boolean respondsAsync, @Nullable Duration longest) {
 
-    private static final Pattern ASYNC = Pattern.compile("(^|[,;\\s])respond-async($|[,;\\s])", Pattern.CASE_INSENSITIVE);
+    private static final Pattern ASYNC =
+            Pattern.compile("(^|[,;\\s])respond-async($|[,;\\s])", Pattern.CASE_INSENSITIVE);
     private static final Pattern WAIT =
             Pattern.compile("(?:^|[,;\\s])wait\\s*=\\s*\"?(\\d{1,6})\"?(?:$|[,;\\s])", Pattern.CASE_INSENSITIVE);
 

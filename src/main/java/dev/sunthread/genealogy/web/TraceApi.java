@@ -71,7 +71,9 @@ class TraceApi {
             responseCode = "202",
             description = "It is being made still: ask again at Location after Retry-After",
             content = @Content(schema = @Schema(implementation = TraceProgress.class)))
-    @ApiResponse(responseCode = "503", description = "Too much at once, or not made in time: ask again after Retry-After")
+    @ApiResponse(
+            responseCode = "503",
+            description = "Too much at once, or not made in time: ask again after Retry-After")
     @GetMapping("/api/v1/traces")
     ResponseEntity<?> trace(
             @ParameterObject TraceRequest question,

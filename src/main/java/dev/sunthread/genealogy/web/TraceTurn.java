@@ -49,8 +49,8 @@ class TraceTurn {
         Traced traced = traces.within(question, wait, watcher());
         TraceProgress making = traced.making();
         if (making != null) {
-            String again = request.getRequestURI() + "?"
-                    + new TraceAddress(asked.knownAt(making.cutoff())).parameters(choice);
+            String again =
+                    request.getRequestURI() + "?" + new TraceAddress(asked.knownAt(making.cutoff())).parameters(choice);
             model.addAttribute("asked", asked.knownAt(making.cutoff()));
             model.addAttribute("making", making);
             model.addAttribute("again", again);

@@ -78,8 +78,7 @@ class MakingsTests {
     void makesOneAnswerForAllWhoAskTheSame() throws Exception {
         makings.make("a", held, NO_TIME, "one");
         begun.await();
-        CompletableFuture<Boolean> other =
-                CompletableFuture.supplyAsync(() -> makings.make("a", held, LONG, "two"));
+        CompletableFuture<Boolean> other = CompletableFuture.supplyAsync(() -> makings.make("a", held, LONG, "two"));
         steps.release(3);
         assertThat(other.get()).isTrue();
         assertThat(made).hasValue(1);
