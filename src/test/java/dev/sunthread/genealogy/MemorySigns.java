@@ -29,8 +29,11 @@ final class MemorySigns implements SignRecords, Starts {
     MemorySigns(Remembered remembered) {
         this.remembered = remembered;
         named().forEach(unit -> items.put(text(unit, "serial"), text(unit, "item")));
-        remembered.of("birth").forEach(one -> units(one)
-                .forEach(unit -> births.computeIfAbsent(unit, any -> new HashSet<>()).add(one)));
+        remembered
+                .of("birth")
+                .forEach(one -> units(one)
+                        .forEach(unit -> births.computeIfAbsent(unit, any -> new HashSet<>())
+                                .add(one)));
         items.forEach((serial, item) -> signs.put(unit(serial), signs(serial, item)));
     }
 
@@ -123,9 +126,7 @@ final class MemorySigns implements SignRecords, Starts {
                 .map(one -> String.valueOf(one.textOrNull("station")))
                 .collect(Collectors.toSet());
         return births.size() > 1
-                && (stations.size() > 1
-                        || stations.contains("null")
-                        || instants.getMax() - instants.getMin() > MOMENT);
+                && (stations.size() > 1 || stations.contains("null") || instants.getMax() - instants.getMin() > MOMENT);
     }
 
     /** Since when a unit counts as a suspect: from its first birth; all else since ever. */
