@@ -34,8 +34,11 @@ final class MemorySigns implements SignRecords, Starts {
         this.remembered = remembered;
         this.lines = lines;
         named().forEach(unit -> items.put(text(unit, "serial"), text(unit, "item")));
-        remembered.of("birth").forEach(one -> units(one)
-                .forEach(unit -> births.computeIfAbsent(unit, any -> new HashSet<>()).add(one)));
+        remembered
+                .of("birth")
+                .forEach(one -> units(one)
+                        .forEach(unit -> births.computeIfAbsent(unit, any -> new HashSet<>())
+                                .add(one)));
         items.forEach((serial, item) -> signs.put(unit(serial), signs(serial, item)));
     }
 

@@ -76,7 +76,14 @@ class UnrecordedChildrenTests {
                         "A",
                         "operations",
                         List.of(Map.of(
-                                "operation", "bond", "name", "Bond", "consumes", List.of("ADH"), "reach", "unit-alone"))));
+                                "operation",
+                                "bond",
+                                "name",
+                                "Bond",
+                                "consumes",
+                                List.of("ADH"),
+                                "reach",
+                                "unit-alone"))));
         plant.receipt("1 06:00", "B", "ADH");
         plant.bondWithLot("07:00", "r1", "B");
         plant.bondWithLot("09:00", "r2", "A");

@@ -111,10 +111,11 @@ public final class GapEdges {
                 .filter(one -> one.around() && one.edge().to().kind() == TraceKind.UNIT)
                 .toList();
         learn(targets(those));
-        return those.stream().flatMap(one -> gaps.ofCandidate(one.edge().to()).stream()
-                .flatMap(gap -> gap.candidates(one.edge().to()).stream()
-                        .flatMap(candidate -> gap.vacancies()
-                                .flatMap(vacancy -> vacancies.intoAround(one, candidate, vacancy)))));
+        return those.stream()
+                .flatMap(one -> gaps.ofCandidate(one.edge().to()).stream()
+                        .flatMap(gap -> gap.candidates(one.edge().to()).stream()
+                                .flatMap(candidate -> gap.vacancies()
+                                        .flatMap(vacancy -> vacancies.intoAround(one, candidate, vacancy)))));
     }
 
     private static Set<TraceRef> targets(Collection<Acting> acting) {
@@ -133,10 +134,7 @@ public final class GapEdges {
 
     /** The parents that lack a child which these nodes stand for. */
     public Set<TraceRef> parentsOf(Collection<TraceRef> insides) {
-        return vacancies
-                .of(insides)
-                .map(stretch -> stretch.vacancy().parent())
-                .collect(Collectors.toSet());
+        return vacancies.of(insides).map(stretch -> stretch.vacancy().parent()).collect(Collectors.toSet());
     }
 
     private void learn(Collection<TraceRef> nodes) {
@@ -196,15 +194,14 @@ public final class GapEdges {
         Reason reason = reason(lack, begin, end);
         if (lack.isOfChild()) {
             Moment gone = Moment.at(Math.max(lack.until(), lack.window().late()));
-            return Stream.of(Acting.only(
-                    Edge.installed(gap, lack.parent(), Certainty.UNPROVEN, begin, gone, reason)));
+            return Stream.of(Acting.only(Edge.installed(gap, lack.parent(), Certainty.UNPROVEN, begin, gone, reason)));
         }
         if (lack.made() != null) {
             return Stream.of(Acting.only(Edge.during(gap, lack.made(), Certainty.UNPROVEN, begin, end, reason)));
         }
         return reach.of(lack.where()).keySet().stream()
-                .map(unit -> reach.acting(
-                        lack.where(), Edge.during(gap, unit, Certainty.UNPROVEN, begin, end, reason)));
+                .map(unit ->
+                        reach.acting(lack.where(), Edge.during(gap, unit, Certainty.UNPROVEN, begin, end, reason)));
     }
 
     private static Reason reason(Lack lack, Moment begin, Moment end) {

@@ -3,7 +3,6 @@ package dev.sunthread.genealogy.gap;
 import dev.sunthread.genealogy.demand.RunDemand;
 import dev.sunthread.genealogy.position.Untold;
 import dev.sunthread.genealogy.records.Happening;
-import dev.sunthread.genealogy.walk.Edge;
 import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.kernel.TraceRef;
 import java.util.Set;

@@ -93,13 +93,13 @@ final class Vacancies {
     Stream<Edge> intoAround(Acting acting, Gap.Candidate candidate, Vacancy vacancy) {
         return around(vacancy).stream()
                 .filter(stretch -> stretch.time().overlaps(candidate.time()))
-                .flatMap(stretch ->
-                        into(acting.edge(), stretch, stretch.time().within(candidate.time())));
+                .flatMap(stretch -> into(acting.edge(), stretch, stretch.time().within(candidate.time())));
     }
 
     private static Stream<Edge> into(Edge acting, Stretch stretch, Moment time) {
         Moment whole = new Moment(
-                acting.begin().early(), Math.max(acting.begin().early(), acting.lastCrossing().late()));
+                acting.begin().early(),
+                Math.max(acting.begin().early(), acting.lastCrossing().late()));
         return whole.overlaps(time) ? Stream.of(during(acting, stretch.node(), time)) : Stream.empty();
     }
 
@@ -148,9 +148,10 @@ final class Vacancies {
         List<Long> changes = new ArrayList<>();
         candidates(vacancy).forEach(candidate -> {
             changes.add(candidate.time().early());
-            changes.add(candidate.time().late() == Long.MAX_VALUE
-                    ? Long.MAX_VALUE
-                    : candidate.time().late() + 1);
+            changes.add(
+                    candidate.time().late() == Long.MAX_VALUE
+                            ? Long.MAX_VALUE
+                            : candidate.time().late() + 1);
             changes.addAll(reach.changes(reach.everInside(candidate.node())));
         });
         return changes;

@@ -26,7 +26,8 @@ record Vacancy(Gap gap, TraceRef parent, String position, Moment time) {
             Vacancy of = vacancy;
             return new TraceRef(
                     kind,
-                    Gap.number(of.gap.node().id() + " " + of.parent + " " + of.position + " " + of.time + time.early()));
+                    Gap.number(
+                            of.gap.node().id() + " " + of.parent + " " + of.position + " " + of.time + time.early()));
         }
     }
 

@@ -91,8 +91,8 @@ public final class Reach {
         return units.stream()
                 .flatMap(unit -> containment.children().of(unit).stream())
                 .filter(stay -> stay.from().kind() == TraceKind.UNIT)
-                .flatMap(stay -> Stream.of(
-                        stay.begin().early(), next(stay.lastCrossing().late())))
+                .flatMap(stay ->
+                        Stream.of(stay.begin().early(), next(stay.lastCrossing().late())))
                 .collect(Collectors.toSet());
     }
 
