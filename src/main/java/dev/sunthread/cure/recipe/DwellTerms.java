@@ -30,7 +30,7 @@ public record DwellTerms(
     public Judgement judge(List<Measured> cures) {
         List<Criterion> criteria = new ArrayList<>();
         cures.forEach(run -> Stream.concat(run.temperatures().stream(), run.humidities().stream())
-                .forEach(sensor -> recording.jumps(sensor).ifPresent(criteria::add)));
+                .forEach(sensor -> recording.jumps(sensor, run.seconds()).ifPresent(criteria::add)));
         List<Measured> unknown =
                 cures.stream().filter(run -> seconds(run).isEmpty()).toList();
         criteria.add(
@@ -66,7 +66,7 @@ public record DwellTerms(
         }
         return run.temperatures().stream()
                 .map(sensor -> seconds(sensor, run))
-                .reduce((one, other) -> one.low() <= other.low() ? one : other);
+                .reduce(Span::lowest);
     }
 
     private Span seconds(SensorReadings sensor, Measured run) {
@@ -77,7 +77,7 @@ public record DwellTerms(
                 : run.humidities().stream()
                         .map(moist ->
                                 Climate.seconds(List.of(warm, new Climate.Band(moist, humidity)), run.seconds(), gap))
-                        .reduce((one, other) -> one.low() <= other.low() ? one : other)
+                        .reduce(Span::lowest)
                         .orElseThrow();
     }
 }

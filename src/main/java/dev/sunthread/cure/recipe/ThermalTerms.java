@@ -23,14 +23,14 @@ public record ThermalTerms(SensorRule rule, List<ThermalValue> values, Recording
         }
         List<Criterion> criteria = new ArrayList<>();
         cures.forEach(run ->
-                run.temperatures().forEach(sensor -> recording.jumps(sensor).ifPresent(criteria::add)));
+                run.temperatures().forEach(sensor -> recording.jumps(sensor, run.seconds()).ifPresent(criteria::add)));
         values.forEach(value -> criteria.addAll(rule.judge(value, cures, recording)));
         return Judgement.of(criteria, cures.stream().flatMap(this::gaps).toList());
     }
 
     private Stream<Phrase> gaps(Measured run) {
         return run.temperatures().stream()
-                .map(sensor -> new TemperatureOfRun(sensor, run.seconds(), recording.longestGap()))
+                .map(sensor -> TemperatureOfRun.of(sensor, run.seconds(), recording.longestGap()))
                 .flatMap(sensor -> sensor.gap().stream());
     }
 }

@@ -46,6 +46,16 @@ class CureVerdictsTests {
         assertThat(standing()).containsExactly("PASSED");
     }
 
+    /** The run took no time of the readings that were told with it. */
+    @Test
+    void readingsOutsideTheRunAreAFindingAndDoNotCount() {
+        Map<String, Object> body = new java.util.TreeMap<>(RawData.bake("10", "C1", "TC-1", "150", "RCV R1"));
+        body.put("startedAt", Workshop.at("1 09:55"));
+        Recorded told = workshop.plant().say("cure-run", "10:00", body);
+        assertThat(rules(told)).contains("readings-lie-within-their-run");
+        assertThat(standing()).containsExactly("FAILED");
+    }
+
     @Test
     void bakeThatBrokeItsRecipeIsAFinding() {
         assertThat(sentences(bake("10", "C1", "TC-1", "141")))
