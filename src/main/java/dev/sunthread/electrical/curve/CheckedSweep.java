@@ -129,9 +129,8 @@ final class CheckedSweep {
                     Phrase.of("judged.sweep.same-voltages", count(points.size())),
                     Phrase.of("judged.sweep.same-voltages.remedy", count(FEWEST)));
         }
-        return new Curve(
-                points.stream().mapToDouble(Curve.Point::volts).toArray(),
-                points.stream().mapToDouble(Curve.Point::amperes).toArray(),
-                remarks);
+        double[] volts = points.stream().mapToDouble(Curve.Point::volts).toArray();
+        double[] amperes = points.stream().mapToDouble(Curve.Point::amperes).toArray();
+        return new Curve(volts, amperes, Scatter.of(volts, amperes), remarks);
     }
 }
