@@ -13,6 +13,7 @@ import java.util.stream.IntStream;
 final class Course {
 
     private static final int FARTHEST = 5;
+    private static final int BESIDE = 3;
 
     private final Curve curve;
 
@@ -36,13 +37,28 @@ final class Course {
         return curve.amperes(i) + curve.bound(i);
     }
 
+    /** Whether a point beside two others lies above all lines through them, so that the curve bends upwards there. */
+    private boolean bendsUp(int from, int to) {
+        double run = curve.volts(to) - curve.volts(from);
+        return IntStream.rangeClosed(Math.max(0, from - BESIDE), Math.min(curve.size() - 1, to + BESIDE))
+                .anyMatch(i -> i < from
+                        ? low(i) > high(from) + (high(from) - low(to)) / run * (curve.volts(from) - curve.volts(i))
+                        : i > to
+                                && low(i)
+                                        > high(to) + (high(to) - low(from)) / run * (curve.volts(i) - curve.volts(to)));
+    }
+
+    private boolean reaches(Ceiling ceiling, int until) {
+        return until < 0 || until >= curve.size() || ceiling.at(curve.volts(until)) >= low(until);
+    }
+
     /** Lines through points up to one, that hold above it as far as another point, which they do not contradict. */
     List<Ceiling> fromLeft(int last, int until) {
         List<Ceiling> ceilings = new ArrayList<>();
         for (int i = last - 1; i >= Math.max(0, last - FARTHEST); i--) {
             double run = curve.volts(last) - curve.volts(i);
             Ceiling ceiling = new Ceiling(curve.volts(last), high(last), (high(last) - low(i)) / run);
-            if (run > 0 && (until >= curve.size() || ceiling.at(curve.volts(until)) >= low(until))) {
+            if (run > 0 && !bendsUp(i, last) && reaches(ceiling, until)) {
                 ceilings.add(ceiling);
             }
         }
@@ -55,7 +71,7 @@ final class Course {
         for (int i = first + 1; i <= Math.min(curve.size() - 1, first + FARTHEST); i++) {
             double run = curve.volts(i) - curve.volts(first);
             Ceiling ceiling = new Ceiling(curve.volts(first), high(first), (low(i) - high(first)) / run);
-            if (run > 0 && (until < 0 || ceiling.at(curve.volts(until)) >= low(until))) {
+            if (run > 0 && !bendsUp(first, i) && reaches(ceiling, until)) {
                 ceilings.add(ceiling);
             }
         }

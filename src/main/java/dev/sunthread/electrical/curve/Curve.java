@@ -13,12 +13,14 @@ public final class Curve {
     private final double[] volts;
     private final double[] amperes;
     private final double[] bounds;
+    private final double[] rounded;
     private final List<Phrase> remarks;
 
-    Curve(double[] volts, double[] amperes, double[] bounds, List<Phrase> remarks) {
+    Curve(double[] volts, double[] amperes, double[] bounds, double[] rounded, List<Phrase> remarks) {
         this.volts = volts;
         this.amperes = amperes;
         this.bounds = bounds;
+        this.rounded = rounded;
         this.remarks = List.copyOf(remarks);
     }
 
@@ -56,6 +58,11 @@ public final class Curve {
     /** How far the current of a point may lie beside the truth, in amperes. */
     double bound(int i) {
         return bounds[i];
+    }
+
+    /** The part of the bound that may be the same for many points together, in amperes. */
+    double rounded(int i) {
+        return rounded[i];
     }
 
     public double watts(int i) {
@@ -102,20 +109,24 @@ public final class Curve {
                 Arrays.stream(points).mapToDouble(p -> p.point().volts()).toArray(),
                 Arrays.stream(points).mapToDouble(p -> p.point().amperes()).toArray(),
                 Arrays.stream(points).mapToDouble(Bounded::bound).toArray(),
+                Arrays.stream(points).mapToDouble(Bounded::rounded).toArray(),
                 remarks);
     }
 
-    private record Bounded(Point point, double bound) {}
+    private record Bounded(Point point, double bound, double rounded) {}
 
     /** What moves a point along the voltage counts by how steep the curve is there. */
     private Bounded moved(int i, UnaryOperator<Point> move, List<UnaryOperator<Point>> others) {
         Point point = move.apply(new Point(volts[i], amperes[i]));
         double steep = Scatter.steepest(volts, amperes, i);
         double bound = apart(point, move.apply(new Point(volts[i], amperes[i] + bounds[i])), steep);
+        double together = bounds[i] == 0 ? 0 : bound * rounded[i] / bounds[i];
         for (UnaryOperator<Point> other : others) {
-            bound += apart(point, other.apply(new Point(volts[i], amperes[i])), steep);
+            double apart = apart(point, other.apply(new Point(volts[i], amperes[i])), steep);
+            bound += apart;
+            together += apart;
         }
-        return new Bounded(point, bound);
+        return new Bounded(point, bound, together);
     }
 
     private static double apart(Point one, Point other, double steep) {

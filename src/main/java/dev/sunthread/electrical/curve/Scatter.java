@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 public final class Scatter {
 
     private static final int PIECE = 4;
+    private static final int DIGITS = 8;
     private static final double TO_DEVIATION = 1.4826;
 
     private Scatter() {}
@@ -22,17 +23,26 @@ public final class Scatter {
     }
 
     /** A bound for each current, in amperes; points by rising voltage. */
-    static double[] of(double[] volts, double[] amperes) {
+    static double[] of(double[] volts, double[] amperes, double[] rounded) {
         int pieces = volts.length - PIECE + 1;
         double[] left = IntStream.range(0, Math.max(0, pieces))
                 .mapToDouble(i -> Math.abs(left(volts, amperes, i)))
                 .sorted()
                 .toArray();
         double usual = left.length == 0 ? 0 : left[left.length / 2] * TO_DEVIATION * factor(left.length);
-        double current = step(amperes) / 2;
-        double voltage = step(volts) / 2;
+        return DoubleStream.of(rounded).map(digit -> usual + digit).toArray();
+    }
+
+    /**
+     * The part of each bound that is of rounding, which may be the same for many points together.
+     *
+     * @param voltageDigit the last digit of what was read, as {@link #digit} finds it
+     */
+    static double[] rounded(double[] volts, double[] amperes, double voltageDigit, double currentDigit) {
+        double current = currentDigit / 2;
+        double voltage = voltageDigit / 2;
         return IntStream.range(0, volts.length)
-                .mapToDouble(i -> usual + current + voltage * steepest(volts, amperes, i))
+                .mapToDouble(i -> current + voltage * steepest(volts, amperes, i))
                 .toArray();
     }
 
@@ -51,13 +61,13 @@ public final class Scatter {
         return sum / Math.sqrt(squares);
     }
 
-    /** The least step between different values. */
-    private static double step(double[] values) {
-        double[] sorted = DoubleStream.of(values).sorted().distinct().toArray();
-        return IntStream.range(1, sorted.length)
-                .mapToDouble(i -> sorted[i] - sorted[i - 1])
-                .filter(step -> step > 1e-12 * Math.max(Math.abs(sorted[0]), Math.abs(sorted[sorted.length - 1])))
-                .min()
+    /** The last digit that any of the values has; nought if they have more than a rig tells. */
+    static double digit(double[] values) {
+        return IntStream.rangeClosed(0, DIGITS)
+                .mapToDouble(digits -> Math.pow(10, -digits))
+                .filter(step -> DoubleStream.of(values)
+                        .allMatch(value -> Math.abs(value / step - Math.rint(value / step)) < 1e-6))
+                .findFirst()
                 .orElse(0);
     }
 

@@ -65,6 +65,10 @@ final class Slopes {
                         .mapToDouble(i -> (curve.volts(i) - middle) * curve.bound(i))
                         .toArray())
                 .toArray()) / squares;
+        open += IntStream.of(taken)
+                        .mapToDouble(i -> Math.abs(curve.volts(i) - middle) * curve.rounded(i))
+                        .sum()
+                / squares;
         return squares > 0 ? new Side(slope - open, slope + open) : new Side(0, Double.POSITIVE_INFINITY);
     }
 }

@@ -28,7 +28,7 @@ public record SingleDiode(double photo, double saturation, double slope, double 
 
     /**
      * The current at a voltage, by Newton's method. The residual falls with the current and bends down, so from a
-     * current that is too high every step goes down and none goes too far. No number if that takes too many steps.
+     * current that is too high every step goes down and none goes too far. It ends after a bounded number of steps, with no number if there is none.
      */
     public double current(double volts) {
         double amperes = highest(volts);
@@ -38,11 +38,11 @@ public record SingleDiode(double photo, double saturation, double slope, double 
                 return next;
             }
             if (Double.isNaN(next)) {
-                break;
+                return next;
             }
             amperes = next;
         }
-        return Double.NaN;
+        return amperes;
     }
 
     /** A current that is not below the one sought: the diode passes no more than light drives while any current is left. */

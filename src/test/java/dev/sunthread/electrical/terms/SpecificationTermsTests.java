@@ -70,12 +70,14 @@ class SpecificationTermsTests {
     /** Three points that stand unevenly give a parabola of 80 W and more through a cell of 16 W. */
     @Test
     void powerThatThePointsDoNotAllowIsNotProven() {
-        double[] volts = {0, 1, 2, 3, 3.9, 4.0, 4.001, 5.0, 5.1};
-        double[] amperes = {4.05, 4.05, 4.05, 4.05, 4.04, 4.04, 4.042, 0.5, -0.1};
+        double[] volts = {0, 0.3, 0.6, 0.9, 1.2, 1.5, 1.8, 2.1, 2.4, 2.7, 3, 3.3, 3.6, 3.9, 4.0, 4.001, 5.0, 5.1};
+        double[] amperes = {
+            4.05, 4.05, 4.05, 4.05, 4.05, 4.05, 4.05, 4.05, 4.05, 4.05, 4.05, 4.05, 4.05, 4.04, 4.04, 4.08, 0.5, -0.1
+        };
         CurveTerms.Limited limit = new CurveTerms.Limited(CurveQuantity.MAXIMUM_POWER, Limits.atLeast(15));
         Judgement parabola = judged(new CurveMethod(PowerMethod.THREE_POINT, 5, 4), volts, amperes, limit);
         assertThat(parabola.outcome()).isEqualTo(Outcome.NOT_PROVEN);
-        assertThat(parabola.sentence().english()).contains("but its points allow");
+        assertThat(parabola.sentence().english()).containsAnyOf("but its points allow", "the product of");
         Judgement usual = judged(CurveMethod.USUAL, volts, amperes, limit);
         assertThat(usual.outcome()).isEqualTo(Outcome.PASSED);
         assertThat(Objects.requireNonNull(usual.criteria().get(0).value()).high()).isLessThan(20.3);
@@ -109,7 +111,8 @@ class SpecificationTermsTests {
             new CurveTerms.Limited(CurveQuantity.FILL_FACTOR, Limits.between(0.8, 0.95)),
             new CurveTerms.Limited(CurveQuantity.MAXIMUM_POWER, Limits.atLeast(90))
         };
-        assertThat(judged(CurveMethod.USUAL, volts, amperes, limits).outcome()).isEqualTo(Outcome.PASSED);
+        assertThat(judged(CurveMethod.USUAL, volts, amperes, limits).sentence().english())
+                .startsWith("All 4 criteria are met");
         double[] late = DoubleStream.of(volts).map(v -> v + 2).toArray();
         List<Outcome> outcomes = judged(CurveMethod.USUAL, late, amperes, limits).criteria().stream()
                 .map(Criterion::outcome)

@@ -102,8 +102,9 @@ record TrueCurve(DoubleFunction<Point> at) {
         double high = 1;
         double best = 0;
         for (int round = 0; round < 5; round++) {
-            double step = (high - low) / 60;
-            for (int i = 0; i <= 60; i++) {
+            int parts = round == 0 ? 800 : 60;
+            double step = (high - low) / parts;
+            for (int i = 0; i <= parts; i++) {
                 double t = low + i * step;
                 best = volts(t) * amperes(t) > volts(best) * amperes(best) ? t : best;
             }
