@@ -36,7 +36,8 @@ public record SafetyTerms(
             @Field(value = "The area of what is tested, in m2", positive = true)
             BigDecimal squareMetres,
 
-            @Field("Up to what area, in m2, the stated bounds hold") BigDecimal upTo,
+            @Field("Up to what area, in m2, the stated bounds hold")
+            BigDecimal upTo,
 
             @Field(value = "What resistance times area must reach above it, in Mohm m2", positive = true)
             BigDecimal timesArea) {}

@@ -55,12 +55,13 @@ public class CureJudge implements Judge<RecipeTerms> {
     Judgement together(List<Near> bond, RecipeTerms stated, Errors errors) {
         boolean nearest = stated.thermal() != null && stated.thermal().sensors() == Sensors.NEAREST;
         Map<Long, RawRun> runs = raw.of(bond.stream().map(Near::run).toList());
-        return usable(() -> StatedTerms.of(stated).judge(bond.stream()
-                .flatMap(near -> Optional.ofNullable(runs.get(near.run().entry()))
-                        .map(run -> run.measured(errors.of(near.run())))
-                        .map(measured -> nearest ? measured.near(near.position()) : measured)
-                        .stream())
-                .toList()));
+        return usable(() -> StatedTerms.of(stated)
+                .judge(bond.stream()
+                        .flatMap(near -> Optional.ofNullable(runs.get(near.run().entry()))
+                                .map(run -> run.measured(errors.of(near.run())))
+                                .map(measured -> nearest ? measured.near(near.position()) : measured)
+                                .stream())
+                        .toList()));
     }
 
     private static Judgement usable(Supplier<Judgement> judged) {

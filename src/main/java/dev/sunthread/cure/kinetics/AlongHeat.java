@@ -28,7 +28,8 @@ final class AlongHeat {
      * @throws ArithmeticException if the lines span temperatures at which nothing can be computed
      */
     static double integral(double energy, List<Segment> celsius, DoubleUnaryOperator factor) {
-        double pieces = celsius.stream().mapToDouble(line -> pieces(energy, line)).sum();
+        double pieces =
+                celsius.stream().mapToDouble(line -> pieces(energy, line)).sum();
         if (!(pieces <= MOST_PIECES + celsius.size())) {
             throw new ArithmeticException("the temperatures are too far apart");
         }

@@ -30,8 +30,8 @@ record DrivenPath(Kinetics kinetics) {
     }
 
     private int integrate(Spent spent, Segment line, double[] state, int most) {
-        DormandPrince853Integrator steps = new DormandPrince853Integrator(
-                SHORTEST_STEP * line.seconds(), line.seconds(), TOLERANCE, TOLERANCE);
+        DormandPrince853Integrator steps =
+                new DormandPrince853Integrator(SHORTEST_STEP * line.seconds(), line.seconds(), TOLERANCE, TOLERANCE);
         steps.setMaxEvaluations(most);
         steps.integrate(new Along(kinetics, spent, line), 0, state, line.seconds(), state);
         return steps.getEvaluations();

@@ -66,9 +66,7 @@ public record Coverage(List<Segment> told, double unknown) {
     /** The line that tells of all the time between two instants, if one does. */
     Optional<Segment> over(double from, double to) {
         int found = Collections.binarySearch(
-                told,
-                level(from, from, 0),
-                (one, other) -> Double.compare(one.start(), other.start()));
+                told, level(from, from, 0), (one, other) -> Double.compare(one.start(), other.start()));
         int first = Math.max(0, found >= 0 ? found - 1 : -found - 2);
         return told.subList(first, Math.min(told.size(), first + 2)).stream()
                 .filter(line -> line.start() <= from + ROUNDED && line.end() >= to - ROUNDED)

@@ -64,9 +64,7 @@ public record DwellTerms(
         if (run.temperatures().isEmpty() || humidity != null && run.humidities().isEmpty()) {
             return Optional.empty();
         }
-        return run.temperatures().stream()
-                .map(sensor -> seconds(sensor, run))
-                .reduce(Span::lowest);
+        return run.temperatures().stream().map(sensor -> seconds(sensor, run)).reduce(Span::lowest);
     }
 
     private Span seconds(SensorReadings sensor, Measured run) {

@@ -50,7 +50,8 @@ public record LightTerms(
 
     private List<Criterion> besideTheDose(Measured run) {
         List<Criterion> criteria = new ArrayList<>();
-        run.irradiances().forEach(sensor -> recording.jumps(sensor, run.seconds()).ifPresent(criteria::add));
+        run.irradiances()
+                .forEach(sensor -> recording.jumps(sensor, run.seconds()).ifPresent(criteria::add));
         if (irradiance != null) {
             criteria.add(ofIrradiance(run, irradiance));
         }
@@ -95,8 +96,7 @@ public record LightTerms(
 
     private Criterion ofIrradiance(Measured run, Limits limits) {
         Lamp lamp = run.lamp();
-        Optional<Span> sensed =
-                run.irradiances().stream()
+        Optional<Span> sensed = run.irradiances().stream()
                 .map(sensor -> strongest(sensor, run.seconds()))
                 .reduce(Span::hull);
         if (sensed.isEmpty() && lamp.before() != null && lamp.after() != null) {

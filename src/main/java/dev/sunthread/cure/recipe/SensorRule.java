@@ -49,8 +49,8 @@ public enum SensorRule {
                     .flatMap(Stream::ofNullable)
                     .toList();
         } catch (IllegalArgumentException | IllegalStateException | ArithmeticException beyondNumbers) {
-            return List.of(Criterion.missing(
-                    wanted.named(), wanted.unit(), limits, Phrase.of("judged.beyond-numbers")));
+            return List.of(
+                    Criterion.missing(wanted.named(), wanted.unit(), limits, Phrase.of("judged.beyond-numbers")));
         }
     }
 
@@ -70,8 +70,7 @@ public enum SensorRule {
     private Stream<TemperatureOfRun> counted(Measured cure, double longestGap) {
         return this == MEAN && !cure.temperatures().isEmpty()
                 ? Stream.of(TemperatureOfRun.mean(cure.temperatures(), cure.seconds(), longestGap))
-                : cure.temperatures().stream()
-                        .map(sensor -> TemperatureOfRun.of(sensor, cure.seconds(), longestGap));
+                : cure.temperatures().stream().map(sensor -> TemperatureOfRun.of(sensor, cure.seconds(), longestGap));
     }
 
     private static Criterion criterion(ThermalValue wanted, List<Measured> cures, Read read, Limits limits) {

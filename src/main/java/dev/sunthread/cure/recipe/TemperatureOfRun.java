@@ -79,15 +79,13 @@ record TemperatureOfRun(String sensor, Coverage coverage, Span error, double run
     Span effect(ToDoubleFunction<List<Segment>> least, ToDoubleFunction<List<Segment>> most, double bound) {
         List<Segment> lowest = coverage.plus(-error.high()).told();
         List<Segment> highest = coverage.plus(-error.low()).told();
-        return Span.between(
-                least.applyAsDouble(lowest), coverage.isWhole() ? most.applyAsDouble(highest) : bound);
+        return Span.between(least.applyAsDouble(lowest), coverage.isWhole() ? most.applyAsDouble(highest) : bound);
     }
 
     /** Says how much of the run the sensor does not tell. */
     Optional<Phrase> gap() {
         return coverage.isWhole()
                 ? Optional.empty()
-                : Optional.of(
-                        Phrase.of("judged.sensor.gap", sensor, Digit.plain(coverage.unknown() / A_MINUTE)));
+                : Optional.of(Phrase.of("judged.sensor.gap", sensor, Digit.plain(coverage.unknown() / A_MINUTE)));
     }
 }

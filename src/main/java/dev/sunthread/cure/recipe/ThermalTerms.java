@@ -22,8 +22,8 @@ public record ThermalTerms(SensorRule rule, List<ThermalValue> values, Recording
             return Judgement.notProven(Phrase.of("judged.no-temperature"));
         }
         List<Criterion> criteria = new ArrayList<>();
-        cures.forEach(run ->
-                run.temperatures().forEach(sensor -> recording.jumps(sensor, run.seconds()).ifPresent(criteria::add)));
+        cures.forEach(run -> run.temperatures()
+                .forEach(sensor -> recording.jumps(sensor, run.seconds()).ifPresent(criteria::add)));
         values.forEach(value -> criteria.addAll(rule.judge(value, cures, recording)));
         return Judgement.of(criteria, cures.stream().flatMap(this::gaps).toList());
     }

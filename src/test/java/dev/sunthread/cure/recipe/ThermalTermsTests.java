@@ -162,8 +162,8 @@ class ThermalTermsTests {
     /** Half an hour in the oven, told with two hours of readings: only the half hour counts. */
     @Test
     void readingsOutsideTheRunDoNotCount() {
-        SensorReadings twoHours =
-                SensorReadings.of("TC-1", Readings.of(new double[] {-1800, 0, 1800, 7200}, new double[] {150, 150, 150, 150}));
+        SensorReadings twoHours = SensorReadings.of(
+                "TC-1", Readings.of(new double[] {-1800, 0, 1800, 7200}, new double[] {150, 150, 150, 150}));
         ThermalValue soak = new ThermalValue.Soak(new Span(145, 155), Limits.atLeast(60));
         RecordingRule recording = new RecordingRule(7_200, 10);
         Judgement judged = new ThermalTerms(SensorRule.COLDEST_AND_HOTTEST, List.of(soak), recording)
@@ -181,8 +181,7 @@ class ThermalTermsTests {
         SensorReadings silent =
                 SensorReadings.of("TC-2", Readings.of(new double[] {0, 1200, 3600}, new double[] {150, 150, 150}));
         ThermalValue soak = new ThermalValue.Soak(new Span(145, 155), Limits.atLeast(55));
-        Judgement judged =
-                new ThermalTerms(SensorRule.MEAN, List.of(soak), recording).judge(run60(whole, silent));
+        Judgement judged = new ThermalTerms(SensorRule.MEAN, List.of(soak), recording).judge(run60(whole, silent));
         assertThat(judged.outcome()).isEqualTo(Outcome.NOT_PROVEN);
         assertThat(judged.criteria().get(0).value()).isEqualTo(new Span(20, 60));
     }
@@ -193,8 +192,8 @@ class ThermalTermsTests {
         ThermalValue equivalent = new ThermalValue.Equivalent(new EquivalentTime(94_900, 150), Limits.atMost(300));
         ThermalValue degree =
                 new ThermalValue.Degree(new NthOrder(new Arrhenius(0.005 / 60, 0), 1), 0, Limits.atMost(0.99));
-        Judgement judged = new ThermalTerms(SensorRule.HOTTEST, List.of(equivalent, degree), strict)
-                .judge(run(bake("TC-1", 0)));
+        Judgement judged =
+                new ThermalTerms(SensorRule.HOTTEST, List.of(equivalent, degree), strict).judge(run(bake("TC-1", 0)));
         assertThat(judged.criteria().get(0).value()).isEqualTo(new Span(0, Double.POSITIVE_INFINITY));
         assertThat(judged.criteria().get(1).value()).isEqualTo(new Span(0, 1));
     }
@@ -215,10 +214,9 @@ class ThermalTermsTests {
     @Test
     void gapOfOneSensorHidesNoFailureOfAnother() {
         RecordingRule recording = new RecordingRule(3_000, 10);
-        SensorReadings cold = SensorReadings.of(
-                "TC-1", Readings.of(new double[] {0, 1800, 3600}, new double[] {150, 100, 100}));
-        SensorReadings silent =
-                SensorReadings.of("TC-2", Readings.of(new double[] {0, 3600}, new double[] {150, 150}));
+        SensorReadings cold =
+                SensorReadings.of("TC-1", Readings.of(new double[] {0, 1800, 3600}, new double[] {150, 100, 100}));
+        SensorReadings silent = SensorReadings.of("TC-2", Readings.of(new double[] {0, 3600}, new double[] {150, 150}));
         ThermalValue soak = new ThermalValue.Soak(new Span(145, 155), Limits.atLeast(55));
         assertThat(new ThermalTerms(SensorRule.COLDEST_AND_HOTTEST, List.of(soak), recording)
                         .judge(run60(cold, silent))

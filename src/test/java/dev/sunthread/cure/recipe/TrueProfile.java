@@ -52,8 +52,7 @@ record TrueProfile(Readings truth, SensorReadings told) {
         }
     }
 
-    private static void behind(
-            List<double[]> knots, Random random, double run, double gap, double least, double most) {
+    private static void behind(List<double[]> knots, Random random, double run, double gap, double least, double most) {
         while (knots.get(knots.size() - 1)[0] > run && knots.size() > 1 && knots.get(knots.size() - 2)[0] > run) {
             knots.remove(knots.size() - 1);
         }

@@ -80,7 +80,8 @@ class SpecificationTermsTests {
         assertThat(parabola.sentence().english()).containsAnyOf("but its points allow", "the product of");
         Judgement usual = judged(CurveMethod.USUAL, volts, amperes, limit);
         assertThat(usual.outcome()).isEqualTo(Outcome.PASSED);
-        assertThat(Objects.requireNonNull(usual.criteria().get(0).value()).high()).isLessThan(20.3);
+        assertThat(Objects.requireNonNull(usual.criteria().get(0).value()).high())
+                .isLessThan(20.3);
     }
 
     /** A point that the rig dropped, and a curve that fills more than all: nothing is judged by them. */
@@ -101,7 +102,8 @@ class SpecificationTermsTests {
     /** A sweep that begins at 0.7 % of its open-circuit voltage loses nothing but what lies below. */
     @Test
     void eachQuantityIsJudgedByItself() {
-        double[] volts = IntStream.rangeClosed(0, 40).mapToDouble(i -> 0.2 + i * 0.75).toArray();
+        double[] volts =
+                IntStream.rangeClosed(0, 40).mapToDouble(i -> 0.2 + i * 0.75).toArray();
         double[] amperes = DoubleStream.of(volts)
                 .map(v -> 4 - 4 * Math.expm1(v / 1.2) / Math.expm1(29 / 1.2))
                 .toArray();
@@ -117,8 +119,7 @@ class SpecificationTermsTests {
         List<Outcome> outcomes = judged(CurveMethod.USUAL, late, amperes, limits).criteria().stream()
                 .map(Criterion::outcome)
                 .toList();
-        assertThat(outcomes)
-                .containsExactly(Outcome.NOT_PROVEN, Outcome.FAILED, Outcome.NOT_PROVEN, Outcome.PASSED);
+        assertThat(outcomes).containsExactly(Outcome.NOT_PROVEN, Outcome.FAILED, Outcome.NOT_PROVEN, Outcome.PASSED);
     }
 
     /** A line through five nearly level points is as often a negative resistance as a high one. */
@@ -129,10 +130,13 @@ class SpecificationTermsTests {
         CurveTerms.Limited limit = new CurveTerms.Limited(CurveQuantity.SHUNT_SLOPE, Limits.atLeast(200));
         for (int i = 0; i < 50; i++) {
             double[] amperes = DoubleStream.of(volts)
-                    .map(v -> 4 - v / 2_000 - 4 * Math.expm1(v / 1.2) / Math.expm1(29 / 1.2)
+                    .map(v -> 4
+                            - v / 2_000
+                            - 4 * Math.expm1(v / 1.2) / Math.expm1(29 / 1.2)
                             + random.nextGaussian() * 0.002)
                     .toArray();
-            assertThat(judged(CurveMethod.USUAL, volts, amperes, limit).outcome()).isEqualTo(Outcome.PASSED);
+            assertThat(judged(CurveMethod.USUAL, volts, amperes, limit).outcome())
+                    .isEqualTo(Outcome.PASSED);
         }
     }
 
@@ -170,14 +174,12 @@ class SpecificationTermsTests {
                 .isEqualTo(fixed);
         Limits large = SafetyTerms.insulation(digits("1.6"), digits("0.1"), fixed, digits("40"));
         assertThat(large.least()).isEqualTo(25);
-        SafetyTerms terms =
-                new SafetyTerms(SafetyQuantity.INSULATION_RESISTANCE, large, digits("500"), digits("60"));
+        SafetyTerms terms = new SafetyTerms(SafetyQuantity.INSULATION_RESISTANCE, large, digits("500"), digits("60"));
         assertThat(outcome(terms, insulation("500", "0.0000192"))).isEqualTo(Outcome.PASSED);
         assertThat(outcome(terms, insulation("500", "0.0000208"))).isEqualTo(Outcome.FAILED);
         assertThat(outcome(terms, insulation("250", "0.0000096"))).isEqualTo(Outcome.NOT_PROVEN);
         assertThat(outcome(terms)).isEqualTo(Outcome.NOT_PROVEN);
-        SafetyTerms leakage =
-                new SafetyTerms(SafetyQuantity.LEAKAGE, Limits.atMost(50), digits("3000"), digits("60"));
+        SafetyTerms leakage = new SafetyTerms(SafetyQuantity.LEAKAGE, Limits.atMost(50), digits("3000"), digits("60"));
         assertThat(outcome(leakage, insulation("3000", "0.00005"))).isEqualTo(Outcome.PASSED);
         assertThat(outcome(leakage, insulation("3000", "0.000051"))).isEqualTo(Outcome.FAILED);
     }
@@ -185,29 +187,28 @@ class SpecificationTermsTests {
     // the limit of Conformity magazine, November 2008, p. 48, met to the digit
     @Test
     void insulationIsComparedAsDecimals() {
-        SafetyTerms terms = new SafetyTerms(
-                SafetyQuantity.INSULATION_RESISTANCE, Limits.atLeast(400), digits("500"), digits("60"));
+        SafetyTerms terms =
+                new SafetyTerms(SafetyQuantity.INSULATION_RESISTANCE, Limits.atLeast(400), digits("500"), digits("60"));
         assertThat(outcome(terms, insulation("500", "0.00000125"))).isEqualTo(Outcome.PASSED);
         assertThat(outcome(terms, insulation("500", "0.000001250000001"))).isEqualTo(Outcome.FAILED);
     }
 
     @Test
     void limitBrokenAtALowerVoltageFailsWhateverIsReadLater() {
-        SafetyTerms terms = new SafetyTerms(
-                SafetyQuantity.INSULATION_RESISTANCE, Limits.atLeast(400), digits("500"), digits("60"));
+        SafetyTerms terms =
+                new SafetyTerms(SafetyQuantity.INSULATION_RESISTANCE, Limits.atLeast(400), digits("500"), digits("60"));
         SafetyReading broken = new SafetyReading(false, digits("400"), digits("0.005"), digits("3"));
         assertThat(outcome(terms, broken, insulation("500", "0.000001"))).isEqualTo(Outcome.FAILED);
     }
 
     @Test
     void noCurrentIsNotPassedByItself() {
-        SafetyTerms terms = new SafetyTerms(
-                SafetyQuantity.INSULATION_RESISTANCE, Limits.atLeast(400), digits("500"), digits("60"));
+        SafetyTerms terms =
+                new SafetyTerms(SafetyQuantity.INSULATION_RESISTANCE, Limits.atLeast(400), digits("500"), digits("60"));
         assertThat(outcome(terms, insulation("500", "0"))).isEqualTo(Outcome.NOT_PROVEN);
         assertThat(outcome(terms, insulation("500", "0"), insulation("500", "0.000001")))
                 .isEqualTo(Outcome.PASSED);
-        SafetyTerms leakage =
-                new SafetyTerms(SafetyQuantity.LEAKAGE, Limits.atMost(50), digits("500"), digits("60"));
+        SafetyTerms leakage = new SafetyTerms(SafetyQuantity.LEAKAGE, Limits.atMost(50), digits("500"), digits("60"));
         assertThat(outcome(leakage, insulation("500", "0"))).isEqualTo(Outcome.NOT_PROVEN);
         SafetyTerms ground =
                 new SafetyTerms(SafetyQuantity.GROUND_RESISTANCE, Limits.atMost(0.1), digits("10"), digits("2"));

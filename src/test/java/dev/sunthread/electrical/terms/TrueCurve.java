@@ -30,11 +30,7 @@ record TrueCurve(DoubleFunction<Point> at) {
         double conductance = random.nextDouble() * 0.04 * photo / open;
         if (kind != Kind.BYPASSED) {
             SingleDiode diode = new SingleDiode(
-                    photo,
-                    photo / Math.expm1(open / slope),
-                    slope * cells,
-                    series * cells,
-                    conductance / cells);
+                    photo, photo / Math.expm1(open / slope), slope * cells, series * cells, conductance / cells);
             double from = -0.06 * open * cells;
             double to = open * cells * 1.1;
             return new TrueCurve(t -> {

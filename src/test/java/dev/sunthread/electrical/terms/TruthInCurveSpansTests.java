@@ -106,7 +106,8 @@ class TruthInCurveSpansTests {
      * Points at even or uneven voltages, one way or both, with noise and the digits of a rig. A step that hides between few
      * points is seen by none, so a string with a bypassed cell is swept evenly by many.
      */
-    static Swept swept(TrueCurve truth, TrueCurve.Kind kind, RigError error, @Nullable Conditions under, Random random) {
+    static Swept swept(
+            TrueCurve truth, TrueCurve.Kind kind, RigError error, @Nullable Conditions under, Random random) {
         boolean bypassed = kind == TrueCurve.Kind.BYPASSED;
         int points = (bypassed ? 100 : 12) + random.nextInt(random.nextBoolean() ? 30 : 300);
         boolean even = bypassed || random.nextBoolean();
