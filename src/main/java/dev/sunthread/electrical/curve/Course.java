@@ -99,7 +99,10 @@ final class Course {
                 .reduce((one, next) -> next)
                 .orElse(-1);
         if (left < 0) {
-            double below = IntStream.range(0, curve.size()).mapToDouble(this::low).max().orElseThrow();
+            double below = IntStream.range(0, curve.size())
+                    .mapToDouble(this::low)
+                    .max()
+                    .orElseThrow();
             return bounded(below, fromRight(0, -1), voltage, Double.POSITIVE_INFINITY);
         }
         int right = Math.min(left + 1, curve.size() - 1);
@@ -110,9 +113,8 @@ final class Course {
     }
 
     private static Span bounded(double below, List<Ceiling> ceilings, double voltage, double most) {
-        double above = ceilings.stream()
-                .mapToDouble(ceiling -> ceiling.at(voltage))
-                .reduce(most, Math::min);
+        double above =
+                ceilings.stream().mapToDouble(ceiling -> ceiling.at(voltage)).reduce(most, Math::min);
         return Span.between(below, Math.max(below, above));
     }
 

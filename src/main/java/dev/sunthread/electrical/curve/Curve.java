@@ -103,7 +103,8 @@ public final class Curve {
     public Curve moved(UnaryOperator<Point> move, List<UnaryOperator<Point>> others) {
         Bounded[] points = IntStream.range(0, volts.length)
                 .mapToObj(i -> moved(i, move, others))
-                .sorted(java.util.Comparator.comparingDouble(point -> point.point().volts()))
+                .sorted(java.util.Comparator.comparingDouble(
+                        point -> point.point().volts()))
                 .toArray(Bounded[]::new);
         return new Curve(
                 Arrays.stream(points).mapToDouble(p -> p.point().volts()).toArray(),

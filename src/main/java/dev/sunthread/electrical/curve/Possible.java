@@ -42,7 +42,8 @@ public final class Possible {
 
     /** A point that was dropped, or a second place without current, makes the current rise behind it. */
     static void currentNeverRises(Curve curve) {
-        double flicker = FLICKER * IntStream.range(0, curve.size())
+        double flicker = FLICKER
+                * IntStream.range(0, curve.size())
                         .mapToDouble(i -> Math.abs(curve.amperes(i)))
                         .max()
                         .orElseThrow();

@@ -59,12 +59,14 @@ final class Slopes {
                 .map(v -> (v - middle) * (v - middle))
                 .sum();
         double slope = IntStream.of(taken)
-                .mapToDouble(i -> -(curve.volts(i) - middle) * curve.amperes(i))
-                .sum() / squares;
+                        .mapToDouble(i -> -(curve.volts(i) - middle) * curve.amperes(i))
+                        .sum()
+                / squares;
         double open = Scatter.together(DoubleStream.of(IntStream.of(taken)
-                        .mapToDouble(i -> (curve.volts(i) - middle) * curve.bound(i))
+                                .mapToDouble(i -> (curve.volts(i) - middle) * curve.bound(i))
+                                .toArray())
                         .toArray())
-                .toArray()) / squares;
+                / squares;
         open += IntStream.of(taken)
                         .mapToDouble(i -> Math.abs(curve.volts(i) - middle) * curve.rounded(i))
                         .sum()

@@ -49,8 +49,7 @@ public class RawTests {
             boolean ground = row.getString(2).equals("GROUND");
             test(tests, row)
                     .readings()
-                    .add(new SafetyReading(
-                            ground, row.getBigDecimal(3), row.getBigDecimal(4), row.getBigDecimal(5)));
+                    .add(new SafetyReading(ground, row.getBigDecimal(3), row.getBigDecimal(4), row.getBigDecimal(5)));
         });
         return tests;
     }

@@ -2,7 +2,6 @@ package dev.sunthread.electrical.judging;
 
 import dev.sunthread.catalog.specification.SafetyTerms.AreaRule;
 import dev.sunthread.catalog.specification.TranslationTerms;
-import dev.sunthread.kernel.verdict.Limits;
 import dev.sunthread.electrical.curve.CurveMethod;
 import dev.sunthread.electrical.curve.PowerMethod;
 import dev.sunthread.electrical.terms.CurveQuantity;
@@ -18,6 +17,7 @@ import dev.sunthread.electrical.translate.Procedure2Of2009;
 import dev.sunthread.electrical.translate.Procedure2Of2021;
 import dev.sunthread.electrical.translate.SeriesResistance;
 import dev.sunthread.electrical.translate.Translation;
+import dev.sunthread.kernel.verdict.Limits;
 import java.math.BigDecimal;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;

@@ -19,8 +19,7 @@ public enum CurveQuantity implements Quantity<CurveTerms.Seen> {
     BYPASS_STEPS(
             "judged.curve.steps",
             "",
-            seen -> Span.exactly(BypassSteps.of(
-                            seen.curve(), seen.numbers().shortCircuit(), 0.02)
+            seen -> Span.exactly(BypassSteps.of(seen.curve(), seen.numbers().shortCircuit(), 0.02)
                     .size())),
     MODEL_SERIES(
             "judged.curve.model-series",

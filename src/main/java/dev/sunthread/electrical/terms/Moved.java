@@ -35,9 +35,7 @@ final class Moved {
         Span voltages = left(spans::openCircuit, voltage);
         Curve moved = measured.moved(
                 by(current, voltage),
-                List.of(
-                        by(farthest(currents, current), voltage),
-                        by(current, farthest(voltages, voltage))));
+                List.of(by(farthest(currents, current), voltage), by(current, farthest(voltages, voltage))));
         for (int i = 0; i < moved.size(); i++) {
             if (lacking != null && !Double.isFinite(moved.watts(i))) {
                 throw lacking;

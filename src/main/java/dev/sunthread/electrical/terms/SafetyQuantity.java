@@ -9,10 +9,7 @@ import java.util.function.Function;
 /** What can be limited of a test of insulation or of the path to ground. */
 public enum SafetyQuantity implements Quantity<SafetyReading> {
     INSULATION_RESISTANCE(
-            false,
-            "judged.safety.insulation",
-            "Mohm",
-            reading -> ohms(reading).scaleByPowerOfTen(-6)),
+            false, "judged.safety.insulation", "Mohm", reading -> ohms(reading).scaleByPowerOfTen(-6)),
     LEAKAGE(
             false,
             "judged.safety.leakage",
