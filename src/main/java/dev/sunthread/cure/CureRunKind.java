@@ -98,6 +98,7 @@ class CureRunKind implements Kind<CureRunKind.Body> {
         Loads.Run told = new Loads.Run(run, recipe, equipment);
         loads.record(fact, told, load);
         profiles.record(fact.entry(), body.profile());
+        ReadingTimes.lieWithinTheRun(fact, run);
         findings.judge(fact, told, load);
     }
 

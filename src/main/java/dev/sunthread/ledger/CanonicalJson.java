@@ -13,12 +13,20 @@ final class CanonicalJson {
         return of(json.toString());
     }
 
-    /** @throws IllegalArgumentException if the text is not one JSON object or array */
+    /** @throws IllegalArgumentException if the text is not one JSON object or array, or has half of a character pair */
     static String of(String json) {
         try {
-            return new JsonCanonicalizer(json).getEncodedString();
+            return whole(new JsonCanonicalizer(json).getEncodedString());
         } catch (IOException e) {
             throw new IllegalArgumentException("not canonicalisable: " + e.getMessage(), e);
         }
+    }
+
+    /** RFC 8785 section 3.2.2.2: what is no Unicode text has no canonical form. */
+    private static String whole(String canonical) {
+        if (canonical.codePoints().anyMatch(c -> Character.getType(c) == Character.SURROGATE)) {
+            throw new IllegalArgumentException("not canonicalisable: half of a character pair");
+        }
+        return canonical;
     }
 }

@@ -98,6 +98,17 @@ class CanonicalJsonTests {
                 .isEqualTo(hash);
     }
 
+    // RFC 8785 section 3.2.2.2: a lone surrogate must end in an error
+    @Test
+    void loneSurrogateIsRefusedWhereverItStands() {
+        for (String json : new String[] {"[\"\\ud800\"]", "{\"\\udead\":1}", "[\"\ud83d\"]"}) {
+            assertThatThrownBy(() -> CanonicalJson.of(json))
+                    .isInstanceOf(IllegalArgumentException.class)
+                    .hasMessageContaining("half of a character pair");
+        }
+        assertThat(CanonicalJson.of("[\"\\ud83d\\ude00\"]")).isEqualTo("[\"\ud83d\ude00\"]");
+    }
+
     @Test
     void refusesWhatHasNoCanonicalForm() {
         String line = "{\"id\":\"a\",\"kind\":\"hold\",\"version\":1,\"occurredAt\":\"2026-03-02T10:00:00Z\","

@@ -10,8 +10,8 @@ import org.jspecify.annotations.Nullable;
 public record CurveTerms(
         @Field("The sweep, by its name") String sweep,
 
-        @Field("The order of the polynomial of power, 0 for the largest measured point; absent for the parabola through"
-                + " three points")
+        @Field("The order of the polynomial of power, 0 for the largest measured point; absent for least squares"
+                + " over the points around the maximum")
         @Nullable
         Integer powerOrder,
 

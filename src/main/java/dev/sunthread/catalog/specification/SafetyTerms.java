@@ -1,6 +1,7 @@
 package dev.sunthread.catalog.specification;
 
 import dev.sunthread.catalog.recipe.Bounds;
+import dev.sunthread.ledger.body.Contradiction;
 import dev.sunthread.ledger.body.Field;
 import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
@@ -16,7 +17,30 @@ public record SafetyTerms(
         BigDecimal applied,
 
         @Field("For how many seconds that must be held; absent for any time") @Nullable
-        BigDecimal seconds) {
+        BigDecimal seconds,
+
+        @Field("How the demanded insulation resistance shrinks with the area; absent if it does not") @Nullable
+        AreaRule area) {
+
+    public SafetyTerms {
+        if (area != null && (quantity != Quantity.INSULATION_RESISTANCE || bounds.least() == null)) {
+            throw new Contradiction(
+                    "area",
+                    "goes with the least insulation resistance only",
+                    "Leave it out, or give the least insulation resistance of small areas");
+        }
+    }
+
+    /** Above some area not the resistance must reach a value, but resistance times area. */
+    public record AreaRule(
+            @Field(value = "The area of what is tested, in m2", positive = true)
+            BigDecimal squareMetres,
+
+            @Field("Up to what area, in m2, the stated bounds hold")
+            BigDecimal upTo,
+
+            @Field(value = "What resistance times area must reach above it, in Mohm m2", positive = true)
+            BigDecimal timesArea) {}
 
     /** What can be limited. */
     public enum Quantity {

@@ -5,7 +5,6 @@ import dev.sunthread.catalog.judging.Judge;
 import dev.sunthread.catalog.judging.Judged;
 import dev.sunthread.catalog.recipe.RecipeTerms;
 import dev.sunthread.catalog.recipe.ThermalTerms.Sensors;
-import dev.sunthread.cure.recipe.Terms;
 import dev.sunthread.kernel.verdict.Judgement;
 import dev.sunthread.kernel.verdict.Phrase;
 import dev.sunthread.kernel.verdict.Unusable;
@@ -30,24 +29,23 @@ public class CureJudge implements Judge<RecipeTerms> {
 
     @Override
     public Map<Long, Judged> judge(Collection<Case> cases, RecipeTerms stated, Errors errors) {
-        Terms terms = StatedTerms.of(stated);
         Map<Long, RawRun> runs = raw.of(cases);
         Map<Long, Judged> judged = new LinkedHashMap<>();
         cases.forEach(run -> {
             RawRun found = runs.get(run.entry());
             if (found != null) {
-                judged.put(run.entry(), judge(found, terms, errors.of(run)));
+                judged.put(run.entry(), judge(found, stated, errors.of(run)));
             }
         });
         return judged;
     }
 
-    private static Judged judge(RawRun run, Terms terms, List<FoundError> errors) {
+    private static Judged judge(RawRun run, RecipeTerms stated, List<FoundError> errors) {
         boolean measured = !run.series().isEmpty();
         if (!measured && run.lampIsUnknown()) {
             return new Judged(Judgement.notProven(Phrase.of("judged.no-profile")), false);
         }
-        return new Judged(usable(() -> terms.judge(run.measured(errors))), measured);
+        return new Judged(usable(() -> StatedTerms.of(stated).judge(run.measured(errors))), measured);
     }
 
     /** A run with the position of a bond in it, if that is known. */
@@ -55,15 +53,15 @@ public class CureJudge implements Judge<RecipeTerms> {
 
     /** What runs did to one bond together, by what was measured nearest to it where the terms say so. */
     Judgement together(List<Near> bond, RecipeTerms stated, Errors errors) {
-        Terms terms = StatedTerms.of(stated);
         boolean nearest = stated.thermal() != null && stated.thermal().sensors() == Sensors.NEAREST;
         Map<Long, RawRun> runs = raw.of(bond.stream().map(Near::run).toList());
-        return usable(() -> terms.judge(bond.stream()
-                .flatMap(near -> Optional.ofNullable(runs.get(near.run().entry()))
-                        .map(run -> run.measured(errors.of(near.run())))
-                        .map(measured -> nearest ? measured.near(near.position()) : measured)
-                        .stream())
-                .toList()));
+        return usable(() -> StatedTerms.of(stated)
+                .judge(bond.stream()
+                        .flatMap(near -> Optional.ofNullable(runs.get(near.run().entry()))
+                                .map(run -> run.measured(errors.of(near.run())))
+                                .map(measured -> nearest ? measured.near(near.position()) : measured)
+                                .stream())
+                        .toList()));
     }
 
     private static Judgement usable(Supplier<Judgement> judged) {

@@ -13,6 +13,13 @@ public record Arrhenius(double perSecond, double energy) {
 
     private static final double ZERO_CELSIUS = 273.15;
 
+    /** @throws IllegalArgumentException if the rate would fall with temperature, or be negative */
+    public Arrhenius {
+        if (!(perSecond >= 0) || !(energy >= 0) || Double.isInfinite(perSecond) || Double.isInfinite(energy)) {
+            throw new IllegalArgumentException("no rate is " + perSecond + " exp(-" + energy + " / RT)");
+        }
+    }
+
     public static double kelvin(double celsius) {
         return celsius + ZERO_CELSIUS;
     }

@@ -6,6 +6,13 @@ package dev.sunthread.cure.kinetics;
  */
 public record Diffusion(double sharpness, double atZero, double perKelvin) {
 
+    /** @throws IllegalArgumentException if heat would turn the material to glass */
+    public Diffusion {
+        if (!(sharpness >= 0) || !(perKelvin >= 0)) {
+            throw new IllegalArgumentException("diffusion does not slow by " + sharpness + " and " + perKelvin);
+        }
+    }
+
     /** A reaction that diffusion never slows. */
     public static final Diffusion NONE = new Diffusion(0, 0, 0);
 

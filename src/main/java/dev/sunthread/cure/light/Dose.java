@@ -21,20 +21,22 @@ public final class Dose {
         return Span.between(before.irradiance(), after.irradiance()).times(seconds);
     }
 
-    /** What a sensor in mW/cm2 saw during a run; the light in gaps counts from none to the strongest that was read. */
+    /** What a sensor in mW/cm2 saw during a run; the light in gaps counts from none on, without a bound. */
     public static Span along(SensorReadings sensor, double run, double longestGap) {
-        Coverage lowest = Coverage.of(sensor.lowest(), run, longestGap);
-        Coverage highest = Coverage.of(sensor.highest(), run, longestGap);
-        double inGaps = highest.unknown() * sensor.highest().most();
-        return Span.between(integral(lowest), integral(highest) + inGaps);
+        Coverage read = Coverage.of(sensor.readings(), run, longestGap);
+        double least = integral(read.plus(-sensor.error().high()));
+        double most = integral(read.plus(-sensor.error().low()));
+        return Span.between(least, read.isWhole() ? most : Double.POSITIVE_INFINITY);
     }
 
     private static double integral(Coverage coverage) {
         return coverage.told().stream().mapToDouble(Dose::area).sum();
     }
 
+    /** No light is less than none, whatever a sensor reads in the dark. */
     private static double area(Segment line) {
-        return (line.first() + line.last()) / 2 * line.seconds();
+        Span lit = line.within(new Span(0, Double.MAX_VALUE));
+        return (line.at(lit.low()) + line.at(lit.high())) / 2 * (lit.high() - lit.low());
     }
 
     /** The doses of several cures of one bond. */

@@ -1,38 +1,49 @@
 package dev.sunthread.cure.profile;
 
 import dev.sunthread.kernel.verdict.Span;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
 
 /** The mean of several sensors at every instant that all of them tell. */
 public final class Means {
 
     private Means() {}
 
-    /** The mean of sensors that were read at the same time; of one sensor, the sensor itself. */
-    public static SensorReadings of(List<SensorReadings> sensors) {
-        if (sensors.size() == 1) {
-            return sensors.get(0);
-        }
-        double from =
-                sensors.stream().mapToDouble(s -> s.readings().start()).max().orElseThrow();
-        double to = sensors.stream().mapToDouble(s -> s.readings().end()).min().orElseThrow();
-        double[] seconds = sensors.stream()
-                .flatMapToDouble(s ->
-                        java.util.stream.IntStream.range(0, s.readings().size()).mapToDouble(s.readings()::second))
-                .filter(second -> second >= from && second <= to)
+    /** What all sensors tell together of a run: where one has a gap, the mean has one. */
+    public static Coverage of(List<Coverage> sensors, double run) {
+        double[] instants = DoubleStream.concat(
+                        DoubleStream.of(0, run), sensors.stream().flatMapToDouble(Coverage::instants))
                 .sorted()
                 .distinct()
                 .toArray();
-        double[] values = java.util.Arrays.stream(seconds)
-                .map(second -> sensors.stream()
-                        .mapToDouble(s -> s.readings().at(second))
-                        .average()
-                        .orElseThrow())
-                .toArray();
-        return new SensorReadings("mean of all", null, Readings.of(seconds, values), error(sensors));
+        List<Segment> told = new ArrayList<>();
+        double unknown = 0;
+        for (int i = 1; i < instants.length; i++) {
+            Optional<Segment> mean = mean(sensors, instants[i - 1], instants[i]);
+            mean.ifPresent(told::add);
+            unknown += mean.isPresent() ? 0 : instants[i] - instants[i - 1];
+        }
+        return new Coverage(List.copyOf(told), unknown);
     }
 
-    private static Span error(List<SensorReadings> sensors) {
+    private static Optional<Segment> mean(List<Coverage> sensors, double from, double to) {
+        double first = 0;
+        double last = 0;
+        for (Coverage sensor : sensors) {
+            Optional<Segment> line = sensor.over(from, to);
+            if (line.isEmpty()) {
+                return Optional.empty();
+            }
+            first += line.get().at(from) / sensors.size();
+            last += line.get().at(to) / sensors.size();
+        }
+        return Optional.of(new Segment(from, first, to, last));
+    }
+
+    /** The error of a mean of sensors with these errors. */
+    public static Span error(List<SensorReadings> sensors) {
         return sensors.stream()
                 .map(SensorReadings::error)
                 .reduce(Span.exactly(0), Span::plus)

@@ -13,9 +13,14 @@ import java.util.Optional;
  */
 public record RecordingRule(double longestGap, double fastestChange) {
 
-    /** Says so if a sensor jumps: nothing can be accepted on its readings then. */
-    public Optional<Criterion> jumps(SensorReadings sensor) {
+    /**
+     * Says so if a sensor jumps within a run: nothing can be accepted on its readings then.
+     *
+     * @param run how long the run took, in seconds
+     */
+    public Optional<Criterion> jumps(SensorReadings sensor, double run) {
         return sensor.readings().segments().stream()
+                .filter(segment -> segment.end() > 0 && segment.start() < run)
                 .filter(segment -> Math.abs(segment.last() - segment.first()) > fastestChange * segment.seconds())
                 .findFirst()
                 .map(segment -> Criterion.flaw(

@@ -19,14 +19,4 @@ public record SensorReadings(String sensor, @Nullable String position, Readings 
     public SensorReadings withError(Span found) {
         return new SensorReadings(sensor, position, readings, found);
     }
-
-    /** The lowest that the truth may have been. */
-    public Readings lowest() {
-        return readings.plus(-error.high());
-    }
-
-    /** The highest that the truth may have been. */
-    public Readings highest() {
-        return readings.plus(-error.low());
-    }
 }

@@ -30,7 +30,7 @@ public record DwellTerms(
     public Judgement judge(List<Measured> cures) {
         List<Criterion> criteria = new ArrayList<>();
         cures.forEach(run -> Stream.concat(run.temperatures().stream(), run.humidities().stream())
-                .forEach(sensor -> recording.jumps(sensor).ifPresent(criteria::add)));
+                .forEach(sensor -> recording.jumps(sensor, run.seconds()).ifPresent(criteria::add)));
         List<Measured> unknown =
                 cures.stream().filter(run -> seconds(run).isEmpty()).toList();
         criteria.add(
@@ -64,9 +64,7 @@ public record DwellTerms(
         if (run.temperatures().isEmpty() || humidity != null && run.humidities().isEmpty()) {
             return Optional.empty();
         }
-        return run.temperatures().stream()
-                .map(sensor -> seconds(sensor, run))
-                .reduce((one, other) -> one.low() <= other.low() ? one : other);
+        return run.temperatures().stream().map(sensor -> seconds(sensor, run)).reduce(Span::lowest);
     }
 
     private Span seconds(SensorReadings sensor, Measured run) {
@@ -77,7 +75,7 @@ public record DwellTerms(
                 : run.humidities().stream()
                         .map(moist ->
                                 Climate.seconds(List.of(warm, new Climate.Band(moist, humidity)), run.seconds(), gap))
-                        .reduce((one, other) -> one.low() <= other.low() ? one : other)
+                        .reduce(Span::lowest)
                         .orElseThrow();
     }
 }

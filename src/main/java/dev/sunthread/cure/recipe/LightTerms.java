@@ -3,6 +3,7 @@ package dev.sunthread.cure.recipe;
 import dev.sunthread.cure.light.Dose;
 import dev.sunthread.cure.light.Lamp;
 import dev.sunthread.cure.light.RadiometerReading;
+import dev.sunthread.cure.profile.Coverage;
 import dev.sunthread.cure.profile.RecordingRule;
 import dev.sunthread.cure.profile.SensorReadings;
 import dev.sunthread.kernel.verdict.Criterion;
@@ -49,7 +50,8 @@ public record LightTerms(
 
     private List<Criterion> besideTheDose(Measured run) {
         List<Criterion> criteria = new ArrayList<>();
-        run.irradiances().forEach(sensor -> recording.jumps(sensor).ifPresent(criteria::add));
+        run.irradiances()
+                .forEach(sensor -> recording.jumps(sensor, run.seconds()).ifPresent(criteria::add));
         if (irradiance != null) {
             criteria.add(ofIrradiance(run, irradiance));
         }
@@ -86,16 +88,17 @@ public record LightTerms(
         Lamp lamp = run.lamp();
         Optional<Span> sensed = run.irradiances().stream()
                 .map(sensor -> Dose.along(sensor, run.seconds(), recording.longestGap()))
-                .reduce((one, other) -> one.low() <= other.low() ? one : other);
+                .reduce(Span::lowest);
         return sensed.isPresent() || lamp.before() == null || lamp.after() == null
                 ? sensed
                 : Optional.of(Dose.between(lamp.before(), lamp.after(), run.seconds()));
     }
 
-    private static Criterion ofIrradiance(Measured run, Limits limits) {
+    private Criterion ofIrradiance(Measured run, Limits limits) {
         Lamp lamp = run.lamp();
-        Optional<Span> sensed =
-                run.irradiances().stream().map(LightTerms::strongest).reduce(Span::hull);
+        Optional<Span> sensed = run.irradiances().stream()
+                .map(sensor -> strongest(sensor, run.seconds()))
+                .reduce(Span::hull);
         if (sensed.isEmpty() && lamp.before() != null && lamp.after() != null) {
             sensed = Optional.of(
                     Span.between(lamp.before().irradiance(), lamp.after().irradiance()));
@@ -104,8 +107,13 @@ public record LightTerms(
                 .orElseGet(() -> Criterion.missing(IRRADIANCE, "mW/cm2", limits, NONE));
     }
 
-    private static Span strongest(SensorReadings sensor) {
-        return new Span(sensor.lowest().most(), sensor.highest().most());
+    /** In a gap it may have been any. */
+    private Span strongest(SensorReadings sensor, double run) {
+        Coverage coverage = Coverage.of(sensor.readings(), run, recording.longestGap());
+        double most = coverage.most().orElse(Double.NEGATIVE_INFINITY);
+        boolean whole = coverage.isWhole() && coverage.most().isPresent();
+        return new Span(
+                most - sensor.error().high(), whole ? most - sensor.error().low() : Double.POSITIVE_INFINITY);
     }
 
     private static Criterion ofBand(String wanted, @Nullable String told) {

@@ -1,7 +1,8 @@
 package dev.sunthread.cure.recipe;
 
-import dev.sunthread.cure.profile.Readings;
-import java.util.stream.IntStream;
+import dev.sunthread.cure.profile.Coverage;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 
 /** How fast readings change. */
 final class Ramps {
@@ -9,20 +10,24 @@ final class Ramps {
     private Ramps() {}
 
     /**
-     * The fastest rise over a stretch of time, per second. Between neighbouring readings noise looks like speed, so the
-     * stretch is part of the recipe. On lines, the fastest stretch begins or ends at a reading.
+     * The fastest rise over a stretch of time, per second; negative without bound if no stretch has both of its ends told.
+     * Between neighbouring readings noise looks like speed, so the stretch is part of the recipe. On lines, the fastest
+     * stretch begins or ends where a line does.
+     *
+     * @param direction 1 for rises, -1 for falls
      */
-    static double fastest(Readings readings, double over) {
-        double stretch = Math.min(over, readings.end() - readings.start());
-        if (stretch <= 0) {
-            return 0;
-        }
-        return IntStream.range(0, readings.size())
-                .mapToDouble(readings::second)
-                .flatMap(second -> java.util.stream.DoubleStream.of(second, second - stretch))
-                .filter(begin -> begin >= readings.start() && begin + stretch <= readings.end() + 1e-9)
-                .map(begin -> (readings.at(begin + stretch) - readings.at(begin)) / stretch)
+    static double fastest(Coverage coverage, int direction, double stretch) {
+        return coverage.instants()
+                .flatMap(second -> DoubleStream.of(second, second - stretch))
+                .map(begin -> rise(coverage, begin, begin + stretch) * direction / stretch)
+                .filter(rise -> !Double.isNaN(rise))
                 .max()
-                .orElse(0);
+                .orElse(Double.NEGATIVE_INFINITY);
+    }
+
+    private static double rise(Coverage coverage, double from, double to) {
+        OptionalDouble before = coverage.at(from);
+        OptionalDouble behind = coverage.at(to);
+        return before.isPresent() && behind.isPresent() ? behind.getAsDouble() - before.getAsDouble() : Double.NaN;
     }
 }

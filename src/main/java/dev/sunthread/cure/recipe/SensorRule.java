@@ -1,14 +1,12 @@
 package dev.sunthread.cure.recipe;
 
-import dev.sunthread.cure.profile.Means;
 import dev.sunthread.cure.profile.RecordingRule;
-import dev.sunthread.cure.profile.SensorReadings;
 import dev.sunthread.kernel.verdict.Criterion;
 import dev.sunthread.kernel.verdict.Limits;
 import dev.sunthread.kernel.verdict.Phrase;
 import dev.sunthread.kernel.verdict.Span;
-import java.util.Comparator;
 import java.util.List;
+import java.util.function.BinaryOperator;
 import java.util.stream.Stream;
 
 /** Which of several sensors of a load counts. */
@@ -24,48 +22,55 @@ public enum SensorRule {
     /** For a bond the sensor nearest to its position counts, for a whole load the coldest and the hottest. */
     NEAREST;
 
-    private static final Comparator<Read> COLDEST_FIRST =
-            Comparator.comparingDouble(read -> read.value().low());
-    private static final Comparator<Read> HOTTEST_FIRST =
-            Comparator.comparingDouble(read -> -read.value().high());
+    private record Read(String sensor, Span value) {
 
-    private record Read(String sensor, Span value) {}
+        Read colder(Read other) {
+            return new Read(value.low() <= other.value.low() ? sensor : other.sensor, value.lowest(other.value));
+        }
+
+        Read hotter(Read other) {
+            return new Read(value.high() >= other.value.high() ? sensor : other.sensor, value.highest(other.value));
+        }
+    }
 
     /** One criterion for each side of the limits, over all the cures. */
     List<Criterion> judge(ThermalValue wanted, List<Measured> cures, RecordingRule recording) {
-        Read low = read(wanted, cures, recording.longestGap(), COLDEST_FIRST);
-        Read high = read(wanted, cures, recording.longestGap(), HOTTEST_FIRST);
         Limits limits = wanted.limits();
-        return Stream.of(
-                        limits.least() == null
-                                ? null
-                                : criterion(wanted, cures, this == HOTTEST ? high : low, limits.lower()),
-                        limits.most() == null
-                                ? null
-                                : criterion(wanted, cures, this == COLDEST ? low : high, limits.upper()))
-                .flatMap(Stream::ofNullable)
-                .toList();
+        try {
+            Read low = read(wanted, cures, recording.longestGap(), Read::colder);
+            Read high = read(wanted, cures, recording.longestGap(), Read::hotter);
+            return Stream.of(
+                            limits.least() == null
+                                    ? null
+                                    : criterion(wanted, cures, this == HOTTEST ? high : low, limits.lower()),
+                            limits.most() == null
+                                    ? null
+                                    : criterion(wanted, cures, this == COLDEST ? low : high, limits.upper()))
+                    .flatMap(Stream::ofNullable)
+                    .toList();
+        } catch (IllegalArgumentException | IllegalStateException | ArithmeticException beyondNumbers) {
+            return List.of(
+                    Criterion.missing(wanted.named(), wanted.unit(), limits, Phrase.of("judged.beyond-numbers")));
+        }
     }
 
     /** What was reached after all the cures, each by the sensor that comes first. */
-    private Read read(ThermalValue wanted, List<Measured> cures, double longestGap, Comparator<Read> first) {
+    private Read read(ThermalValue wanted, List<Measured> cures, double longestGap, BinaryOperator<Read> first) {
         Read reached = new Read("", wanted.nothing());
         for (Measured cure : cures) {
             Span before = reached.value();
-            reached = counted(cure)
-                    .map(sensor -> new Read(
-                            sensor.sensor(),
-                            wanted.after(before, new TemperatureOfRun(sensor, cure.seconds(), longestGap))))
-                    .min(first)
+            reached = counted(cure, longestGap)
+                    .map(sensor -> new Read(sensor.sensor(), wanted.after(before, sensor)))
+                    .reduce(first)
                     .orElseGet(() -> new Read("", wanted.unknown(before)));
         }
         return reached;
     }
 
-    private Stream<SensorReadings> counted(Measured cure) {
+    private Stream<TemperatureOfRun> counted(Measured cure, double longestGap) {
         return this == MEAN && !cure.temperatures().isEmpty()
-                ? Stream.of(Means.of(cure.temperatures()))
-                : cure.temperatures().stream();
+                ? Stream.of(TemperatureOfRun.mean(cure.temperatures(), cure.seconds(), longestGap))
+                : cure.temperatures().stream().map(sensor -> TemperatureOfRun.of(sensor, cure.seconds(), longestGap));
     }
 
     private static Criterion criterion(ThermalValue wanted, List<Measured> cures, Read read, Limits limits) {

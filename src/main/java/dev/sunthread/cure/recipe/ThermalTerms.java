@@ -22,15 +22,15 @@ public record ThermalTerms(SensorRule rule, List<ThermalValue> values, Recording
             return Judgement.notProven(Phrase.of("judged.no-temperature"));
         }
         List<Criterion> criteria = new ArrayList<>();
-        cures.forEach(run ->
-                run.temperatures().forEach(sensor -> recording.jumps(sensor).ifPresent(criteria::add)));
+        cures.forEach(run -> run.temperatures()
+                .forEach(sensor -> recording.jumps(sensor, run.seconds()).ifPresent(criteria::add)));
         values.forEach(value -> criteria.addAll(rule.judge(value, cures, recording)));
         return Judgement.of(criteria, cures.stream().flatMap(this::gaps).toList());
     }
 
     private Stream<Phrase> gaps(Measured run) {
         return run.temperatures().stream()
-                .map(sensor -> new TemperatureOfRun(sensor, run.seconds(), recording.longestGap()))
+                .map(sensor -> TemperatureOfRun.of(sensor, run.seconds(), recording.longestGap()))
                 .flatMap(sensor -> sensor.gap().stream());
     }
 }

@@ -122,7 +122,8 @@ public sealed interface ThermalValue {
 
         @Override
         public Span of(TemperatureOfRun sensor) {
-            return sensor.effect(time::seconds, time::seconds).times(1.0 / 60);
+            return sensor.effect(time::seconds, time::seconds, Double.POSITIVE_INFINITY)
+                    .times(1.0 / 60);
         }
     }
 
@@ -153,7 +154,8 @@ public sealed interface ThermalValue {
         public Span after(Span before, TemperatureOfRun sensor) {
             return sensor.effect(
                     lines -> DegreeOfCure.after(kinetics, before.low(), lines),
-                    lines -> DegreeOfCure.after(kinetics, before.high(), lines));
+                    lines -> DegreeOfCure.after(kinetics, before.high(), lines),
+                    1);
         }
 
         @Override

@@ -109,7 +109,7 @@ final class CheckedSweep {
         if (points.size() < order.length) {
             remarks.add(Phrase.of("judged.sweep.repeats", count(order.length - points.size())));
         }
-        return curve(points);
+        return curve(points, Scatter.digit(volts), Scatter.digit(amperes));
     }
 
     private void tellOfDirection(double[] volts) {
@@ -123,15 +123,15 @@ final class CheckedSweep {
         }
     }
 
-    private Curve curve(List<Curve.Point> points) {
+    private Curve curve(List<Curve.Point> points, double voltageDigit, double currentDigit) {
         if (points.size() < FEWEST) {
             throw new Unusable(
                     Phrase.of("judged.sweep.same-voltages", count(points.size())),
                     Phrase.of("judged.sweep.same-voltages.remedy", count(FEWEST)));
         }
-        return new Curve(
-                points.stream().mapToDouble(Curve.Point::volts).toArray(),
-                points.stream().mapToDouble(Curve.Point::amperes).toArray(),
-                remarks);
+        double[] volts = points.stream().mapToDouble(Curve.Point::volts).toArray();
+        double[] amperes = points.stream().mapToDouble(Curve.Point::amperes).toArray();
+        double[] rounded = Scatter.rounded(volts, amperes, voltageDigit, currentDigit);
+        return new Curve(volts, amperes, Scatter.of(volts, amperes, rounded), rounded, remarks);
     }
 }

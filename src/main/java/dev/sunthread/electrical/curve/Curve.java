@@ -12,11 +12,15 @@ public final class Curve {
 
     private final double[] volts;
     private final double[] amperes;
+    private final double[] bounds;
+    private final double[] rounded;
     private final List<Phrase> remarks;
 
-    Curve(double[] volts, double[] amperes, List<Phrase> remarks) {
+    Curve(double[] volts, double[] amperes, double[] bounds, double[] rounded, List<Phrase> remarks) {
         this.volts = volts;
         this.amperes = amperes;
+        this.bounds = bounds;
+        this.rounded = rounded;
         this.remarks = List.copyOf(remarks);
     }
 
@@ -51,6 +55,16 @@ public final class Curve {
         return amperes[i];
     }
 
+    /** How far the current of a point may lie beside the truth, in amperes. */
+    double bound(int i) {
+        return bounds[i];
+    }
+
+    /** The part of the bound that may be the same for many points together, in amperes. */
+    double rounded(int i) {
+        return rounded[i];
+    }
+
     public double watts(int i) {
         return volts[i] * amperes[i];
     }
@@ -78,14 +92,46 @@ public final class Curve {
 
     /** The same curve with every point moved. */
     public Curve moved(UnaryOperator<Point> move) {
-        Point[] points = IntStream.range(0, volts.length)
-                .mapToObj(i -> move.apply(new Point(volts[i], amperes[i])))
-                .sorted(java.util.Comparator.comparingDouble(Point::volts))
-                .toArray(Point[]::new);
+        return moved(move, List.of());
+    }
+
+    /**
+     * The same curve with every point moved.
+     *
+     * @param others moves that may be the true one as well
+     */
+    public Curve moved(UnaryOperator<Point> move, List<UnaryOperator<Point>> others) {
+        Bounded[] points = IntStream.range(0, volts.length)
+                .mapToObj(i -> moved(i, move, others))
+                .sorted(java.util.Comparator.comparingDouble(
+                        point -> point.point().volts()))
+                .toArray(Bounded[]::new);
         return new Curve(
-                Arrays.stream(points).mapToDouble(Point::volts).toArray(),
-                Arrays.stream(points).mapToDouble(Point::amperes).toArray(),
+                Arrays.stream(points).mapToDouble(p -> p.point().volts()).toArray(),
+                Arrays.stream(points).mapToDouble(p -> p.point().amperes()).toArray(),
+                Arrays.stream(points).mapToDouble(Bounded::bound).toArray(),
+                Arrays.stream(points).mapToDouble(Bounded::rounded).toArray(),
                 remarks);
+    }
+
+    private record Bounded(Point point, double bound, double rounded) {}
+
+    /** What moves a point along the voltage counts by how steep the curve is there. */
+    private Bounded moved(int i, UnaryOperator<Point> move, List<UnaryOperator<Point>> others) {
+        Point point = move.apply(new Point(volts[i], amperes[i]));
+        double steep = Scatter.steepest(volts, amperes, i);
+        double bound = apart(point, move.apply(new Point(volts[i], amperes[i] + bounds[i])), steep);
+        double together = bounds[i] == 0 ? 0 : bound * rounded[i] / bounds[i];
+        for (UnaryOperator<Point> other : others) {
+            double apart = apart(point, other.apply(new Point(volts[i], amperes[i])), steep);
+            bound += apart;
+            together += apart;
+        }
+        return new Bounded(point, bound, together);
+    }
+
+    private static double apart(Point one, Point other, double steep) {
+        return Math.abs(one.amperes() - other.amperes()) + 2 * steep * Math.abs(one.volts() - other.volts());
     }
 
     /** One point of a curve. */

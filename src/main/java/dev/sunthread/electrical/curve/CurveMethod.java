@@ -10,8 +10,8 @@ import dev.sunthread.kernel.verdict.Phrase;
  */
 public record CurveMethod(PowerMethod power, int shuntPoints, int seriesPoints) {
 
-    /** Common practice: the three-point parabola, five points at the one end and four at the other. */
-    public static final CurveMethod USUAL = new CurveMethod(PowerMethod.THREE_POINT, 5, 4);
+    /** Common practice: least squares over the points around the maximum, five points at the one end and four at the other. */
+    public static final CurveMethod USUAL = new CurveMethod(PowerMethod.LEAST_SQUARES, 5, 4);
 
     /** @throws IllegalArgumentException if a line has fewer than two points */
     public CurveMethod {

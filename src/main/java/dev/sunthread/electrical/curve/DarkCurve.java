@@ -39,7 +39,7 @@ public record DarkCurve(double shunt, double forward, double series) {
         return line.slope() == 0 ? Double.POSITIVE_INFINITY : 1 / line.slope();
     }
 
-    private static double forward(Curve curve, double at) {
+    static double forward(Curve curve, double at) {
         for (int i = 1; i < curve.size(); i++) {
             double before = curve.amperes(i - 1);
             double behind = curve.amperes(i);

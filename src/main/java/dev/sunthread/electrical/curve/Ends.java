@@ -29,21 +29,25 @@ final class Ends {
 
     /** The current without voltage; what had to be assumed is told. @throws Unusable if no point is near enough */
     static double shortCircuit(Curve curve, double openCircuit, List<Phrase> remarks) {
+        nearShortCircuit(curve);
         if (curve.volts(0) <= 0) {
             return curve.amperesAt(0);
         }
-        int[] near = IntStream.range(0, curve.size())
+        int near = (int) IntStream.range(0, curve.size())
                 .filter(i -> curve.volts(i) <= NEAR * openCircuit)
-                .toArray();
-        if (near.length < 2) {
+                .count();
+        int points = Math.max(2, near);
+        remarks.add(Phrase.of("judged.sweep.short-circuit-by-line", String.valueOf(points)));
+        return Line.through(curve, IntStream.range(0, points)).atZero();
+    }
+
+    /** @throws Unusable if the sweep begins too far above short circuit to tell of it */
+    static void nearShortCircuit(Curve curve) {
+        double reach = curve.volts(curve.size() - 1);
+        if (curve.volts(0) > NEAR * reach) {
             throw new Unusable(
-                    Phrase.of(
-                            "judged.sweep.no-short-circuit",
-                            String.valueOf(curve.volts(0)),
-                            String.valueOf(near.length)),
+                    Phrase.of("judged.sweep.no-short-circuit", String.valueOf(curve.volts(0))),
                     Phrase.of("judged.sweep.no-short-circuit.remedy"));
         }
-        remarks.add(Phrase.of("judged.sweep.short-circuit-by-line", String.valueOf(near.length)));
-        return Line.through(curve, IntStream.of(near)).atZero();
     }
 }

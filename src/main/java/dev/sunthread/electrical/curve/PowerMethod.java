@@ -1,22 +1,16 @@
 package dev.sunthread.electrical.curve;
 
 import dev.sunthread.kernel.verdict.Phrase;
-import org.apache.commons.math3.analysis.polynomials.PolynomialFunction;
-import org.apache.commons.math3.fitting.PolynomialCurveFitter;
-import org.apache.commons.math3.fitting.WeightedObservedPoints;
-import org.apache.commons.math3.optim.MaxEval;
-import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
-import org.apache.commons.math3.optim.univariate.BrentOptimizer;
-import org.apache.commons.math3.optim.univariate.SearchInterval;
-import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
+import dev.sunthread.kernel.verdict.Span;
+import java.util.stream.IntStream;
 
 /**
  * How the maximum power is found: the largest measured point for order 0, else the maximum of a polynomial of power over
- * voltage through the points around it. Different methods differ by some thousandths, so the method is kept with the
- * result.
+ * voltage by least squares through the points around it. Different methods differ by some thousandths, so the method is
+ * kept with the result.
  *
  * @param order of the polynomial
- * @param points how many points it is fitted to
+ * @param points how many points it is fitted to; 0 for all within a part of the voltage and current of the largest one
  */
 public record PowerMethod(int order, int points) {
 
@@ -26,11 +20,18 @@ public record PowerMethod(int order, int points) {
     /** The parabola through the largest point and its two neighbours. */
     public static final PowerMethod THREE_POINT = new PowerMethod(2, 3);
 
-    private static final double TOLERANCE = 1e-12;
+    /**
+     * A polynomial of fourth order through all points with 0.75 to 1.15 of the voltage and current of the largest one, as
+     * ASTM E1036 has it (window and order from memory); of lower order where the points leave a higher one free to swing.
+     */
+    public static final PowerMethod LEAST_SQUARES = new PowerMethod(4, 0);
+
+    private static final double FROM = 0.75;
+    private static final double TO = 1.15;
 
     /** @throws IllegalArgumentException if the points do not determine the polynomial */
     public PowerMethod {
-        if (order < 0 || order == 1 || points < order + 1) {
+        if (order < 0 || order == 1 || points != 0 && points < order + 1 || points == 0 && order == 0) {
             throw new IllegalArgumentException(points + " points give no maximum of a polynomial of order " + order);
         }
     }
@@ -38,6 +39,9 @@ public record PowerMethod(int order, int points) {
     public Phrase words() {
         if (order == 0) {
             return Phrase.of("judged.power.largest");
+        }
+        if (points == 0) {
+            return Phrase.of("judged.power.least-squares", String.valueOf(order));
         }
         return equals(THREE_POINT)
                 ? Phrase.of("judged.power.three-point")
@@ -49,43 +53,44 @@ public record PowerMethod(int order, int points) {
         if (order == 0) {
             return new MaximumPower(curve.volts(top), curve.amperes(top), this);
         }
+        if (points == 0) {
+            return within(curve, top);
+        }
         int first = Math.max(0, Math.min(top - points / 2, curve.size() - points));
         int last = Math.min(curve.size(), first + points) - 1;
-        return last - first < order ? LARGEST_POINT.of(curve) : fitted(curve, top, first, last);
+        return last - first < order
+                ? LARGEST_POINT.of(curve)
+                : found(PowerPolynomial.through(curve, order, top, IntStream.rangeClosed(first, last))
+                        .maximum(curve.volts(Math.max(first, top - 1)), curve.volts(Math.min(last, top + 1))));
     }
 
-    private static int largest(Curve curve) {
-        int top = 0;
-        for (int i = 1; i < curve.size(); i++) {
-            top = curve.watts(i) > curve.watts(top) ? i : top;
+    /** Of the highest order, up to the stated one, whose maximum the points allow. */
+    private MaximumPower within(Curve curve, int top) {
+        int[] near = IntStream.range(0, curve.size())
+                .filter(i -> isNear(curve.volts(i), curve.volts(top)) && isNear(curve.amperes(i), curve.amperes(top)))
+                .toArray();
+        Span allowed = new CurveSpans(curve).power();
+        for (int tried = Math.min(order, near.length - 2); tried >= 2; tried--) {
+            MaximumPower maximum = found(PowerPolynomial.through(curve, tried, top, IntStream.of(near))
+                    .maximum(curve.volts(near[0]), curve.volts(near[near.length - 1])));
+            if (maximum.watts() >= allowed.low() && maximum.watts() <= allowed.high()) {
+                return maximum;
+            }
         }
-        return top;
+        return LARGEST_POINT.of(curve);
     }
 
-    /** Voltages count from the largest point, in parts of the stretch, so that the fit is well conditioned. */
-    private MaximumPower fitted(Curve curve, int top, int first, int last) {
-        double middle = curve.volts(top);
-        double stretch = curve.volts(last) - curve.volts(first);
-        WeightedObservedPoints near = new WeightedObservedPoints();
-        for (int i = first; i <= last; i++) {
-            near.add((curve.volts(i) - middle) / stretch, curve.watts(i));
-        }
-        PolynomialFunction power =
-                new PolynomialFunction(PolynomialCurveFitter.create(order).fit(near.toList()));
-        double from = (curve.volts(Math.max(first, top - 1)) - middle) / stretch;
-        double to = (curve.volts(Math.min(last, top + 1)) - middle) / stretch;
-        double at = maximum(power, from, to);
-        double volts = middle + at * stretch;
-        return new MaximumPower(volts, power.value(at) / volts, this);
+    private static boolean isNear(double value, double top) {
+        return value >= FROM * top && value <= TO * top;
     }
 
-    private static double maximum(PolynomialFunction power, double from, double to) {
-        return new BrentOptimizer(TOLERANCE, TOLERANCE)
-                .optimize(
-                        new UnivariateObjectiveFunction(power),
-                        GoalType.MAXIMIZE,
-                        new SearchInterval(from, to),
-                        new MaxEval(500))
-                .getPoint();
+    private MaximumPower found(Curve.Point maximum) {
+        return new MaximumPower(maximum.volts(), maximum.amperes(), this);
+    }
+
+    static int largest(Curve curve) {
+        return IntStream.range(0, curve.size())
+                .reduce((one, next) -> curve.watts(next) > curve.watts(one) ? next : one)
+                .orElseThrow();
     }
 }

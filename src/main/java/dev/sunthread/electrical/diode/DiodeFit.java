@@ -20,6 +20,9 @@ public final class DiodeFit {
 
     private static final double TOLERANCE = 1e-13;
     private static final int STEPS = 2_000;
+    private static final int FEWEST_STEPS = 50;
+    /** How many currents of the model are computed at most for one start. */
+    private static final int CURRENTS = 100_000;
     /** The slope of the diode as parts of the open-circuit voltage that good and bad cells have. */
     private static final double[] SLOPES = {1 / 12.0, 1 / 15.0, 1 / 20.0, 1 / 28.0, 1 / 40.0};
 
@@ -56,8 +59,8 @@ public final class DiodeFit {
                     .start(DiodeEquations.parameters(start))
                     .parameterValidator(DiodeFit::physical)
                     .lazyEvaluation(false)
-                    .maxEvaluations(STEPS)
-                    .maxIterations(STEPS)
+                    .maxEvaluations(steps(curve))
+                    .maxIterations(steps(curve))
                     .build();
             var optimum = new LevenbergMarquardtOptimizer()
                     .withCostRelativeTolerance(TOLERANCE)
@@ -65,10 +68,14 @@ public final class DiodeFit {
                     .optimize(problem);
             return Optional.of(optimum)
                     .filter(found -> Double.isFinite(found.getRMS()))
-                    .map(found -> new FittedDiode(DiodeEquations.diode(found.getPoint()), residual, found.getRMS()));
+                    .map(found -> FittedDiode.of(found, residual, curve.size()));
         } catch (MathIllegalStateException | MathIllegalArgumentException noFit) {
             return Optional.empty();
         }
+    }
+
+    private static int steps(Curve curve) {
+        return Math.max(FEWEST_STEPS, Math.min(STEPS, CURRENTS / curve.size()));
     }
 
     /** No resistance is negative and the diode's current grows with its voltage. */

@@ -12,7 +12,7 @@ package dev.sunthread.electrical.diode;
 public record SingleDiode(double photo, double saturation, double slope, double series, double conductance) {
 
     private static final double CLOSE = 1e-15;
-    private static final int STEPS = 500;
+    private static final int STEPS = 200;
 
     /** By how much a point breaks the equation, in amperes. */
     public double residual(double volts, double amperes) {
@@ -28,18 +28,28 @@ public record SingleDiode(double photo, double saturation, double slope, double 
 
     /**
      * The current at a voltage, by Newton's method. The residual falls with the current and bends down, so from a
-     * current that is too high every step goes down and none goes too far.
+     * current that is too high every step goes down and none goes too far. It ends after a bounded number of steps, with no number if there is none.
      */
     public double current(double volts) {
-        double amperes = photo + Math.max(0, -volts * conductance);
+        double amperes = highest(volts);
         for (int step = 0; step < STEPS; step++) {
             double next = amperes - residual(volts, amperes) / perAmpere(volts, amperes);
             if (Math.abs(next - amperes) <= CLOSE * (1 + Math.abs(next))) {
                 return next;
             }
+            if (Double.isNaN(next)) {
+                return next;
+            }
             amperes = next;
         }
         return amperes;
+    }
+
+    /** A current that is not below the one sought: the diode passes no more than light drives while any current is left. */
+    private double highest(double volts) {
+        double most = photo + Math.max(0, -volts * conductance);
+        double junction = slope * Math.log1p(photo / saturation);
+        return series > 0 && photo > 0 ? Math.min(most, Math.max(0, (junction - volts) / series)) : most;
     }
 
     /** The resistance of the shunt in ohms. */

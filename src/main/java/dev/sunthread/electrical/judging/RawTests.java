@@ -49,7 +49,7 @@ public class RawTests {
             boolean ground = row.getString(2).equals("GROUND");
             test(tests, row)
                     .readings()
-                    .add(new SafetyReading(ground, row.getDouble(3), row.getDouble(4), row.getDouble(5)));
+                    .add(new SafetyReading(ground, row.getBigDecimal(3), row.getBigDecimal(4), row.getBigDecimal(5)));
         });
         return tests;
     }

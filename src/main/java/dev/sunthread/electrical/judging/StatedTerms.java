@@ -1,5 +1,6 @@
 package dev.sunthread.electrical.judging;
 
+import dev.sunthread.catalog.specification.SafetyTerms.AreaRule;
 import dev.sunthread.catalog.specification.TranslationTerms;
 import dev.sunthread.electrical.curve.CurveMethod;
 import dev.sunthread.electrical.curve.PowerMethod;
@@ -16,6 +17,7 @@ import dev.sunthread.electrical.translate.Procedure2Of2009;
 import dev.sunthread.electrical.translate.Procedure2Of2021;
 import dev.sunthread.electrical.translate.SeriesResistance;
 import dev.sunthread.electrical.translate.Translation;
+import dev.sunthread.kernel.verdict.Limits;
 import java.math.BigDecimal;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -34,7 +36,7 @@ public final class StatedTerms {
 
     private static CurveTerms curve(dev.sunthread.catalog.specification.CurveTerms stated) {
         PowerMethod power = stated.powerOrder() == null || stated.powerPoints() == null
-                ? PowerMethod.THREE_POINT
+                ? PowerMethod.LEAST_SQUARES
                 : new PowerMethod(stated.powerOrder(), stated.powerPoints());
         CurveMethod method = new CurveMethod(
                 power,
@@ -83,11 +85,15 @@ public final class StatedTerms {
     }
 
     private static SafetyTerms safety(dev.sunthread.catalog.specification.SafetyTerms stated) {
+        Limits limits = stated.bounds().limits();
+        AreaRule rule = stated.area();
         return new SafetyTerms(
                 SafetyQuantity.valueOf(stated.quantity().name()),
-                stated.bounds().limits(),
-                stated.applied().doubleValue(),
-                or0(stated.seconds()));
+                rule == null
+                        ? limits
+                        : SafetyTerms.insulation(rule.squareMetres(), rule.upTo(), limits, rule.timesArea()),
+                stated.applied(),
+                Objects.requireNonNullElse(stated.seconds(), BigDecimal.ZERO));
     }
 
     private static double or0(@Nullable BigDecimal stated) {

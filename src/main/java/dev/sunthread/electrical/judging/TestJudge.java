@@ -27,21 +27,19 @@ public class TestJudge implements Judge<SpecificationTerms> {
 
     @Override
     public Map<Long, Judged> judge(Collection<Case> cases, SpecificationTerms stated, Errors errors) {
-        dev.sunthread.electrical.terms.SpecificationTerms terms = StatedTerms.of(stated);
         Map<Long, Tested> tests = raw.of(cases.stream().map(Case::entry).toList());
         Map<Long, Judged> judged = new LinkedHashMap<>();
         cases.forEach(run -> {
             Tested test = tests.getOrDefault(run.entry(), new Tested(List.of(), List.of(), RigError.NONE));
             boolean measured = !test.sweeps().isEmpty() || !test.readings().isEmpty();
-            Tested corrected = new Tested(test.sweeps(), test.readings(), error(errors.of(run)));
-            judged.put(run.entry(), new Judged(judge(terms, corrected), measured));
+            judged.put(run.entry(), new Judged(judge(stated, test, errors.of(run)), measured));
         });
         return judged;
     }
 
-    private static Judgement judge(dev.sunthread.electrical.terms.SpecificationTerms terms, Tested test) {
+    private static Judgement judge(SpecificationTerms stated, Tested test, List<FoundError> errors) {
         try {
-            return terms.judge(test);
+            return StatedTerms.of(stated).judge(new Tested(test.sweeps(), test.readings(), error(errors)));
         } catch (IllegalArgumentException | IllegalStateException | ArithmeticException beyondNumbers) {
             return Judgement.notProven(Phrase.of("judged.specification-no-result"));
         }

@@ -4,36 +4,37 @@ import dev.sunthread.electrical.curve.BypassSteps;
 import dev.sunthread.electrical.diode.DiodeFit;
 import dev.sunthread.electrical.diode.Residual;
 import dev.sunthread.kernel.verdict.Phrase;
-import java.util.function.ToDoubleFunction;
+import dev.sunthread.kernel.verdict.Span;
+import java.util.function.Function;
 
 /** What can be limited of a curve under light. */
 public enum CurveQuantity implements Quantity<CurveTerms.Seen> {
-    SHORT_CIRCUIT_CURRENT("judged.curve.isc", "A", seen -> seen.numbers().shortCircuit()),
-    OPEN_CIRCUIT_VOLTAGE("judged.curve.voc", "V", seen -> seen.numbers().openCircuit()),
-    MAXIMUM_POWER("judged.curve.pmax", "W", seen -> seen.numbers().power().watts()),
-    FILL_FACTOR("judged.curve.ff", "", seen -> seen.numbers().fillFactor()),
-    SHUNT_SLOPE("judged.curve.shunt-slope", "ohm", seen -> seen.numbers().shunt()),
-    SERIES_SLOPE("judged.curve.series-slope", "ohm", seen -> seen.numbers().series()),
+    SHORT_CIRCUIT_CURRENT("judged.curve.isc", "A", seen -> seen.spans().shortCircuit()),
+    OPEN_CIRCUIT_VOLTAGE("judged.curve.voc", "V", seen -> seen.spans().openCircuit()),
+    MAXIMUM_POWER("judged.curve.pmax", "W", seen -> seen.spans().power()),
+    FILL_FACTOR("judged.curve.ff", "", seen -> seen.spans().fillFactor()),
+    SHUNT_SLOPE("judged.curve.shunt-slope", "ohm", seen -> seen.spans().shunt()),
+    SERIES_SLOPE("judged.curve.series-slope", "ohm", seen -> seen.spans().series()),
     /** Steps deeper than 2 % of the short-circuit current. */
     BYPASS_STEPS(
             "judged.curve.steps",
             "",
-            seen -> BypassSteps.of(seen.curve(), seen.numbers().shortCircuit(), 0.02)
-                    .size()),
+            seen -> Span.exactly(BypassSteps.of(seen.curve(), seen.numbers().shortCircuit(), 0.02)
+                    .size())),
     MODEL_SERIES(
             "judged.curve.model-series",
             "ohm",
-            seen -> DiodeFit.of(seen.curve(), Residual.MODEL_CURRENT).diode().series()),
+            seen -> DiodeFit.of(seen.curve(), Residual.MODEL_CURRENT).series()),
     MODEL_SHUNT(
             "judged.curve.model-shunt",
             "ohm",
-            seen -> DiodeFit.of(seen.curve(), Residual.MODEL_CURRENT).diode().shunt());
+            seen -> DiodeFit.of(seen.curve(), Residual.MODEL_CURRENT).shunt());
 
     private final String code;
     private final String unit;
-    private final ToDoubleFunction<CurveTerms.Seen> value;
+    private final Function<CurveTerms.Seen, Span> value;
 
-    CurveQuantity(String code, String unit, ToDoubleFunction<CurveTerms.Seen> value) {
+    CurveQuantity(String code, String unit, Function<CurveTerms.Seen, Span> value) {
         this.code = code;
         this.unit = unit;
         this.value = value;
@@ -50,7 +51,7 @@ public enum CurveQuantity implements Quantity<CurveTerms.Seen> {
     }
 
     @Override
-    public double of(CurveTerms.Seen seen) {
-        return value.applyAsDouble(seen);
+    public Span of(CurveTerms.Seen seen) {
+        return value.apply(seen);
     }
 }

@@ -3,6 +3,8 @@ package dev.sunthread.electrical.terms;
 import dev.sunthread.electrical.curve.Curve;
 import dev.sunthread.electrical.curve.CurveMethod;
 import dev.sunthread.electrical.curve.CurveNumbers;
+import dev.sunthread.electrical.curve.CurveSpans;
+import dev.sunthread.electrical.curve.Possible;
 import dev.sunthread.electrical.translate.Translation;
 import dev.sunthread.kernel.verdict.Criterion;
 import dev.sunthread.kernel.verdict.Digit;
@@ -44,12 +46,14 @@ public record CurveTerms(
     private List<Criterion> judge(Swept swept, RigError error, List<Phrase> remarks) {
         List<Seen> seen = new ArrayList<>();
         for (Curve corrected : error.corrected(Curve.of(swept.volts(), swept.amperes()))) {
-            seen.add(seen(corrected, swept));
+            Seen moved = seen(corrected, swept);
+            Possible.check(moved.curve(), moved.numbers());
+            seen.add(moved);
         }
         remarks.add(how());
         remarks.addAll(seen.get(0).numbers().remarks());
         List<Criterion> criteria = new ArrayList<>();
-        limits.forEach(limited -> criteria.add(limited.quantity().within(limited.limits(), seen)));
+        limits.forEach(limited -> criteria.add(limited.quantity().ofSweep(sweep, limited.limits(), seen)));
         scale(seen.get(0)).ifPresent(criteria::add);
         return criteria;
     }
@@ -68,7 +72,12 @@ public record CurveTerms(
     }
 
     /** A curve under the conditions that limits are stated for, with what it says. */
-    public record Seen(Curve curve, CurveNumbers numbers) {}
+    public record Seen(Curve curve, CurveNumbers numbers) {
+
+        CurveSpans spans() {
+            return new CurveSpans(curve);
+        }
+    }
 
     /** @throws Unusable if nothing can be made of it, or it can't be translated */
     public Seen seen(Swept swept) {
@@ -83,15 +92,18 @@ public record CurveTerms(
         if (swept.conditions() == null) {
             throw new Unusable(Phrase.of("judged.sweep.no-conditions"), Phrase.of("judged.sweep.no-conditions.remedy"));
         }
-        Translation.Measured under =
-                new Translation.Measured(swept.conditions(), raw.shortCircuit(), raw.openCircuit());
-        Curve moved = measured.moved(point -> translation.translate(point, under));
+        Curve moved = new Moved(translation, swept.conditions()).of(measured, raw);
         return new Seen(moved, CurveNumbers.of(moved, method));
     }
 
     /** Says so if the current is so far from its limits that it must be in another unit. */
     private Optional<Criterion> scale(Seen seen) {
-        double current = seen.numbers().shortCircuit();
+        double current;
+        try {
+            current = seen.numbers().shortCircuit();
+        } catch (Unusable unknown) {
+            return Optional.empty();
+        }
         return limits.stream()
                 .filter(limited -> limited.quantity() == CurveQuantity.SHORT_CIRCUIT_CURRENT)
                 .map(Limited::limits)

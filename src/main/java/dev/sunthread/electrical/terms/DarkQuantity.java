@@ -1,20 +1,21 @@
 package dev.sunthread.electrical.terms;
 
-import dev.sunthread.electrical.curve.DarkCurve;
+import dev.sunthread.electrical.curve.DarkSpans;
 import dev.sunthread.kernel.verdict.Phrase;
-import java.util.function.ToDoubleFunction;
+import dev.sunthread.kernel.verdict.Span;
+import java.util.function.Function;
 
 /** What can be limited of a curve without light. */
-public enum DarkQuantity implements Quantity<DarkCurve> {
-    FORWARD_VOLTAGE("judged.dark.forward", "V", DarkCurve::forward),
-    SHUNT_SLOPE("judged.dark.shunt-slope", "ohm", DarkCurve::shunt),
-    SERIES_SLOPE("judged.dark.series-slope", "ohm", DarkCurve::series);
+public enum DarkQuantity implements Quantity<DarkSpans> {
+    FORWARD_VOLTAGE("judged.dark.forward", "V", DarkSpans::forward),
+    SHUNT_SLOPE("judged.dark.shunt-slope", "ohm", DarkSpans::shunt),
+    SERIES_SLOPE("judged.dark.series-slope", "ohm", DarkSpans::series);
 
     private final String code;
     private final String unit;
-    private final ToDoubleFunction<DarkCurve> value;
+    private final Function<DarkSpans, Span> value;
 
-    DarkQuantity(String code, String unit, ToDoubleFunction<DarkCurve> value) {
+    DarkQuantity(String code, String unit, Function<DarkSpans, Span> value) {
         this.code = code;
         this.unit = unit;
         this.value = value;
@@ -31,7 +32,7 @@ public enum DarkQuantity implements Quantity<DarkCurve> {
     }
 
     @Override
-    public double of(DarkCurve curve) {
-        return value.applyAsDouble(curve);
+    public Span of(DarkSpans curve) {
+        return value.apply(curve);
     }
 }

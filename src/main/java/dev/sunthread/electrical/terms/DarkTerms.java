@@ -1,7 +1,7 @@
 package dev.sunthread.electrical.terms;
 
 import dev.sunthread.electrical.curve.Curve;
-import dev.sunthread.electrical.curve.DarkCurve;
+import dev.sunthread.electrical.curve.DarkSpans;
 import dev.sunthread.kernel.verdict.Criterion;
 import dev.sunthread.kernel.verdict.Limits;
 import dev.sunthread.kernel.verdict.Phrase;
@@ -32,11 +32,12 @@ public record DarkTerms(String sweep, double current, int points, List<Limited> 
         try {
             Curve read = Curve.dark(swept.get().volts(), swept.get().amperes());
             remarks.addAll(read.remarks());
-            List<DarkCurve> seen = test.error().corrected(read).stream()
-                    .map(corrected -> DarkCurve.of(corrected, current, points))
+            List<DarkSpans> seen = test.error().corrected(read).stream()
+                    .map(corrected -> new DarkSpans(corrected, current))
                     .toList();
+            seen.forEach(DarkSpans::checkPossible);
             return limits.stream()
-                    .map(limited -> limited.quantity().within(limited.limits(), seen))
+                    .map(limited -> limited.quantity().ofSweep(sweep, limited.limits(), seen))
                     .toList();
         } catch (Unusable unusable) {
             return missing(Phrase.of("judged.sweep.unusable", sweep, unusable.why()));

@@ -1,24 +1,36 @@
 package dev.sunthread.electrical.terms;
 
 import dev.sunthread.kernel.verdict.Phrase;
-import java.util.function.ToDoubleFunction;
+import dev.sunthread.kernel.verdict.Span;
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.function.Function;
 
 /** What can be limited of a test of insulation or of the path to ground. */
 public enum SafetyQuantity implements Quantity<SafetyReading> {
-    INSULATION_RESISTANCE(false, "judged.safety.insulation", "Mohm", reading -> reading.ohms() / 1e6),
-    LEAKAGE(false, "judged.safety.leakage", "uA", reading -> Math.abs(reading.amperes()) * 1e6),
-    GROUND_RESISTANCE(true, "judged.safety.ground", "ohm", SafetyReading::ohms);
+    INSULATION_RESISTANCE(
+            false, "judged.safety.insulation", "Mohm", reading -> ohms(reading).scaleByPowerOfTen(-6)),
+    LEAKAGE(
+            false,
+            "judged.safety.leakage",
+            "uA",
+            reading -> reading.amperes().abs().scaleByPowerOfTen(6)),
+    GROUND_RESISTANCE(true, "judged.safety.ground", "ohm", SafetyQuantity::ohms);
 
     private final boolean ground;
     private final String code;
     private final String unit;
-    private final ToDoubleFunction<SafetyReading> value;
+    private final Function<SafetyReading, BigDecimal> value;
 
-    SafetyQuantity(boolean ground, String code, String unit, ToDoubleFunction<SafetyReading> value) {
+    SafetyQuantity(boolean ground, String code, String unit, Function<SafetyReading, BigDecimal> value) {
         this.ground = ground;
         this.code = code;
         this.unit = unit;
         this.value = value;
+    }
+
+    private static BigDecimal ohms(SafetyReading reading) {
+        return reading.volts().divide(reading.amperes(), MathContext.DECIMAL128).abs();
     }
 
     @Override
@@ -36,13 +48,13 @@ public enum SafetyQuantity implements Quantity<SafetyReading> {
     }
 
     @Override
-    public double of(SafetyReading reading) {
-        return value.applyAsDouble(reading);
+    public Span of(SafetyReading reading) {
+        return Span.exactly(value.apply(reading).doubleValue());
     }
 
     /** What drives the test: volts over insulation, amperes through the path to ground. */
-    double applied(SafetyReading reading) {
-        return Math.abs(ground ? reading.amperes() : reading.volts());
+    BigDecimal applied(SafetyReading reading) {
+        return (ground ? reading.amperes() : reading.volts()).abs();
     }
 
     String appliedUnit() {

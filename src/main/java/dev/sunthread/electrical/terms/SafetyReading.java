@@ -1,14 +1,17 @@
 package dev.sunthread.electrical.terms;
 
+import java.math.BigDecimal;
+
 /**
- * What an insulation or ground tester read: the voltage, the current that flowed, and for how long it was held.
+ * What an insulation or ground tester read: the voltage, the current that flowed, and for how long it was held. Readings are
+ * compared as decimals, as they are written.
  *
  * @param ground whether the path to ground was measured; otherwise the insulation
  */
-public record SafetyReading(boolean ground, double volts, double amperes, double seconds) {
+public record SafetyReading(boolean ground, BigDecimal volts, BigDecimal amperes, BigDecimal seconds) {
 
-    /** Voltage over current, in ohms; infinite without a current. */
-    public double ohms() {
-        return amperes == 0 ? Double.POSITIVE_INFINITY : Math.abs(volts / amperes);
+    /** Whether there is neither voltage nor current to divide: leads that are open, or not measured, read the same. */
+    boolean showsNothing() {
+        return volts.signum() == 0 || amperes.signum() == 0;
     }
 }

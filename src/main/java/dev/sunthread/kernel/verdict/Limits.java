@@ -1,5 +1,6 @@
 package dev.sunthread.kernel.verdict;
 
+import java.math.BigDecimal;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -53,9 +54,16 @@ public record Limits(@Nullable Double least, @Nullable Double most, double guard
     }
 
     private double margin(double low, double high) {
-        double below = least == null ? Double.POSITIVE_INFINITY : low - least;
-        double above = most == null ? Double.POSITIVE_INFINITY : most - high;
+        double below = least == null ? Double.POSITIVE_INFINITY : difference(low, least);
+        double above = most == null ? Double.POSITIVE_INFINITY : difference(most, high);
         return Math.min(below, above);
+    }
+
+    /** As the decimals that people write: 0.3 less 0.1 is 0.2. */
+    private static double difference(double one, double other) {
+        return Double.isInfinite(one) || Double.isInfinite(other)
+                ? one - other
+                : BigDecimal.valueOf(one).subtract(BigDecimal.valueOf(other)).doubleValue();
     }
 
     /** In words, such as "at least 55 min". */

@@ -35,6 +35,11 @@ public record Span(double low, double high) {
         return new Span(low * factor, high * factor);
     }
 
+    /** The lower of two values. */
+    public Span lowest(Span other) {
+        return new Span(Math.min(low, other.low), Math.min(high, other.high));
+    }
+
     /** The higher of two values. */
     public Span highest(Span other) {
         return new Span(Math.max(low, other.low), Math.max(high, other.high));

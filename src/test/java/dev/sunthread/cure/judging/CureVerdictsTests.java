@@ -46,6 +46,16 @@ class CureVerdictsTests {
         assertThat(standing()).containsExactly("PASSED");
     }
 
+    /** Ten minutes in the oven, told with half an hour of readings. */
+    @Test
+    void readingsOutsideTheRunAreAFindingAndDoNotCount() {
+        Map<String, Object> body = new TreeMap<>(RawData.bake("10", "C1", "TC-1", "150", "RCV R1"));
+        body.put("startedAt", String.valueOf(body.get("startedAt")).replace(":30:00", ":50:00"));
+        Acceptance told = workshop.plant().say("cure-run", "10:00", body);
+        assertThat(rules(told)).contains("readings-lie-within-their-run", "cure-keeps-its-recipe");
+        assertThat(standing()).containsExactly("FAILED");
+    }
+
     @Test
     void bakeThatBrokeItsRecipeIsAFinding() {
         assertThat(sentences(bake("10", "C1", "TC-1", "141")))

@@ -41,6 +41,16 @@ class LightTermsTests {
     }
 
     @Test
+    void lightInAGapHasNoUpperBoundAndNoneIsLessThanNone() {
+        SensorReadings silent =
+                SensorReadings.of("RAD-1", Readings.of(new double[] {0, 5, 30}, new double[] {100, 100, 100}));
+        assertThat(Dose.along(silent, 30, 10)).isEqualTo(new Span(500, Double.POSITIVE_INFINITY));
+        SensorReadings dark =
+                SensorReadings.of("RAD-1", Readings.of(new double[] {0, 10, 20}, new double[] {-0.3, -0.3, 100}));
+        assertThat(Dose.along(dark, 20, 10).low()).isGreaterThan(100 * 10 / 2 * 0.99);
+    }
+
+    @Test
     void betweenTwoReadingsOfTheRadiometerTheDoseIsBracketed() {
         Lamp lamp = new Lamp("365 nm", 200.0, STRONG, WEAK);
         assertThat(judge(Limits.atLeast(2700), lamp, null).outcome()).isEqualTo(Outcome.PASSED);

@@ -108,7 +108,7 @@ class ResamplingTests {
     }
 
     private static TemperatureOfRun run(Readings readings) {
-        return new TemperatureOfRun(SensorReadings.of("T", readings), readings.end(), 1e9);
+        return TemperatureOfRun.of(SensorReadings.of("T", readings), readings.end(), 1e9);
     }
 
     private static Offset<Double> close(double value) {

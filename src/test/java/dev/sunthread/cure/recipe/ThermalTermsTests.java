@@ -159,6 +159,86 @@ class ThermalTermsTests {
         assertThat(found.high()).isCloseTo(found.low(), within(1e-12));
     }
 
+    /** Half an hour in the oven, told with two hours of readings: only the half hour counts. */
+    @Test
+    void readingsOutsideTheRunDoNotCount() {
+        SensorReadings twoHours = SensorReadings.of(
+                "TC-1", Readings.of(new double[] {-1800, 0, 1800, 7200}, new double[] {150, 150, 150, 150}));
+        ThermalValue soak = new ThermalValue.Soak(new Span(145, 155), Limits.atLeast(60));
+        RecordingRule recording = new RecordingRule(7_200, 10);
+        Judgement judged = new ThermalTerms(SensorRule.COLDEST_AND_HOTTEST, List.of(soak), recording)
+                .judge(Measured.ofTemperatures(1_800, List.of(twoHours)));
+        assertThat(judged.outcome()).isEqualTo(Outcome.FAILED);
+        assertThat(judged.criteria().get(0).value()).isEqualTo(Span.exactly(30));
+    }
+
+    /** One of two sensors is silent for half an hour of the hold: their mean has the same gap. */
+    @Test
+    void meanThroughTheGapOfOneSensorIsNotProven() {
+        RecordingRule recording = new RecordingRule(1_300, 10);
+        SensorReadings whole = SensorReadings.of(
+                "TC-1", Readings.of(new double[] {0, 1200, 2400, 3600}, new double[] {150, 150, 150, 150}));
+        SensorReadings silent =
+                SensorReadings.of("TC-2", Readings.of(new double[] {0, 1200, 3600}, new double[] {150, 150, 150}));
+        ThermalValue soak = new ThermalValue.Soak(new Span(145, 155), Limits.atLeast(55));
+        Judgement judged = new ThermalTerms(SensorRule.MEAN, List.of(soak), recording).judge(run60(whole, silent));
+        assertThat(judged.outcome()).isEqualTo(Outcome.NOT_PROVEN);
+        assertThat(judged.criteria().get(0).value()).isEqualTo(new Span(20, 60));
+    }
+
+    @Test
+    void gapHasNoUpperBoundOfEquivalentTimeAndDegree() {
+        RecordingRule strict = new RecordingRule(600, 10);
+        ThermalValue equivalent = new ThermalValue.Equivalent(new EquivalentTime(94_900, 150), Limits.atMost(300));
+        ThermalValue degree =
+                new ThermalValue.Degree(new NthOrder(new Arrhenius(0.005 / 60, 0), 1), 0, Limits.atMost(0.99));
+        Judgement judged =
+                new ThermalTerms(SensorRule.HOTTEST, List.of(equivalent, degree), strict).judge(run(bake("TC-1", 0)));
+        assertThat(judged.criteria().get(0).value()).isEqualTo(new Span(0, Double.POSITIVE_INFINITY));
+        assertThat(judged.criteria().get(1).value()).isEqualTo(new Span(0, 1));
+    }
+
+    /** The error may have come within the stretch over which the ramp is taken: 9 K over 60 s. */
+    @Test
+    void driftOfTheSensorCountsInItsRamp() {
+        ThermalValue heating = new ThermalValue.Ramp(false, 60, Limits.atMost(13));
+        SensorReadings drifted = bake("TC-3", 0).withError(new Span(0, 9));
+        Judgement judged = judge(heating, drifted);
+        assertThat(judged.outcome()).isEqualTo(Outcome.NOT_PROVEN);
+        Span ramp = Objects.requireNonNull(judged.criteria().get(0).value());
+        assertThat(ramp.low()).isCloseTo(5 - 9, within(1e-9));
+        assertThat(ramp.high()).isCloseTo(5 + 9, within(1e-9));
+    }
+
+    /** The sensor without a gap shows that the coldest place was too cold, whatever the other did in its gap. */
+    @Test
+    void gapOfOneSensorHidesNoFailureOfAnother() {
+        RecordingRule recording = new RecordingRule(3_000, 10);
+        SensorReadings cold =
+                SensorReadings.of("TC-1", Readings.of(new double[] {0, 1800, 3600}, new double[] {150, 100, 100}));
+        SensorReadings silent = SensorReadings.of("TC-2", Readings.of(new double[] {0, 3600}, new double[] {150, 150}));
+        ThermalValue soak = new ThermalValue.Soak(new Span(145, 155), Limits.atLeast(55));
+        assertThat(new ThermalTerms(SensorRule.COLDEST_AND_HOTTEST, List.of(soak), recording)
+                        .judge(run60(cold, silent))
+                        .outcome())
+                .isEqualTo(Outcome.FAILED);
+    }
+
+    @Test
+    void numbersThatGiveNoResultLeaveTheOtherValuesJudged() {
+        ThermalValue nonsense =
+                new ThermalValue.Degree(new NthOrder(new Arrhenius(1e15, 0), 1), 7, Limits.atLeast(0.9));
+        Judgement judged = judge(List.of(run(bake("TC-1", -9))), nonsense, SOAK);
+        assertThat(judged.outcome()).isEqualTo(Outcome.FAILED);
+        assertThat(judged.criteria().get(0).sentence().english())
+                .isEqualTo("Degree of cure is not known: the numbers that are stated and measured give no result;"
+                        + " demanded is at least 0.9");
+    }
+
+    private static Measured run60(SensorReadings... sensors) {
+        return Measured.ofTemperatures(3_600, List.of(sensors));
+    }
+
     private static Judgement judge(List<Measured> cures, ThermalValue... values) {
         return new ThermalTerms(SensorRule.COLDEST_AND_HOTTEST, List.of(values), RECORDING).judge(cures);
     }

@@ -36,6 +36,16 @@ class CurveNumbersTests {
     }
 
     @Test
+    void leastSquaresOverTheWindowIsThatOfAnotherSolver() {
+        // points of Easwarakhanthan et al. (1986) from 0.3585 to 0.4960 V, fitted by NumPy polyfit
+        MaximumPower fitted = PowerMethod.LEAST_SQUARES.of(RtcFrance.curve());
+        assertThat(fitted.watts()).isCloseTo(0.3108510, within(5e-8));
+        assertThat(fitted.volts()).isCloseTo(0.450905, within(5e-6));
+        Curve reversed = Curve.of(reversed(RtcFrance.volts()), reversed(RtcFrance.amperes()));
+        assertThat(PowerMethod.LEAST_SQUARES.of(reversed).watts()).isCloseTo(fitted.watts(), within(1e-12));
+    }
+
+    @Test
     void slopesAreThoseOfLinesThroughTheEnds() {
         CurveNumbers numbers = CurveNumbers.of(RtcFrance.curve(), CurveMethod.USUAL);
         // points of Easwarakhanthan et al. (1986), recomputed in double precision
@@ -97,15 +107,19 @@ class CurveNumbersTests {
         volts[0] = 0.1;
         volts[1] = 0.15;
         volts[2] = 0.2;
-        assertThatThrownBy(() -> CurveNumbers.of(Curve.of(volts, amperes), CurveMethod.USUAL))
+        CurveNumbers without = CurveNumbers.of(Curve.of(volts, amperes), CurveMethod.USUAL);
+        assertThatThrownBy(without::shortCircuit)
                 .isInstanceOf(Refused.class)
-                .hasMessageContaining("near short circuit");
+                .hasMessageContaining("too far from short circuit");
+        assertThat(without.openCircuit()).isCloseTo(0.58, within(1e-9));
+        assertThat(without.power().watts()).isGreaterThan(0.26);
     }
 
     @Test
     void sweepWithoutOpenCircuitIsRefused() {
         double[] amperes = Arrays.stream(RtcFrance.amperes()).map(i -> i + 1).toArray();
-        assertThatThrownBy(() -> CurveNumbers.of(Curve.of(RtcFrance.volts(), amperes), CurveMethod.USUAL))
+        assertThatThrownBy(() -> CurveNumbers.of(Curve.of(RtcFrance.volts(), amperes), CurveMethod.USUAL)
+                        .openCircuit())
                 .isInstanceOf(Refused.class)
                 .hasMessageContaining("never reaches open circuit");
     }
