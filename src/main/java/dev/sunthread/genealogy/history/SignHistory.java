@@ -108,7 +108,8 @@ public final class SignHistory implements SignRecords {
     @Override
     public List<UnitSigns> thereBy(long instant) {
         return jdbc
-                .sql(SIGNS.formatted("true"))
+                .sql(SIGNS.formatted(Known.named("u")))
+                .param("takenBack", Sql.ids(LineDoubts.takenBack(lines.open())))
                 .param("cutoff", cutoff)
                 .query((row, number) -> signs(row))
                 .list()
