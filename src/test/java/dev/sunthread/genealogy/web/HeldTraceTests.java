@@ -63,7 +63,7 @@ class HeldTraceTests {
                     return call.callRealMethod();
                 })
                 .when(matters)
-                .touching(any(), any(), anyLong());
+                .touching(any(), any(), any(), anyLong());
         pages.perform(get(A_17).header("Prefer", ASYNC)).andExpect(status().isAccepted());
         held.await();
     }
