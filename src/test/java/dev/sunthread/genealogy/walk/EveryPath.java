@@ -32,7 +32,10 @@ public final class EveryPath {
             if (edge.from().equals(end) && mayCross(path, edge)) {
                 List<Edge> longer = new ArrayList<>(path);
                 longer.add(edge);
-                extend(history, longer, edge.to());
+                // what does not count ever, with any class, counts nowhere, however it goes on: its pairs stay
+                if (counts(longer, Certainty.UNPROVEN, Question.EVER)) {
+                    extend(history, longer, edge.to());
+                }
             }
         }
     }
