@@ -47,7 +47,8 @@ public final class SignHistory implements SignRecords {
 
     /**
      * Leaves out those that one installation, which nothing contradicts or ends, had put away before the window. What
-     * is withdrawn counts as contradicting here, so that a few more are looked at.
+     * is withdrawn counts as contradicting here, so that a few more are looked at. Written as NOT EXISTS, the planner, which
+     * takes those for one row, may compare every unit with every one of them.
      */
     private static final String MAYBE_FREE = """
             WITH %s,
@@ -55,7 +56,7 @@ public final class SignHistory implements SignRecords {
               AND i.child_unit IN (SELECT c.id FROM production.unit c WHERE c.item = ANY (:ids)))
             SELECT u.id FROM production.unit u
             CROSS JOIN line
-            WHERE u.item = ANY (:ids) AND NOT EXISTS (SELECT FROM away a WHERE a.child = u.id)
+            WHERE u.item = ANY (:ids) AND u.id NOT IN (SELECT a.child FROM away a)
               AND (u.named_by < line.first_unknown OR %s)
             """.formatted(SurelyKnown.LINE, SurelyKnown.LASTING, Known.named("u"));
 

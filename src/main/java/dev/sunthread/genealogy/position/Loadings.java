@@ -69,16 +69,24 @@ final class Loadings {
                 .filter(use -> use.scanned() != null && !isUntold())
                 .filter(use -> byLot.getOrDefault(use.scanned(), List.of()).stream()
                         .noneMatch(loading -> loading.mayServe(use.at())))
-                .map(use -> shownBy(use, Objects.requireNonNull(use.scanned())))
+                .map(use -> shownBy(use, Objects.requireNonNull(use.scanned()), Long.MIN_VALUE))
                 .distinct();
     }
 
     /** What these uses show, for each of which no lot was scanned and no charge tells one; one load for each stretch. */
-    Map<Loading, Untold> untold(Stream<Use> uses) {
+    Map<Loading, Untold> untold(Stream<Use> uses, Cover cover) {
         return isUntold()
                 ? Map.of()
                 : uses.collect(Collectors.toMap(
-                        use -> shownBy(use, NO_LOT), use -> new Untold(use.item(), use.at()), Untold::with));
+                        use -> shownBy(use, NO_LOT, untoldSince(use, cover)),
+                        use -> new Untold(use.item(), use.at()),
+                        Untold::with));
+    }
+
+    // what records show to be loaded as a step begins was there until then
+    private static long untoldSince(Use use, Cover cover) {
+        Use begin = new Use(Moment.at(use.at().early()), use.item(), use.scanned());
+        return cover.surelyHeld(begin) ? use.at().early() : Long.MIN_VALUE;
     }
 
     private boolean isUntold() {
@@ -109,12 +117,12 @@ final class Loadings {
                 true);
     }
 
-    private Loading shownBy(Use use, TraceRef scanned) {
+    private Loading shownBy(Use use, TraceRef scanned, long since) {
         Charge shown = new Charge(scanned, use.item(), use.at(), 0);
         return new Loading(
                 scanned,
                 use.item(),
-                startOfStretch(changes.lastBefore(shown), shown),
+                Math.max(since, startOfStretch(changes.lastBefore(shown), shown)),
                 Long.MAX_VALUE,
                 Long.MIN_VALUE,
                 mayBeTo(shown),

@@ -64,7 +64,7 @@ public final class PositionTimeline {
                 .map(loading -> dated(loading, cleanPoints, limits))
                 .sorted(Comparator.comparingLong(dated -> dated.loading().mayBeFrom()))
                 .toList();
-        loadings.untold(uses.stream().filter(this::isOpen))
+        loadings.untold(uses.stream().filter(this::isOpen), cover)
                 .forEach((loading, load) -> untold.put(dated(loading, cleanPoints, limits), load));
         this.lastReachSoFar = new long[this.loadings.size()];
         long last = Long.MIN_VALUE;

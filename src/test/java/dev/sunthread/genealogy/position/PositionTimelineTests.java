@@ -52,6 +52,21 @@ class PositionTimelineTests {
     }
 
     @Test
+    void untoldLoadOfAStepThatBeganWithARecordedOneCameAfterThat() {
+        valve.on(A, 0).used(5).off(A, 10).on(B, 12).usedThrough(9, 13);
+        assertThat(valve.untold(5)).isEmpty();
+        assertThat(valve.untold(11)).containsExactly(new Untold(Valve.ADHESIVE, new Moment(9, 13)));
+        assertThat(valve.untold(20)).as("left behind").hasSize(1);
+    }
+
+    @Test
+    void untoldLoadOfAStepThatBeganWithNoneWasThereSinceTheChangeBefore() {
+        valve.on(A, 0).used(3).off(A, 4).on(B, 12).usedThrough(9, 13);
+        assertThat(valve.untold(3)).isEmpty();
+        assertThat(valve.untold(6)).containsExactly(new Untold(Valve.ADHESIVE, new Moment(9, 13)));
+    }
+
+    @Test
     void scanThatSpeaksAgainstTheOneChargeLeavesNothingSure() {
         valve.on(A, 0).scanned(B, 5);
         assertThat(valve.at(7)).isEqualTo(Map.of(A, POSSIBLE, B, POSSIBLE));

@@ -54,6 +54,12 @@ final class Valve {
         return this;
     }
 
+    /** A step that drew from when it began until it ended. */
+    Valve usedThrough(long begin, long end) {
+        uses.add(new Moment(begin, end));
+        return this;
+    }
+
     Valve scanned(TraceRef lot, long at) {
         scans.add(new Use(Moment.at(at), ADHESIVE, lot));
         return this;
@@ -67,6 +73,10 @@ final class Valve {
                 cleanPoints,
                 Stream.concat(unscanned, scans.stream()).toList(),
                 CarryOverLimits.NONE);
+    }
+
+    List<Untold> untold(long at) {
+        return timeline().untold(new Use(Moment.at(at), ADHESIVE, null));
     }
 
     Map<TraceRef, Certainty> at(long at) {
