@@ -11,6 +11,7 @@ import dev.sunthread.kernel.TraceRef;
 import java.util.Collection;
 import java.util.List;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Edges from units to the lots and containers of which no record tells where they came from: material of any unit that
@@ -24,6 +25,7 @@ final class Recoveries {
     private final Gaps gaps;
     private final Signs signs;
     private final SignRecords records;
+    private @Nullable List<UnitSigns> there;
 
     Recoveries(Gaps gaps, Signs signs, SignRecords records) {
         this.gaps = gaps;
@@ -48,9 +50,7 @@ final class Recoveries {
 
     /** Edges into the node from every unit, if it is asked for. */
     Stream<Edge> intoNodes(Collection<TraceRef> nodes) {
-        return nodes.contains(NODE)
-                ? records.thereBy(lastFirstSign()).stream().map(Recoveries::recovered)
-                : Stream.empty();
+        return nodes.contains(NODE) ? there().stream().map(Recoveries::recovered) : Stream.empty();
     }
 
     /** Edges out of the node to every such lot and container, if it is asked for. */
@@ -58,13 +58,23 @@ final class Recoveries {
         return nodes.contains(NODE) ? gaps.ofNoOriginOrLot().stream().map(Recoveries::into) : Stream.empty();
     }
 
-    /** Edges into those of these lots and containers that are such. */
+    /** Edges into those of these lots and containers that are such, if any unit was there before. */
     Stream<Edge> intoMade(Collection<TraceRef> made) {
-        return made.isEmpty()
-                ? Stream.empty()
+        List<Lack> lacking = made.isEmpty()
+                ? List.of()
                 : gaps.ofNoOriginOrLot().stream()
                         .filter(lack -> made.contains(lack.made()))
-                        .map(Recoveries::into);
+                        .toList();
+        return lacking.isEmpty() || there().isEmpty()
+                ? Stream.empty()
+                : lacking.stream().map(Recoveries::into);
+    }
+
+    private List<UnitSigns> there() {
+        if (there == null) {
+            there = records.thereBy(lastFirstSign());
+        }
+        return there;
     }
 
     private long lastFirstSign() {

@@ -56,22 +56,12 @@ final class InstallationEdges {
             if (!removal.at().surelyBefore(installed.at())) {
                 early = Math.min(early, removal.at().early());
             }
-            if (surelyEnds(removal, installed)) {
+            // at one microsecond it may have ended an earlier stay, recorded or not, which this one followed
+            if (installed.at().surelyBefore(removal.at())) {
                 late = Math.min(late, removal.at().late());
             }
         }
         return new Moment(early, late);
-    }
-
-    // at one microsecond an earlier installation may be what the removal ended, and this one may have followed it
-    private boolean surelyEnds(Removal removal, Installation installed) {
-        boolean tied = removal.at().early() == installed.at().late();
-        return installed.at().surelyBefore(removal.at()) || tied && isFirst(installed);
-    }
-
-    private boolean isFirst(Installation installed) {
-        return installations.getOrDefault(new Pair(installed.child(), installed.parent()), List.of()).stream()
-                .noneMatch(other -> other.at().surelyBefore(installed.at()));
     }
 
     private boolean endsNothing(Removal removal) {
@@ -81,7 +71,7 @@ final class InstallationEdges {
 
     private boolean surelyIsTheEndOf(Installation installed, Removal removal) {
         return removal.isOf(installed)
-                && installed.at().late() <= removal.at().early()
+                && installed.at().surelyBefore(removal.at())
                 && removalsFrom(installed).stream().noneMatch(other -> mayLieBetween(installed, other, removal));
     }
 
