@@ -126,6 +126,29 @@ class MakingsTests {
         assertThatThrownBy(() -> makings.make("a", refusing, LONG, "one")).hasMessage("No such lot");
     }
 
+    @Test
+    void beginsAnewWhatFailedOnceNobodyWaitsForItAnyMore() throws InterruptedException {
+        CountDownLatch failing = new CountDownLatch(1);
+        makings.make("a", held, NO_TIME, "one");
+        begun.await();
+        makings.make(
+                "b",
+                watch -> {
+                    failing.countDown();
+                    throw new IllegalStateException("The database is away");
+                },
+                NO_TIME,
+                "one");
+        makings.make("c", watch -> {}, NO_TIME, "one");
+        steps.release(3);
+        failing.await();
+        // made after what failed, which is told to nobody
+        assertThat(makings.make("c", watch -> {}, LONG, "one")).isTrue();
+        time.goesOn(LEASE.plusSeconds(1));
+        assertThat(makings.make("b", watch -> made.addAndGet(10), LONG, "one")).isTrue();
+        assertThat(made).hasValue(11);
+    }
+
     /** A clock that goes on when it is told to. */
     private static final class Time extends Clock {
 
