@@ -5,6 +5,7 @@ import dev.sunthread.genealogy.TraceProgress;
 import dev.sunthread.genealogy.Traces;
 import dev.sunthread.kernel.Busy;
 import dev.sunthread.kernel.Refused;
+import dev.sunthread.ledger.body.Unreadable;
 import dev.sunthread.web.PageAddress;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
@@ -42,6 +43,7 @@ class JoinedController {
             @RequestParam(required = false) @Nullable String format,
             HttpServletResponse response) {
         try {
+            refuse(problems, model);
             if (added.isOfKept() || added.isTyped()) {
                 return "redirect:" + grown(asked, added);
             }
@@ -59,6 +61,14 @@ class JoinedController {
             model.addAttribute("refused", e);
         }
         return "web/compare-joined";
+    }
+
+    private static void refuse(BindingResult problems, Model model) {
+        problems.getFieldErrors().stream().findFirst().ifPresent(error -> {
+            model.addAttribute("asked", JoinedRequest.NONE);
+            throw Unreadable.at(
+                    error.getField(), "can not be \"" + error.getRejectedValue() + "\"", "Correct it or leave it out");
+        });
     }
 
     private static String waiting(TraceProgress making, Model model, PageAddress self, HttpServletResponse response) {
