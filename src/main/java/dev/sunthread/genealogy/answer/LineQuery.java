@@ -79,11 +79,11 @@ public record LineQuery(LineFilter filter, long offset, long most) {
                 switch (filter.sort()) {
                     case LEVEL -> LevelOrder.RANK;
                     case NAME -> "name";
-                    // the words happen to stand in the order of strength
                     case CERTAINTY -> column();
                     case PLACE -> "place";
                 };
-        return first + direction + ", " + LevelOrder.RANK + ", level, name, item, issuer";
+        // the words of classes happen to stand in the order of strength
+        return first + direction + ", " + LevelOrder.RANK + ", level, " + column() + ", name, item, issuer";
     }
 
     public static AnswerLine line(ResultSet row) throws SQLException {

@@ -78,6 +78,7 @@ public class Makings {
     }
 
     private synchronized Making entered(String id, Consumer<Watch> work, String watcher) {
+        dropUnwanted();
         Making making = open.get(id);
         if (making == null) {
             making = queued(id, work);
@@ -87,10 +88,13 @@ public class Makings {
         return making;
     }
 
-    private Making queued(String id, Consumer<Watch> work) {
+    // what failed is told to those who asked for it for the time of their lease, and begun anew for whoever asks later
+    private void dropUnwanted() {
         Instant now = clock.instant();
-        // what failed is told to those who asked for it, for as long as they are waited for
         open.values().removeIf(one -> (one.isDone() || one.stage == Stage.WAITING) && !one.isWanted(now));
+    }
+
+    private Making queued(String id, Consumer<Watch> work) {
         if (open.values().stream().filter(one -> !one.isDone()).count() >= limits.atOnce() + limits.queue()) {
             throw new Busy(
                     "Too many answers are being made at once",

@@ -9,7 +9,6 @@ import dev.sunthread.genealogy.Traces;
 import dev.sunthread.kernel.Recorder;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
-import java.time.Duration;
 import java.time.ZoneId;
 import java.util.Optional;
 import org.springframework.stereotype.Component;
@@ -44,10 +43,13 @@ class TraceTurn {
         TraceQuestion question = asked.question(zone);
         ServletRequestAttributes here = (ServletRequestAttributes) RequestContextHolder.currentRequestAttributes();
         HttpServletRequest request = here.getRequest();
-        // a file has no page that could say how far it is
-        Duration wait = request.getParameter("format") == null ? limits.pageWait() : limits.longestWait();
-        Traced traced = traces.within(question, wait, watcher());
+        boolean file = request.getParameter("format") != null;
+        Traced traced = traces.within(question, file ? limits.longestWait() : limits.pageWait(), watcher());
         TraceProgress making = traced.making();
+        if (making != null && file) {
+            // who saves a file, or reads it by a program, must not get a page in its place
+            throw Traces.notYet();
+        }
         if (making != null) {
             String again =
                     request.getRequestURI() + "?" + new TraceAddress(asked.knownAt(making.cutoff())).parameters(choice);

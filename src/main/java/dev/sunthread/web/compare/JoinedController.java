@@ -1,17 +1,24 @@
 package dev.sunthread.web.compare;
 
 import dev.sunthread.genealogy.AnswerHead;
+import dev.sunthread.genealogy.TraceProgress;
+import dev.sunthread.genealogy.Traces;
+import dev.sunthread.kernel.Busy;
 import dev.sunthread.kernel.Refused;
+import dev.sunthread.ledger.body.Unreadable;
 import dev.sunthread.web.PageAddress;
+import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.RequestParam;
 
 /** Answers of several questions joined: what is in all of them, and what is in one but not in the others. */
 @Controller
@@ -32,18 +39,44 @@ class JoinedController {
             @ModelAttribute("added") AddedQuestion added,
             BindingResult addedProblems,
             Model model,
-            @ModelAttribute(name = "self", binding = false) PageAddress self) {
+            @ModelAttribute(name = "self", binding = false) PageAddress self,
+            @RequestParam(required = false) @Nullable String format,
+            HttpServletResponse response) {
         try {
+            refuse(problems, model);
             if (added.isOfKept() || added.isTyped()) {
                 return "redirect:" + grown(asked, added);
             }
             if (asked.isAsked() && !problems.hasErrors()) {
+                // a file has no page that could say how far it is
+                Optional<TraceProgress> making = format == null ? joining.making(asked) : Optional.empty();
+                if (making.isPresent()) {
+                    return waiting(making.get(), model, self, response);
+                }
                 join(asked, model, self);
             }
+        } catch (Busy e) {
+            throw e;
         } catch (Refused e) {
             model.addAttribute("refused", e);
         }
         return "web/compare-joined";
+    }
+
+    private static void refuse(BindingResult problems, Model model) {
+        problems.getFieldErrors().stream().findFirst().ifPresent(error -> {
+            model.addAttribute("asked", JoinedRequest.NONE);
+            throw Unreadable.at(
+                    error.getField(), "can not be \"" + error.getRejectedValue() + "\"", "Correct it or leave it out");
+        });
+    }
+
+    private static String waiting(TraceProgress making, Model model, PageAddress self, HttpServletResponse response) {
+        String again = self.with("cutoff", making.cutoff()).toString();
+        model.addAttribute("making", making);
+        model.addAttribute("again", again);
+        response.setHeader("Refresh", Traces.COME_AGAIN.toSeconds() + "; url=" + again);
+        return "web/compare-making";
     }
 
     private void join(JoinedRequest asked, Model model, PageAddress self) {

@@ -30,6 +30,8 @@ public record JoinedRequest(
         @Parameter(description = "The page, from 1") @Nullable
         Integer page) {
 
+    static final JoinedRequest NONE = new JoinedRequest(null, null, null, null, null, null);
+
     /** How answers are joined. */
     public enum Join {
         /** In every answer: with the weakest of its classes. */

@@ -3,16 +3,22 @@ package dev.sunthread.web.compare;
 import static dev.sunthread.kernel.Table.column;
 
 import dev.sunthread.genealogy.AnswerHead;
+import dev.sunthread.genealogy.TraceLimits;
+import dev.sunthread.genealogy.TraceProgress;
 import dev.sunthread.genealogy.TraceQuestion;
+import dev.sunthread.genealogy.Traced;
 import dev.sunthread.genealogy.Traces;
+import dev.sunthread.kernel.Recorder;
 import dev.sunthread.kernel.Table;
 import dev.sunthread.web.Paged;
 import dev.sunthread.web.compare.JoinedAnswer.Line;
 import dev.sunthread.web.compare.JoinedAnswer.Part;
 import dev.sunthread.web.compare.JoinedAnswer.Side;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
@@ -24,11 +30,15 @@ class Joining {
     private static final int A_PAGE = 50;
 
     private final Traces traces;
+    private final TraceLimits limits;
+    private final Recorder recorder;
     private final AnswerDifferences kept;
     private final JoinedAnswers answers;
 
-    Joining(Traces traces, AnswerDifferences kept, JoinedAnswers answers) {
+    Joining(Traces traces, TraceLimits limits, Recorder recorder, AnswerDifferences kept, JoinedAnswers answers) {
         this.traces = traces;
+        this.limits = limits;
+        this.recorder = recorder;
         this.kept = kept;
         this.answers = answers;
     }
@@ -45,6 +55,27 @@ class Joining {
             heads.add(head);
         }
         return heads;
+    }
+
+    /** How far the first is that a page does not wait for; nothing once all are made. The others are begun meanwhile. */
+    Optional<TraceProgress> making(JoinedRequest asked) {
+        TraceProgress first = null;
+        Long cutoff = asked.cutoff();
+        for (TraceQuestion one : JoinedQuestions.read(String.valueOf(asked.of()))) {
+            Traced traced = traces.within(
+                    new TraceQuestion(one.way(), one.root(), cutoff, null, one.wider()),
+                    first == null ? limits.pageWait() : Duration.ZERO,
+                    "page of " + recorder.mark());
+            AnswerHead made = traced.answer();
+            TraceProgress making = traced.making();
+            if (making != null) {
+                first = first == null ? making : first;
+                cutoff = making.cutoff();
+            } else if (made != null) {
+                cutoff = made.question().cutoff();
+            }
+        }
+        return Optional.ofNullable(first);
     }
 
     /** What they say together. */

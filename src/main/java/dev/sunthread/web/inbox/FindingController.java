@@ -4,6 +4,7 @@ import static dev.sunthread.kernel.Table.column;
 
 import dev.sunthread.access.Needs;
 import dev.sunthread.access.Right;
+import dev.sunthread.genealogy.Traces;
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.kernel.Table;
 import dev.sunthread.ledger.Sealer;
@@ -28,15 +29,21 @@ class FindingController {
     private final Sealer sealer;
     private final FindingPages pages;
     private final Settlements settlements;
+    private final Traces traces;
 
-    FindingController(Sealer sealer, FindingPages pages, Settlements settlements) {
+    FindingController(Sealer sealer, FindingPages pages, Settlements settlements, Traces traces) {
         this.sealer = sealer;
         this.pages = pages;
         this.settlements = settlements;
+        this.traces = traces;
     }
 
     @GetMapping("/findings")
     String findings(FindingChoice choice, Model model) {
+        if (choice.answer() != null) {
+            // an answer that is kept no longer names no findings, which is not the same as none
+            traces.head(choice.answer());
+        }
         show(choice, model);
         return "web/findings";
     }

@@ -2,6 +2,7 @@ package dev.sunthread.web.inbox;
 
 import dev.sunthread.access.Needs;
 import dev.sunthread.access.Right;
+import dev.sunthread.genealogy.Traces;
 import dev.sunthread.inbox.Lines;
 import dev.sunthread.inbox.OpenLine;
 import dev.sunthread.kernel.Refused;
@@ -32,13 +33,16 @@ class InboxController {
     private final LineLists lists;
     private final Mending mending;
     private final Settlements settlements;
+    private final Traces traces;
 
-    InboxController(Sealer sealer, Lines lines, LineLists lists, Mending mending, Settlements settlements) {
+    InboxController(
+            Sealer sealer, Lines lines, LineLists lists, Mending mending, Settlements settlements, Traces traces) {
         this.sealer = sealer;
         this.lines = lines;
         this.lists = lists;
         this.mending = mending;
         this.settlements = settlements;
+        this.traces = traces;
     }
 
     @GetMapping("/inbox")
@@ -46,6 +50,10 @@ class InboxController {
             @RequestParam(required = false) @Nullable String answer,
             @RequestParam(required = false) @Nullable Integer page,
             Model model) {
+        if (answer != null) {
+            // an answer that is kept no longer names no lines, which is not the same as none
+            traces.head(answer);
+        }
         long cutoff = sealer.seal();
         model.addAttribute("cutoff", cutoff);
         model.addAttribute("answer", answer);

@@ -12,7 +12,6 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
-import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.atomic.AtomicInteger;
@@ -75,12 +74,13 @@ class MakingsTests {
     }
 
     @Test
-    void makesOneAnswerForAllWhoAskTheSame() throws Exception {
+    void makesOneAnswerForAllWhoAskTheSame() throws InterruptedException {
         makings.make("a", held, NO_TIME, "one");
         begun.await();
-        CompletableFuture<Boolean> other = CompletableFuture.supplyAsync(() -> makings.make("a", held, LONG, "two"));
-        steps.release(3);
-        assertThat(other.get()).isTrue();
+        assertThat(makings.make("a", held, NO_TIME, "two")).isFalse();
+        steps.release(6);
+        // its turn comes once all before it are made
+        assertThat(makings.make("b", watch -> {}, LONG, "one")).isTrue();
         assertThat(made).hasValue(1);
     }
 
@@ -124,6 +124,29 @@ class MakingsTests {
         };
         assertThatThrownBy(() -> makings.make("a", refusing, LONG, "one")).hasMessage("No such lot");
         assertThatThrownBy(() -> makings.make("a", refusing, LONG, "one")).hasMessage("No such lot");
+    }
+
+    @Test
+    void beginsAnewWhatFailedOnceNobodyWaitsForItAnyMore() throws InterruptedException {
+        CountDownLatch failing = new CountDownLatch(1);
+        makings.make("a", held, NO_TIME, "one");
+        begun.await();
+        makings.make(
+                "b",
+                watch -> {
+                    failing.countDown();
+                    throw new IllegalStateException("The database is away");
+                },
+                NO_TIME,
+                "one");
+        makings.make("c", watch -> {}, NO_TIME, "one");
+        steps.release(3);
+        failing.await();
+        // made after what failed, which is told to nobody
+        assertThat(makings.make("c", watch -> {}, LONG, "one")).isTrue();
+        time.goesOn(LEASE.plusSeconds(1));
+        assertThat(makings.make("b", watch -> made.addAndGet(10), LONG, "one")).isTrue();
+        assertThat(made).hasValue(11);
     }
 
     /** A clock that goes on when it is told to. */

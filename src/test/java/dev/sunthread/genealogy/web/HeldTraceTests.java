@@ -109,6 +109,15 @@ class HeldTraceTests {
     }
 
     @Test
+    void joinedAnswersAreWaitedForAsOneIs() throws Exception {
+        pages.perform(get("/compare/joined").queryParam("of", "[{\"lot\": \"A-17\"}, {\"lot\": \"A-18\"}]"))
+                .andExpect(status().isOk())
+                .andExpect(header().string("Refresh", containsString("url=/compare/joined?")))
+                .andExpect(header().string("Refresh", containsString("cutoff=")))
+                .andExpect(content().string(containsString("The answer is being made")));
+    }
+
+    @Test
     void aSecondWaitsInTheQueueAndAThirdIsRefused() throws Exception {
         pages.perform(get("/api/v1/traces?lot=A-18").header("Prefer", ASYNC))
                 .andExpect(status().isAccepted())

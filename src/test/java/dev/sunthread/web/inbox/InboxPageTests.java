@@ -69,6 +69,19 @@ class InboxPageTests {
     }
 
     @Test
+    void saysThatAnAnswerIsKeptNoLonger() throws Exception {
+        for (String list : List.of("/findings", "/inbox")) {
+            pages.perform(get(list).param("answer", "forgotten"))
+                    .andExpect(status().is4xxClientError())
+                    .andExpect(content().string(containsString("This answer is kept no longer")));
+            pages.perform(get(list).param("answer", "forgotten").header("Accept-Language", "de"))
+                    .andExpect(content().string(not(containsString("kept no longer"))));
+            pages.perform(get(list).param("answer", "forgotten").param("format", "csv"))
+                    .andExpect(status().is4xxClientError());
+        }
+    }
+
+    @Test
     void showsTheFileTheLineAndWhatIsWrong() throws Exception {
         pages.perform(get("/inbox"))
                 .andExpect(content().string(containsString("shift.ndjson")))
