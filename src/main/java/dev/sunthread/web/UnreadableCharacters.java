@@ -6,6 +6,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.util.Arrays;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Component;
 import org.springframework.web.filter.OncePerRequestFilter;
@@ -17,7 +18,8 @@ import org.springframework.web.filter.OncePerRequestFilter;
 @Component
 class UnreadableCharacters extends OncePerRequestFilter {
 
-    private static final String SCANS = "/work";
+    /** What a scanner may send as it is: taken at a station, and looked for. */
+    private static final Set<String> SCANS = Set.of("/work", "/work/unread", "/search");
 
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
@@ -38,8 +40,6 @@ class UnreadableCharacters extends OncePerRequestFilter {
     @Override
     protected boolean shouldNotFilter(HttpServletRequest request) {
         String type = request.getContentType();
-        return request.getRequestURI().equals(SCANS)
-                || request.getRequestURI().startsWith(SCANS + "/unread")
-                || type != null && type.startsWith("multipart/");
+        return SCANS.contains(request.getRequestURI()) || type != null && type.startsWith("multipart/");
     }
 }
