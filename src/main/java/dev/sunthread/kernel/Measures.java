@@ -36,8 +36,8 @@ public final class Measures {
 
     private static void prefixed(Map<String, Unit> units, String dimension, String unit) {
         Map.of("k", 3, "", 0, "d", -1, "c", -2, "m", -3, "u", -6, "\u00b5", -6, "\u03bc", -6, "n", -9)
-                .forEach((prefix, power) -> units.put(
-                        prefix + unit, new Unit(dimension, BigDecimal.ONE.scaleByPowerOfTen(power))));
+                .forEach((prefix, power) ->
+                        units.put(prefix + unit, new Unit(dimension, BigDecimal.ONE.scaleByPowerOfTen(power))));
     }
 
     /** Whether a quantity in one unit can be told in the other. */

@@ -127,7 +127,11 @@ public class Door {
         B body = Shape.of(kind.body()).read(envelope.body(), "body");
         return entries.open(envelope, recorded)
                 .map(entry -> new EntryAccepted(
-                        entry, record(kind, new Fact<>(entry, envelope.head(), envelope.occurredAt(), body, manner), recorded.at())));
+                        entry,
+                        record(
+                                kind,
+                                new Fact<>(entry, envelope.head(), envelope.occurredAt(), body, manner),
+                                recorded.at())));
     }
 
     private <B> List<RaisedFinding> record(Kind<B> kind, Fact<B> fact, OffsetDateTime recordedAt) {

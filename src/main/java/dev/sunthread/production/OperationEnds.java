@@ -47,8 +47,7 @@ class OperationEnds {
     }
 
     /** Says that an operation on these units is being recorded. */
-    void add(
-            long entry, String operation, Collection<Long> units, OffsetDateTime startedAt, OffsetDateTime endedAt) {
+    void add(long entry, String operation, Collection<Long> units, OffsetDateTime startedAt, OffsetDateTime endedAt) {
         Done done = new Done(
                 entry,
                 operation,
@@ -85,7 +84,10 @@ class OperationEnds {
     /** When an operation last began on each of these units by a time. */
     Map<Long, OffsetDateTime> begun(String operation, Collection<Long> units, OffsetDateTime at) {
         Map<Long, OffsetDateTime> begun = new HashMap<>();
-        done(units, done -> done.operation().equals(operation) && !done.startedAt().isAfter(at))
+        done(
+                        units,
+                        done -> done.operation().equals(operation)
+                                && !done.startedAt().isAfter(at))
                 .forEach((unit, steps) -> steps.forEach(done -> begun.merge(unit, done.startedAt(), LATER)));
         return begun;
     }

@@ -31,11 +31,7 @@ class Prerequisites {
 
     /** @throws IllegalStateException if nothing knows of a way of demand, which would pass unseen */
     Prerequisites(
-            List<Prerequisite> prerequisites,
-            List<Waiver> waivers,
-            OperationEnds ends,
-            Demands demands,
-            Items items) {
+            List<Prerequisite> prerequisites, List<Waiver> waivers, OperationEnds ends, Demands demands, Items items) {
         prerequisites.forEach(prerequisite -> byWay.put(prerequisite.way(), prerequisite));
         if (byWay.size() < Demand.Way.values().length) {
             throw new IllegalStateException("only " + byWay.keySet() + " of what routes demand can be looked up");
@@ -108,8 +104,8 @@ class Prerequisites {
         boolean cure = demand.way() == Demand.Way.CURE;
         Optional<String> shortfall = since(demand, List.of(unit), fact.occurredAt()).entrySet().stream()
                 .findFirst()
-                .flatMap(one -> Objects.requireNonNull(byWay.get(demand.way()))
-                        .shortfall(demand, one, fact.occurredAt()));
+                .flatMap(one ->
+                        Objects.requireNonNull(byWay.get(demand.way())).shortfall(demand, one, fact.occurredAt()));
         fact.breaks(
                 cure
                         ? "demanded-cure-is-done-before-the-next-operation"

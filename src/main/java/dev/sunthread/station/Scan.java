@@ -14,7 +14,12 @@ import org.jspecify.annotations.Nullable;
  * @param kept whether it comes late, so that it tells what was done already
  * @param place where it stands in the order of its page; absent where no page counts
  */
-public record Scan(String id, String text, OffsetDateTime at, boolean kept, @Nullable Place place) {
+public record Scan(
+        String id,
+        String text,
+        OffsetDateTime at,
+        boolean kept,
+        @Nullable Place place) {
 
     /** The number of a scan among those of one page; a later scan has a higher one. */
     public record Place(UUID page, long sequence) {}

@@ -145,9 +145,9 @@ final class MemorySigns implements SignRecords, Starts {
                 .collect(Collectors.toSet());
         return byALine && !births.isEmpty()
                 || births.size() > 1
-                && (stations.size() > 1
-                        || stations.contains("null")
-                        || instants.getMax() - instants.getMin() > MOMENT);
+                        && (stations.size() > 1
+                                || stations.contains("null")
+                                || instants.getMax() - instants.getMin() > MOMENT);
     }
 
     /** Since when a unit counts as a suspect: from its first birth; all else since ever. */

@@ -81,13 +81,19 @@ class DoorTests {
         OffsetDateTime farAhead = Plant.at("08:00").plusYears(70);
         Map<String, Object> birth = Map.of("units", List.of(unit("RCV", "1")));
         EnvelopeHead head = new EnvelopeHead("far", "birth", 1, farAhead, "op-2", "test");
-        Envelope far =
-                Envelope.of(head, plant.envelope("birth", "08:00", birth).body());
+        Envelope far = Envelope.of(head, plant.envelope("birth", "08:00", birth).body());
         assertThat(door.accept(far, Manner.TOLD).findings())
                 .extracting(RaisedFinding::rule)
                 .containsExactly("happening-is-not-in-the-future");
-        Map<String, Object> corrected =
-                Map.of("entry", "far", "why", "wrong year", "occurredAt", farAhead.plusDays(1).toString(), "body", birth);
+        Map<String, Object> corrected = Map.of(
+                "entry",
+                "far",
+                "why",
+                "wrong year",
+                "occurredAt",
+                farAhead.plusDays(1).toString(),
+                "body",
+                birth);
         assertThat(plant.say("correction", "08:10", corrected).findings())
                 .extracting(RaisedFinding::rule)
                 .contains("happening-is-not-in-the-future");

@@ -150,7 +150,9 @@ class FaultyServerTests {
             device.type("R0001").type("POISON").type("C-1");
             until(device, () -> count("SELECT count(*) FROM production.step WHERE operation = 'bond'") == 1);
             isAway(device, false);
-            assertThat(jdbc.sql("SELECT text FROM inbox.line").query(String.class).list())
+            assertThat(jdbc.sql("SELECT text FROM inbox.line")
+                            .query(String.class)
+                            .list())
                     .containsExactly("POISON");
         }
     }

@@ -91,8 +91,8 @@ class HostileTextTests {
         for (String text : TEXTS) {
             String written = JsonMapper.shared().writeValueAsString(text);
             List.of("do", "told")
-                    .forEach(how -> tell("/api/v1/envelopes/" + how, envelope(written))
-                            .ifPresent(faults::add));
+                    .forEach(how ->
+                            tell("/api/v1/envelopes/" + how, envelope(written)).ifPresent(faults::add));
             tell("/api/v1/journal/import?file=a.ndjson", envelope(written)).ifPresent(faults::add);
             tell("/api/v1/scans", "[{\"id\": \"s-1\", \"text\": " + written + ", \"kept\": true}]")
                     .ifPresent(faults::add);
@@ -110,8 +110,7 @@ class HostileTextTests {
     private Optional<String> tell(String address, String body) {
         return send(
                 post(address)
-                        .contentType(
-                                address.contains("import") ? MediaType.TEXT_PLAIN : MediaType.APPLICATION_JSON)
+                        .contentType(address.contains("import") ? MediaType.TEXT_PLAIN : MediaType.APPLICATION_JSON)
                         .content(body),
                 address,
                 Map.of("", body));

@@ -14,7 +14,8 @@ final class Fold {
     /** In volts; nought where the next point shows that the moved curve does not turn before it. */
     static double volts(Curve curve, int i, UnaryOperator<Point> move) {
         Point here = move.apply(point(curve, i));
-        boolean turnsLater = i + 1 < curve.size() && move.apply(point(curve, i + 1)).volts() > here.volts();
+        boolean turnsLater =
+                i + 1 < curve.size() && move.apply(point(curve, i + 1)).volts() > here.volts();
         double level = withoutCurrent(curve.volts(i), move);
         if (turnsLater || !(level > curve.amperes(i))) {
             return 0;

@@ -38,8 +38,7 @@ final class NamesInLines implements LineNames {
             SELECT s.code, s.id, p.code, p.id FROM catalog.position p JOIN catalog.station s ON s.id = p.station WHERE %s
             """.formatted(Known.named("p"));
 
-    private static final String ENTRY =
-            """
+    private static final String ENTRY = """
             SELECT e.number, coalesce(c.kind, e.kind), CASE WHEN c.entry IS NULL THEN e.occurred_at END FROM ledger.entry e
             LEFT JOIN ledger.correction c ON c.entry = e.number WHERE e.id = :id AND %s
             """.formatted(sealed("e.number"));

@@ -41,8 +41,7 @@ class StatedConditionsTests {
         Translation translation = stated(Procedure.ONE_OF_2009_AND_2021, "900", null, "20", "45");
         assertThat(translation.to()).isEqualTo(new Conditions(900, 65));
         // by hand: 4 A (900 / 1000) + 0.002 A/K 40 K = 3.68 A; 2.5 V + 0.01 ohm 0.32 A - 0.004 V/K 40 K
-        Point moved = translation.translate(
-                new Point(2.5, 4), new Translation.Measured(Conditions.STANDARD, 4, 3));
+        Point moved = translation.translate(new Point(2.5, 4), new Translation.Measured(Conditions.STANDARD, 4, 3));
         assertThat(moved.amperes()).isCloseTo(3.68, within(1e-12));
         assertThat(moved.volts()).isCloseTo(2.5 + 0.01 * 0.32 - 0.16, within(1e-12));
     }
