@@ -70,7 +70,7 @@ public class Sealer {
     }
 
     // a statement sees what is committed when it begins, so the lock is a statement before
-    private void sealLocked() {
+    void sealLocked() {
         jdbc.sql("SELECT pg_advisory_xact_lock(?)").param(LOCK).query().listOfRows();
         jdbc.sql(SEAL).update();
     }

@@ -161,7 +161,7 @@ class KnownThenTests {
         try {
             return ask.apply(cutoff);
         } catch (Refused refused) {
-            return refused.getMessage();
+            return String.valueOf(refused.getMessage());
         }
     }
 }

@@ -7,6 +7,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** What was at which position, and goes into which place, as it was said. */
 final class MemoryPlaces {
@@ -57,12 +58,12 @@ final class MemoryPlaces {
                 .of("step")
                 .forEach(step -> Remembered.list(step, "uses").stream()
                         .filter(use -> places.contains(place(step.text("station"), use.get("position"))))
-                        .map(use -> item(use.get("item")))
+                        .map(use -> item(Objects.requireNonNull(use.get("item"))))
                         .forEach(found::add));
         return found;
     }
 
-    private Stream<Long> fitting(Object parent, Object position) {
+    private Stream<Long> fitting(@Nullable Object parent, @Nullable Object position) {
         return remembered
                 .of("structure")
                 .filter(one -> one.text("item").equals(parent))
@@ -76,7 +77,7 @@ final class MemoryPlaces {
         return remembered.numbers().item((String) number);
     }
 
-    private static Object place(Object station, Object position) {
+    private static Object place(Object station, @Nullable Object position) {
         return List.of(station, String.valueOf(position));
     }
 }

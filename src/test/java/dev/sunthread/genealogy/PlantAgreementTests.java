@@ -3,11 +3,14 @@ package dev.sunthread.genealogy;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import dev.sunthread.genealogy.AnswersByHand.Classes;
+import dev.sunthread.genealogy.answer.Answering;
 import dev.sunthread.genealogy.edge.HistoryEdges;
 import dev.sunthread.genealogy.history.HistoryRecords;
 import dev.sunthread.journal.StateCheck;
+import dev.sunthread.genealogy.making.Watch;
 import dev.sunthread.ledger.Door;
 import dev.sunthread.ledger.Manner;
+import dev.sunthread.ledger.SealedInside;
 import dev.sunthread.ledger.Sealer;
 import dev.sunthread.testing.Plant;
 import dev.sunthread.testing.SunthreadTest;
@@ -43,7 +46,7 @@ class PlantAgreementTests {
     Sealer sealer;
 
     @Autowired
-    Traces traces;
+    Answering answering;
 
     @Autowired
     StateCheck state;
@@ -103,7 +106,7 @@ class PlantAgreementTests {
 
     private TracedPlant told(String name, List<Said> said) {
         said.forEach(one -> door.accept(one.envelope(), Manner.TOLD));
-        sealer.seal();
+        SealedInside.last(sealer);
         return new TracedPlant(name, said, jdbc);
     }
 
@@ -146,8 +149,9 @@ class PlantAgreementTests {
         Map<String, Map<String, Classes>> answers = new TreeMap<>();
         for (Root root : plant.roots()) {
             Map<String, Classes> lines = new TreeMap<>();
-            new Asked(traces)
-                    .ask(new TraceQuestion(TracedPlant.way(root), root, null, at))
+            // an answer that is made apart does not see what the test's transaction recorded
+            answering
+                    .answer(new TraceQuestion(TracedPlant.way(root), root, sealer.last(), at), Watch.NONE)
                     .lines()
                     .forEach(line -> lines.put(
                             line.name().substring(plant.name().length()),

@@ -11,6 +11,7 @@ import dev.sunthread.genealogy.walk.Reason;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Door;
 import dev.sunthread.ledger.Manner;
+import dev.sunthread.ledger.SealedInside;
 import dev.sunthread.ledger.Sealer;
 import dev.sunthread.simulator.SimulatedPlant;
 import dev.sunthread.simulator.told.Rates;
@@ -161,7 +162,7 @@ class StoredSimulationTests {
 
     private void tell(List<Said> said) {
         said.forEach(one -> door.accept(one.envelope(), Manner.TOLD));
-        sealer.seal();
+        SealedInside.last(sealer);
     }
 
     // what one plant lacks may come from any lot in the database, so each is alone in it

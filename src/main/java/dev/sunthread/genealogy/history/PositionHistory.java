@@ -17,6 +17,8 @@ import java.sql.SQLException;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.RowMapper;
@@ -156,8 +158,9 @@ final class PositionHistory {
         return jdbc.sql(ITEM)
                 .param("lot", lot.id())
                 .param("cutoff", cutoff)
-                .query((row, number) -> Sql.optional(row, 1))
+                .query((row, number) -> Optional.ofNullable(Sql.optional(row, 1)))
                 .optional()
+                .flatMap(Function.identity())
                 .orElse(null);
     }
 

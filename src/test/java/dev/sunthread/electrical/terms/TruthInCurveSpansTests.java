@@ -16,6 +16,7 @@ import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -68,7 +69,8 @@ class TruthInCurveSpansTests {
                 Span told = criteria.get(q).value();
                 if (told != null) {
                     judged++;
-                    contains(told, values.get(QUANTITIES.get(q)), QUANTITIES.get(q) + " of " + kind + " " + i);
+                    CurveQuantity quantity = QUANTITIES.get(q);
+                    contains(told, Objects.requireNonNull(values.get(quantity)), quantity + " of " + kind + " " + i);
                     close += q < 4 && told.high() - told.low() < 0.1 * told.high() ? 1 : 0;
                 }
             }
