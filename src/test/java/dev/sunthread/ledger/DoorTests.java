@@ -78,7 +78,7 @@ class DoorTests {
 
     @Test
     void findsWhatIsToldToHappenInTheFutureAlsoByACorrection() {
-        OffsetDateTime farAhead = Plant.at("08:00").plusYears(70);
+        OffsetDateTime farAhead = Plant.at("08:00").plusYears(70).plusSeconds(1);
         Map<String, Object> birth = Map.of("units", List.of(unit("RCV", "1")));
         EnvelopeHead head = new EnvelopeHead("far", "birth", 1, farAhead, "op-2", "test");
         Envelope far = Envelope.of(head, plant.envelope("birth", "08:00", birth).body());
