@@ -6,6 +6,11 @@ import dev.sunthread.ledger.Kind;
 interface Definition<B> extends Kind<B> {
 
     @Override
+    default boolean takesEffectLater() {
+        return true;
+    }
+
+    @Override
     default boolean withdrawable() {
         return false;
     }

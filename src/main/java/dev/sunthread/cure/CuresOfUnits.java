@@ -25,13 +25,13 @@ class CuresOfUnits {
     private static final String REACHED = Assemblies.WITH_AROUND_AND_CARRIED
             + """
             , reached AS MATERIALIZED (
-              SELECT DISTINCT ON (unit, entry) unit, entry, run, ended_at, position FROM (
-                SELECT x.unit, r.entry, r.run, r.ended_at, m.position, x.other = x.unit AS itself FROM around x
+              SELECT DISTINCT ON (unit, entry) unit, entry, run, started_at, ended_at, position FROM (
+                SELECT x.unit, r.entry, r.run, r.started_at, r.ended_at, m.position, x.other = x.unit AS itself FROM around x
                 CROSS JOIN LATERAL (
                   SELECT m.entry, m.position FROM cure.run_unit m WHERE m.unit = x.other OFFSET 0) m
                 CROSS JOIN LATERAL (SELECT r.* FROM cure.run_record r WHERE r.entry = m.entry OFFSET 0) r WHERE %1$s
                 UNION ALL
-                SELECT x.unit, r.entry, r.run, r.ended_at, m.position, false FROM carried x
+                SELECT x.unit, r.entry, r.run, r.started_at, r.ended_at, m.position, false FROM carried x
                 CROSS JOIN LATERAL (
                   SELECT m.entry, m.position FROM cure.run_carrier m WHERE m.carrier = x.carrier OFFSET 0) m
                 CROSS JOIN LATERAL (SELECT r.* FROM cure.run_record r WHERE r.entry = m.entry OFFSET 0) r WHERE %1$s) ways
@@ -42,7 +42,7 @@ class CuresOfUnits {
               FROM (SELECT DISTINCT entry, run FROM reached) d JOIN cure.run n ON n.id = d.run
               LEFT JOIN LATERAL (
                 SELECT s.outcome, s.said, s.kept FROM cure.standing s WHERE s.entry = d.entry OFFSET 0) s ON true)
-            SELECT c.unit, c.entry, r.run, c.position, r.outcome, r.said, r.kept FROM reached c JOIN runs r USING (entry)
+            SELECT c.unit, c.entry, r.run, c.started_at, c.position, r.outcome, r.said, r.kept FROM reached c JOIN runs r USING (entry)
             ORDER BY c.ended_at, c.entry
             """.formatted(RUN + " AND x.during && tstzrange(r.started_at, r.ended_at, '[]')");
 
@@ -63,6 +63,7 @@ class CuresOfUnits {
             long unit,
             long entry,
             String run,
+            OffsetDateTime startedAt,
             @Nullable String position,
             @Nullable String outcome,
             @Nullable String said,
@@ -75,6 +76,14 @@ class CuresOfUnits {
         BondCure asBondCure() {
             return new BondCure(entry, position);
         }
+    }
+
+    /** The runs that reached each unit by a time and began not before another, the earliest first. */
+    Map<Long, List<Reached>> since(long recipe, Map<Long, OffsetDateTime> units, OffsetDateTime at) {
+        return of(recipe, units.keySet(), at).values().stream()
+                .flatMap(List::stream)
+                .filter(run -> !run.startedAt().isBefore(units.getOrDefault(run.unit(), OffsetDateTime.MIN)))
+                .collect(Collectors.groupingBy(Reached::unit));
     }
 
     /** Every run that reached one of the units by a time, or ever, the earliest first. */

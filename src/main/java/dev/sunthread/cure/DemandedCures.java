@@ -7,7 +7,6 @@ import dev.sunthread.kernel.verdict.Judgement;
 import dev.sunthread.kernel.verdict.Outcome;
 import dev.sunthread.production.Prerequisite;
 import java.time.OffsetDateTime;
-import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,7 +15,8 @@ import java.util.stream.Collectors;
 import org.springframework.stereotype.Component;
 
 /**
- * A demanded cure is met by a run of its recipe that reached the unit. Where the revision in force states limits, a run
+ * A demanded cure is met by a run of its recipe that reached the unit and began once the step that demands it had, the
+ * last one if it was done again. Where the revision in force states limits, a run
  * counts only if its raw data show that they were kept: without raw data nothing is proven.
  */
 @Component
@@ -38,7 +38,7 @@ class DemandedCures implements Prerequisite {
     }
 
     @Override
-    public Set<Long> met(Demand demand, Collection<Long> units, OffsetDateTime at) {
+    public Set<Long> met(Demand demand, Map<Long, OffsetDateTime> units, OffsetDateTime at) {
         Map<Long, List<CuresOfUnits.Reached>> reached = judged(demand, units, at);
         Map<Long, Judgement> together = bonds.judged(reached);
         return reached.entrySet().stream()
@@ -53,8 +53,9 @@ class DemandedCures implements Prerequisite {
     }
 
     /** What reached the units, none of it left unjudged that could be judged. */
-    private Map<Long, List<CuresOfUnits.Reached>> judged(Demand demand, Collection<Long> units, OffsetDateTime at) {
-        Map<Long, List<CuresOfUnits.Reached>> reached = cures.of(demand.definition(), units, at);
+    private Map<Long, List<CuresOfUnits.Reached>> judged(
+            Demand demand, Map<Long, OffsetDateTime> units, OffsetDateTime at) {
+        Map<Long, List<CuresOfUnits.Reached>> reached = cures.since(demand.definition(), units, at);
         List<Long> unknown = reached.values().stream()
                 .flatMap(List::stream)
                 .filter(run -> Boolean.FALSE.equals(run.kept()))
@@ -62,17 +63,17 @@ class DemandedCures implements Prerequisite {
                 .distinct()
                 .toList();
         unknown.forEach(verdicts::judgeEntry);
-        return unknown.isEmpty() ? reached : cures.of(demand.definition(), units, at);
+        return unknown.isEmpty() ? reached : cures.since(demand.definition(), units, at);
     }
 
     @Override
-    public Optional<String> shortfall(Demand demand, long unit, OffsetDateTime at) {
-        Map<Long, List<CuresOfUnits.Reached>> reached = cures.of(demand.definition(), List.of(unit), at);
-        List<CuresOfUnits.Reached> runs = reached.getOrDefault(unit, List.of());
+    public Optional<String> shortfall(Demand demand, Map.Entry<Long, OffsetDateTime> unit, OffsetDateTime at) {
+        Map<Long, List<CuresOfUnits.Reached>> reached = cures.since(demand.definition(), Map.ofEntries(unit), at);
+        List<CuresOfUnits.Reached> runs = reached.getOrDefault(unit.getKey(), List.of());
         if (runs.isEmpty()) {
             return Optional.empty();
         }
-        Judgement bond = bonds.judged(reached).get(unit);
+        Judgement bond = bonds.judged(reached).get(unit.getKey());
         return Optional.of(bond == null ? told(runs.get(runs.size() - 1)) : told(runs, bond));
     }
 

@@ -5,6 +5,7 @@ import dev.sunthread.production.Assemblies;
 import java.time.OffsetDateTime;
 import java.util.Collection;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -15,8 +16,8 @@ import org.springframework.stereotype.Repository;
 class LastTests {
 
     private static final String LAST = Assemblies.WITH_UP + """
-            SELECT last.unit, last.entry, n.number AS run, last.verdict, s.said, s.kept FROM (
-              SELECT DISTINCT ON (x.unit) x.unit, r.entry, r.run, r.verdict
+            SELECT last.unit, last.entry, n.number AS run, last.started_at, last.verdict, s.said, s.kept FROM (
+              SELECT DISTINCT ON (x.unit) x.unit, r.entry, r.run, r.started_at, r.verdict
               FROM up x JOIN electrical.result r ON r.unit = x.other
               WHERE r.specification = :specification AND r.verdict <> 'INVALID' AND r.ended_at <= :at
                 AND x.during && tstzrange(r.started_at, r.ended_at, '[]') AND %s
@@ -41,6 +42,7 @@ class LastTests {
             long unit,
             long entry,
             String run,
+            OffsetDateTime startedAt,
             String verdict,
             @Nullable String said,
             @Nullable Boolean kept) {
@@ -50,7 +52,14 @@ class LastTests {
         }
     }
 
-    List<Last> of(long specification, Collection<Long> units, OffsetDateTime at) {
+    /** The last test of each unit by a time, if it began not before another. */
+    List<Last> since(long specification, Map<Long, OffsetDateTime> units, OffsetDateTime at) {
+        return of(specification, units.keySet(), at).stream()
+                .filter(test -> !test.startedAt().isBefore(units.getOrDefault(test.unit(), OffsetDateTime.MIN)))
+                .toList();
+    }
+
+    private List<Last> of(long specification, Collection<Long> units, OffsetDateTime at) {
         return jdbc.sql(LAST)
                 .param("units", units.toArray(Long[]::new))
                 .param("specification", specification)

@@ -38,6 +38,11 @@ class SoftRulesKind implements Kind<SoftRulesKind.Body> {
     }
 
     @Override
+    public boolean takesEffectLater() {
+        return true;
+    }
+
+    @Override
     public boolean withdrawable() {
         return false;
     }

@@ -32,12 +32,14 @@ class CorrectionKind implements Kind<CorrectionKind.Body> {
     private final Withdrawal withdrawal;
     private final ObjectProvider<Kinds> kinds;
     private final Entries entries;
+    private final Ahead ahead;
     private final JdbcClient jdbc;
 
-    CorrectionKind(Withdrawal withdrawal, ObjectProvider<Kinds> kinds, Entries entries, JdbcClient jdbc) {
+    CorrectionKind(Withdrawal withdrawal, ObjectProvider<Kinds> kinds, Entries entries, Ahead ahead, JdbcClient jdbc) {
         this.withdrawal = withdrawal;
         this.entries = entries;
         this.kinds = kinds;
+        this.ahead = ahead;
         this.jdbc = jdbc;
     }
 
@@ -70,7 +72,9 @@ class CorrectionKind implements Kind<CorrectionKind.Body> {
         OffsetDateTime stated = fact.body().occurredAt();
         B body = Shape.of(kind.body()).read(fact.body().body(), "body.body");
         try {
-            kind.record(fact.retold(stated == null ? happened(original) : stated, body));
+            Fact<B> retold = fact.retold(stated == null ? happened(original) : stated, body);
+            kind.record(retold);
+            ahead.happeningIsNotInTheFuture(kind, retold);
         } catch (Unreadable e) {
             throw e.within("body");
         }

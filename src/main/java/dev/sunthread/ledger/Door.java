@@ -4,6 +4,7 @@ import dev.sunthread.kernel.Refused;
 import dev.sunthread.ledger.body.Shape;
 import dev.sunthread.ledger.body.Unreadable;
 import jakarta.persistence.EntityManager;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import org.springframework.context.ApplicationEventPublisher;
@@ -27,6 +28,7 @@ public class Door {
     private final EntityManager entities;
     private final RecordedNow now;
     private final EntryAtHand atHand;
+    private final Ahead ahead;
 
     Door(
             Kinds kinds,
@@ -36,7 +38,8 @@ public class Door {
             ApplicationEventPublisher events,
             EntityManager entities,
             RecordedNow now,
-            EntryAtHand atHand) {
+            EntryAtHand atHand,
+            Ahead ahead) {
         this.kinds = kinds;
         this.entries = entries;
         this.restored = restored;
@@ -45,6 +48,7 @@ public class Door {
         this.entities = entities;
         this.now = now;
         this.atHand = atHand;
+        this.ahead = ahead;
     }
 
     /**
@@ -96,13 +100,13 @@ public class Door {
         return new Restoration(this::restore, restored);
     }
 
-    private void restore(Envelope envelope, long entry) {
-        restore(kinds.get(envelope.head().kind(), envelope.head().version()), envelope, entry);
+    private void restore(Envelope envelope, long entry, OffsetDateTime recordedAt) {
+        restore(kinds.get(envelope.head().kind(), envelope.head().version()), envelope, entry, recordedAt);
     }
 
-    private <B> void restore(Kind<B> kind, Envelope envelope, long entry) {
+    private <B> void restore(Kind<B> kind, Envelope envelope, long entry, OffsetDateTime recordedAt) {
         B body = Shape.of(kind.body()).read(envelope.body(), "body");
-        record(kind, new Fact<>(entry, envelope.head(), envelope.occurredAt(), body, Manner.TOLD));
+        record(kind, new Fact<>(entry, envelope.head(), envelope.occurredAt(), body, Manner.TOLD), recordedAt);
     }
 
     private Acceptance accept(Envelope envelope, Manner manner, Recorded recorded) {
@@ -123,12 +127,17 @@ public class Door {
         B body = Shape.of(kind.body()).read(envelope.body(), "body");
         return entries.open(envelope, recorded)
                 .map(entry -> new EntryAccepted(
-                        entry, record(kind, new Fact<>(entry, envelope.head(), envelope.occurredAt(), body, manner))));
+                        entry,
+                        record(
+                                kind,
+                                new Fact<>(entry, envelope.head(), envelope.occurredAt(), body, manner),
+                                recorded.at())));
     }
 
-    private <B> List<RaisedFinding> record(Kind<B> kind, Fact<B> fact) {
+    private <B> List<RaisedFinding> record(Kind<B> kind, Fact<B> fact, OffsetDateTime recordedAt) {
         atHand.whileRecording(fact.entry(), () -> {
             kind.record(fact);
+            ahead.happeningIsNotInTheFuture(kind, fact, recordedAt);
             entities.flush();
         });
         if (!fact.findings().isEmpty()) {

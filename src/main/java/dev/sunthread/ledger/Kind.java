@@ -24,6 +24,11 @@ public interface Kind<B> {
     /** Writes history and state within the door's transaction; may refuse, or note findings on the fact. */
     void record(Fact<B> fact);
 
+    /** Whether it may well be told before the time that it names, such as what is in force from then on. */
+    default boolean takesEffectLater() {
+        return false;
+    }
+
     /** Whether a void or correction may withdraw an entry of this kind. */
     default boolean withdrawable() {
         return true;

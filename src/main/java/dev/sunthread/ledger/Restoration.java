@@ -1,6 +1,7 @@
 package dev.sunthread.ledger;
 
 import dev.sunthread.kernel.Refused;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -20,12 +21,13 @@ public final class Restoration {
 
     /** Records one envelope as an entry that is there. */
     interface Recorder {
-        void record(Envelope envelope, long entry);
+        void record(Envelope envelope, long entry, OffsetDateTime recordedAt);
     }
 
     private final Recorder recorder;
     private final RestoredEntries entries;
     private final Map<String, Long> opened = new HashMap<>();
+    private final Map<String, OffsetDateTime> recordedAt = new HashMap<>();
     private final List<Long> unplaced = new ArrayList<>(PLACED_AT_ONCE);
     private long placed;
     private long nextCount;
@@ -38,6 +40,7 @@ public final class Restoration {
     /** Makes entries of the envelopes that are recorded next, which is quicker for many at once. */
     public void open(List<Entered> next) {
         opened.putAll(entries.openAll(next));
+        next.forEach(one -> recordedAt.put(one.envelope().id(), one.recorded().at()));
     }
 
     /**
@@ -47,10 +50,11 @@ public final class Restoration {
      */
     public void record(Envelope envelope) {
         Long entry = opened.remove(envelope.id());
-        if (entry == null) {
+        OffsetDateTime at = recordedAt.remove(envelope.id());
+        if (entry == null || at == null) {
             throw new Refused("was recorded before", "Take a whole, unchanged export");
         }
-        recorder.record(envelope, entry);
+        recorder.record(envelope, entry, at);
         unplaced.add(entry);
         if (unplaced.size() == PLACED_AT_ONCE) {
             place();

@@ -3,6 +3,7 @@ package dev.sunthread.materials;
 import dev.sunthread.holds.Holds;
 import dev.sunthread.holds.Passes;
 import dev.sunthread.holds.SoftRule;
+import dev.sunthread.kernel.Measures;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Known;
@@ -65,11 +66,11 @@ public class LotRules {
         lotIsNotExpired(fact, number, lot, operation);
     }
 
-    /** Notes or refuses a quantity that is in another unit than the lot's item has, if both are known. */
+    /** Notes or refuses a quantity that can't be told in the unit that the lot's item has, if both are known. */
     public void quantityIsInTheLotsUnit(Fact<?> fact, String number, long lot, @Nullable String unitOfMeasure) {
         if (unitOfMeasure != null) {
             lots.unitOf(lot)
-                    .filter(unit -> !unit.equals(unitOfMeasure))
+                    .filter(unit -> !Measures.areOfOneDimension(unit, unitOfMeasure))
                     .ifPresent(unit -> fact.breaks(
                             "quantity-is-in-the-unit-of-the-lot",
                             "A quantity of lot " + number + " is in " + unitOfMeasure + ", where its item has " + unit,

@@ -15,18 +15,19 @@ import java.util.function.Predicate;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
-/** When operations were last done on units. */
+/** When operations were last begun and done on units. */
 @Repository
 class OperationEnds {
 
     private static final String ENDS = """
-            SELECT n.unit, n.entry, s.operation, s.ended_at FROM production.step_unit n JOIN production.step s USING (entry)
+            SELECT n.unit, n.entry, s.operation, s.started_at, s.ended_at
+            FROM production.step_unit n JOIN production.step s USING (entry)
             WHERE n.unit = ANY (:units) AND %s
             """.formatted(Known.now("n.entry"));
 
     private static final BinaryOperator<OffsetDateTime> LATER = BinaryOperator.maxBy(OffsetDateTime.timeLineOrder());
 
-    private record Done(long entry, String operation, OffsetDateTime endedAt) {}
+    private record Done(long entry, String operation, OffsetDateTime startedAt, OffsetDateTime endedAt) {}
 
     private final SoleWriter sole;
     private final JdbcClient jdbc;
@@ -46,8 +47,12 @@ class OperationEnds {
     }
 
     /** Says that an operation on these units is being recorded. */
-    void add(long entry, String operation, Collection<Long> units, OffsetDateTime endedAt) {
-        Done done = new Done(entry, operation, endedAt.withOffsetSameInstant(ZoneOffset.UTC));
+    void add(long entry, String operation, Collection<Long> units, OffsetDateTime startedAt, OffsetDateTime endedAt) {
+        Done done = new Done(
+                entry,
+                operation,
+                startedAt.withOffsetSameInstant(ZoneOffset.UTC),
+                endedAt.withOffsetSameInstant(ZoneOffset.UTC));
         units.forEach(unit -> remembered().computeIfPresent(unit, (any, before) -> {
             before.add(done);
             return before;
@@ -76,6 +81,17 @@ class OperationEnds {
         return ends;
     }
 
+    /** When an operation last began on each of these units by a time. */
+    Map<Long, OffsetDateTime> begun(String operation, Collection<Long> units, OffsetDateTime at) {
+        Map<Long, OffsetDateTime> begun = new HashMap<>();
+        done(
+                        units,
+                        done -> done.operation().equals(operation)
+                                && !done.startedAt().isAfter(at))
+                .forEach((unit, steps) -> steps.forEach(done -> begun.merge(unit, done.startedAt(), LATER)));
+        return begun;
+    }
+
     private Map<Long, List<Done>> done(Collection<Long> units, Predicate<Done> wanted) {
         Map<Long, List<Done>> done = Remembered.each(remembered(), units, this::ask);
         done.replaceAll((unit, all) -> all.stream().filter(wanted).toList());
@@ -86,7 +102,11 @@ class OperationEnds {
         Map<Long, List<Done>> done = new HashMap<>();
         units.forEach(unit -> done.put(unit, new ArrayList<>()));
         jdbc.sql(ENDS).param("units", units.toArray(Long[]::new)).query(row -> {
-            Done one = new Done(row.getLong(2), row.getString(3), row.getObject(4, OffsetDateTime.class));
+            Done one = new Done(
+                    row.getLong(2),
+                    row.getString(3),
+                    row.getObject(4, OffsetDateTime.class),
+                    row.getObject(5, OffsetDateTime.class));
             done.computeIfPresent(row.getLong(1), (unit, before) -> {
                 before.add(one);
                 return before;

@@ -2,7 +2,7 @@ package dev.sunthread.production;
 
 import dev.sunthread.catalog.Demand;
 import java.time.OffsetDateTime;
-import java.util.Collection;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -12,9 +12,13 @@ public interface Prerequisite {
     /** The way of demand that it knows of. */
     Demand.Way way();
 
-    /** Which of these units have what is demanded by a time, as known now. */
-    Set<Long> met(Demand demand, Collection<Long> units, OffsetDateTime at);
+    /**
+     * Which of these units have what is demanded by a time, as known now.
+     *
+     * @param units since when it counts for each: what began before its own step began, or began anew, does not meet it
+     */
+    Set<Long> met(Demand demand, Map<Long, OffsetDateTime> units, OffsetDateTime at);
 
     /** What is recorded of a demand that a unit does not have met, and why it does not count; nothing if nothing is. */
-    Optional<String> shortfall(Demand demand, long unit, OffsetDateTime at);
+    Optional<String> shortfall(Demand demand, Map.Entry<Long, OffsetDateTime> unit, OffsetDateTime at);
 }

@@ -5,6 +5,7 @@ import dev.sunthread.catalog.Demands;
 import dev.sunthread.catalog.Items;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Fact;
+import java.time.OffsetDateTime;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.HashSet;
@@ -24,16 +25,19 @@ class Prerequisites {
 
     private final Map<Demand.Way, Prerequisite> byWay = new EnumMap<>(Demand.Way.class);
     private final List<Waiver> waivers;
+    private final OperationEnds ends;
     private final Demands demands;
     private final Items items;
 
     /** @throws IllegalStateException if nothing knows of a way of demand, which would pass unseen */
-    Prerequisites(List<Prerequisite> prerequisites, List<Waiver> waivers, Demands demands, Items items) {
+    Prerequisites(
+            List<Prerequisite> prerequisites, List<Waiver> waivers, OperationEnds ends, Demands demands, Items items) {
         prerequisites.forEach(prerequisite -> byWay.put(prerequisite.way(), prerequisite));
         if (byWay.size() < Demand.Way.values().length) {
             throw new IllegalStateException("only " + byWay.keySet() + " of what routes demand can be looked up");
         }
         this.waivers = waivers;
+        this.ends = ends;
         this.demands = demands;
         this.items = items;
     }
@@ -78,17 +82,30 @@ class Prerequisites {
     private List<Long> missing(Fact<?> fact, Demand demand, Collection<Long> units) {
         Prerequisite prerequisite = Objects.requireNonNull(byWay.get(demand.way()));
         Set<Long> missing = new HashSet<>(units);
-        missing.removeAll(prerequisite.met(demand, units, fact.occurredAt()));
+        missing.removeAll(prerequisite.met(demand, since(demand, units, fact.occurredAt()), fact.occurredAt()));
         if (!missing.isEmpty()) {
             waivers.forEach(waiver -> missing.removeAll(waiver.waived(demand, missing)));
         }
         return units.stream().filter(missing::contains).toList();
     }
 
+    /** Since when the step that demands it began on each unit; ever, where no such step is recorded. */
+    private Map<Long, OffsetDateTime> since(Demand demand, Collection<Long> units, OffsetDateTime at) {
+        Map<Long, OffsetDateTime> begun = ends.begun(demand.operation(), units, at);
+        return units.stream()
+                .collect(Collectors.toMap(
+                        unit -> unit,
+                        unit -> begun.getOrDefault(unit, OffsetDateTime.MIN),
+                        (one, same) -> one,
+                        LinkedHashMap::new));
+    }
+
     private void demandIsMetBeforeTheNextOperation(Fact<?> fact, Demand demand, Map<Long, UnitName> named, long unit) {
         boolean cure = demand.way() == Demand.Way.CURE;
-        Optional<String> shortfall =
-                Objects.requireNonNull(byWay.get(demand.way())).shortfall(demand, unit, fact.occurredAt());
+        Optional<String> shortfall = since(demand, List.of(unit), fact.occurredAt()).entrySet().stream()
+                .findFirst()
+                .flatMap(one ->
+                        Objects.requireNonNull(byWay.get(demand.way())).shortfall(demand, one, fact.occurredAt()));
         fact.breaks(
                 cure
                         ? "demanded-cure-is-done-before-the-next-operation"

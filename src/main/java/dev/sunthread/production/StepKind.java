@@ -94,7 +94,7 @@ class StepKind implements Kind<StepKind.Body> {
                 .param("end", fact.occurredAt())
                 .param("units", worked.keySet().toArray(Long[]::new))
                 .update();
-        ends.add(fact.entry(), body.operation(), worked.keySet(), fact.occurredAt());
+        ends.add(fact.entry(), body.operation(), worked.keySet(), start, fact.occurredAt());
         rules.unitsMayBeWorkedOn(fact, worked);
         List<TakenInRules.Taken> taken = uses.record(fact);
         recordValues(fact.entry(), body.values());

@@ -7,6 +7,7 @@ import dev.sunthread.kernel.Refused;
 import dev.sunthread.ledger.body.Unreadable;
 import dev.sunthread.testing.Plant;
 import dev.sunthread.testing.SunthreadTest;
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
@@ -73,6 +74,29 @@ class DoorTests {
         assertThat(plant.say("charge", "08:00", body).findings()).hasSize(1);
         assertThat(count("materials.charge")).isEqualTo(1);
         assertThat(count("inbox.finding")).isEqualTo(1);
+    }
+
+    @Test
+    void findsWhatIsToldToHappenInTheFutureAlsoByACorrection() {
+        OffsetDateTime farAhead = Plant.at("08:00").plusYears(70).plusSeconds(1);
+        Map<String, Object> birth = Map.of("units", List.of(unit("RCV", "1")));
+        EnvelopeHead head = new EnvelopeHead("far", "birth", 1, farAhead, "op-2", "test");
+        Envelope far = Envelope.of(head, plant.envelope("birth", "08:00", birth).body());
+        assertThat(door.accept(far, Manner.TOLD).findings())
+                .extracting(RaisedFinding::rule)
+                .containsExactly("happening-is-not-in-the-future");
+        Map<String, Object> corrected = Map.of(
+                "entry",
+                "far",
+                "why",
+                "wrong year",
+                "occurredAt",
+                farAhead.plusDays(1).toString(),
+                "body",
+                birth);
+        assertThat(plant.say("correction", "08:10", corrected).findings())
+                .extracting(RaisedFinding::rule)
+                .contains("happening-is-not-in-the-future");
     }
 
     @Test

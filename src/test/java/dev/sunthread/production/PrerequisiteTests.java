@@ -35,6 +35,9 @@ class PrerequisiteTests {
     @Autowired
     Items items;
 
+    @Autowired
+    OperationEnds ends;
+
     private Workshop workshop;
 
     @BeforeEach
@@ -67,6 +70,33 @@ class PrerequisiteTests {
                 .isTrue();
         assertThat(rules(workshop.step("11:00", "coat", "RCV R1", "RCV R2"))).containsExactly(NO_TEST);
         assertThat(rules(workshop.step("09:45", "coat", "RCV R1"))).containsExactly(NO_CURE, NO_TEST);
+    }
+
+    @Test
+    void cureAndTestBeforeTheBondAreNone() {
+        workshop.bake("08", "C1", "RCV R1");
+        workshop.pull("08:10", "T1", "RCV R1", "pass");
+        assertThat(rules(workshop.step("11:00", "coat", "RCV R1"))).containsExactly(NO_CURE, NO_TEST);
+        assertThatThrownBy(() -> workshop.ask("step", "11:00", stepped("coat", "RCV R1")))
+                .isInstanceOf(Refused.class)
+                .hasMessageContaining("has no cure by recipe BAKE");
+    }
+
+    @Test
+    void cureAndTestBeforeTheSecondBondAreNone() {
+        workshop.bake("10", "C1", "RCV R1");
+        workshop.pull("10:10", "T1", "RCV R1", "pass");
+        workshop.bake("10", "C0", "RCV R2");
+        workshop.pull("10:10", "T0", "RCV R2", "pass");
+        workshop.step("10:30", "bond", "RCV R1", "RCV R2");
+        assertThat(rules(workshop.step("11:00", "coat", "RCV R2"))).containsExactly(NO_CURE, NO_TEST);
+        assertThatThrownBy(() -> workshop.ask("step", "11:00", stepped("coat", "RCV R1")))
+                .isInstanceOf(Refused.class)
+                .hasMessageContaining("has no cure by recipe BAKE");
+        workshop.bake("12", "C2", "RCV R1");
+        workshop.pull("12:10", "T2", "RCV R1", "pass");
+        assertThat(workshop.ask("step", "12:15", stepped("coat", "RCV R1")).isNew())
+                .isTrue();
     }
 
     @Test
@@ -127,7 +157,7 @@ class PrerequisiteTests {
 
     @Test
     void nothingStartsUnlessEveryWayOfDemandCanBeLookedUp() {
-        assertThatThrownBy(() -> new Prerequisites(List.of(), List.of(), demands, items))
+        assertThatThrownBy(() -> new Prerequisites(List.of(), List.of(), ends, demands, items))
                 .isInstanceOf(IllegalStateException.class);
     }
 }

@@ -64,8 +64,8 @@ record LineFloor(ShopFloor floor) {
         run.put(
                 "units",
                 Arrays.stream(receivers).map(one -> Plant.unit("REC " + one)).toList());
-        run.put("startedAt", "2026-03-10T08:00:00+01:00");
-        plant().say("cure-run", "08:10", run);
+        run.put("startedAt", "2026-03-10T08:21:00+01:00");
+        plant().say("cure-run", "08:25", run);
     }
 
     LineFloor flashed(String... receivers) {

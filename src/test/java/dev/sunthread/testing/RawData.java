@@ -1,10 +1,13 @@
 package dev.sunthread.testing;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.DoubleUnaryOperator;
 import org.jspecify.annotations.Nullable;
 
 /** Bodies with raw data, and revisions that state what they must be like. */
@@ -77,15 +80,8 @@ public final class RawData {
 
     /** A sweep without light that has half a volt at 0.1 A. */
     public static Map<String, Object> darkSweep() {
-        return Map.of(
-                "name",
-                "dark",
-                "irradiance",
-                "0",
-                "volts",
-                List.of("-0.1", "0", "0.1", "0.2", "0.3", "0.4", "0.5", "0.6"),
-                "amperes",
-                List.of("-0.0001", "0", "0.0001", "0.0003", "0.002", "0.015", "0.1", "0.6"));
+        Points points = Points.of(-10, 60, volts -> 0.1 * Math.expm1(volts / 0.056) / Math.expm1(0.5 / 0.056));
+        return Map.of("name", "dark", "irradiance", "0", "volts", points.volts(), "amperes", points.amperes());
     }
 
     /** A test on the rig told to have a verdict, with the points of a sweep scaled in current. */
@@ -110,14 +106,18 @@ public final class RawData {
 
         /** A curve of some amperes at short circuit that gives 0.6 W at its best for one ampere. */
         public static Points of(double amperes) {
-            double[] volts = {-0.1, 0, 0.2, 0.4, 0.55, 0.6, 0.65, 0.7, 0.75, 0.8};
-            double[] parts = {1.001, 1, 0.999, 0.997, 0.99, 0.97, 0.9, 0.7, 0.3, -0.2};
+            return of(-10, 80, volts -> amperes * (1 - Math.expm1(volts / 0.051) / Math.expm1(0.78 / 0.051)));
+        }
+
+        /** A point each hundredth of a volt. */
+        private static Points of(int from, int to, DoubleUnaryOperator amperes) {
             List<String> v = new ArrayList<>();
             List<String> i = new ArrayList<>();
-            for (int n = 0; n < volts.length; n++) {
-                v.add(java.math.BigDecimal.valueOf(volts[n]).toPlainString());
-                i.add(java.math.BigDecimal.valueOf(parts[n] * amperes)
-                        .setScale(6, java.math.RoundingMode.HALF_UP)
+            for (int hundredth = from; hundredth <= to; hundredth++) {
+                BigDecimal volts = BigDecimal.valueOf(hundredth, 2);
+                v.add(volts.toPlainString());
+                i.add(BigDecimal.valueOf(amperes.applyAsDouble(volts.doubleValue()))
+                        .setScale(6, RoundingMode.HALF_UP)
                         .toPlainString());
             }
             return new Points(v, i);

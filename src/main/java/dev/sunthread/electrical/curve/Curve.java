@@ -127,7 +127,8 @@ public final class Curve {
             bound += apart;
             together += apart;
         }
-        return new Bounded(point, bound, together);
+        double folded = 2 * steep * Fold.volts(this, i, move);
+        return new Bounded(point, bound + folded, together + folded);
     }
 
     private static double apart(Point one, Point other, double steep) {

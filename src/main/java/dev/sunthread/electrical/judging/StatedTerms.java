@@ -56,12 +56,12 @@ public final class StatedTerms {
     private static Translation translation(TranslationTerms stated) {
         double alpha = stated.alpha().doubleValue();
         double beta = stated.beta().doubleValue();
+        Conditions to = new Conditions(
+                stated.toIrradiance().doubleValue(), stated.toCelsius().doubleValue());
         SeriesResistance series = new SeriesResistance(stated.series().doubleValue(), or0(stated.kappa()));
         return switch (stated.procedure()) {
-            case ONE_OF_2009_AND_2021 ->
-                new Procedure1(Conditions.STANDARD, alpha, beta, series.ohms(), series.perKelvin());
-            case TWO_OF_2009 ->
-                new Procedure2Of2009(Conditions.STANDARD, alpha, beta, or0(stated.logarithmic()), series);
+            case ONE_OF_2009_AND_2021 -> new Procedure1(to, alpha, beta, series.ohms(), series.perKelvin());
+            case TWO_OF_2009 -> new Procedure2Of2009(to, alpha, beta, or0(stated.logarithmic()), series);
             case TWO_OF_2021 ->
                 new Procedure2Of2021(
                         alpha,

@@ -8,7 +8,7 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Where all of a lot or container went: what was brought in is what was taken out, what is on hand, and what no record
- * explains. Only what was measured in the balance's unit counts; the rest is told as a number of happenings.
+ * explains. What was measured in the balance's unit, or in another of its dimension, counts; the rest is told as a number of happenings.
  *
  * @param lines one for each way on which anything is recorded
  * @param onHand what was counted last with what was recorded since, or what is left by computation; never below nought
@@ -27,7 +27,7 @@ public record Balance(
     /**
      * All that is recorded on one way.
      *
-     * @param unmeasured how many of the happenings tell no quantity, or one in another unit
+     * @param unmeasured how many of the happenings tell no quantity, or one in a unit of another dimension
      */
     public record Line(Way way, BigDecimal quantity, int happenings, int unmeasured) {
 

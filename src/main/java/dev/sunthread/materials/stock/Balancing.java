@@ -1,5 +1,6 @@
 package dev.sunthread.materials.stock;
 
+import dev.sunthread.kernel.Measures;
 import dev.sunthread.materials.stock.Balance.Line;
 import dev.sunthread.materials.stock.Movement.Effect;
 import dev.sunthread.materials.stock.Movement.Way;
@@ -74,7 +75,11 @@ final class Balancing {
         }
         BigDecimal quantity = movement.quantity();
         boolean isNothing = quantity != null && quantity.signum() == 0;
-        return isNothing || unit.equals(movement.unitOfMeasure()) ? quantity : null;
+        String measure = movement.unitOfMeasure();
+        if (isNothing || quantity == null || measure == null) {
+            return isNothing ? quantity : null;
+        }
+        return Measures.told(quantity, measure, unit).orElse(null);
     }
 
     private void apply(Movement movement, BigDecimal quantity) {

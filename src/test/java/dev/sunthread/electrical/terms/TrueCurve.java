@@ -48,16 +48,18 @@ record TrueCurve(DoubleFunction<Point> at) {
         });
     }
 
+    /** By tangents from above, which never overshoot as the current falls ever faster. */
     private static double volts(double photo, double saturation, double slope, double conductance, double amperes) {
-        double low = -1000;
-        double high = slope * Math.log1p(2 * Math.max(photo, photo - amperes) / saturation);
+        double at = slope * Math.log1p(2 * Math.max(photo, photo - amperes) / saturation);
         for (int i = 0; i < 60; i++) {
-            double middle = (low + high) / 2;
-            double left = photo - saturation * Math.expm1(middle / slope) - middle * conductance - amperes;
-            low = left > 0 ? middle : low;
-            high = left > 0 ? high : middle;
+            double left = photo - saturation * Math.expm1(at / slope) - at * conductance - amperes;
+            double step = left / (saturation / slope * Math.exp(at / slope) + conductance);
+            at += step;
+            if (Math.abs(step) < 1e-13) {
+                break;
+            }
         }
-        return low;
+        return Math.max(-1000, at);
     }
 
     TrueCurve moved(UnaryOperator<Point> move) {
@@ -97,17 +99,22 @@ record TrueCurve(DoubleFunction<Point> at) {
         double low = 0;
         double high = 1;
         double best = 0;
+        double most = 0;
         for (int round = 0; round < 5; round++) {
-            int parts = round == 0 ? 800 : 60;
+            int parts = round == 0 ? 400 : 40;
             double step = (high - low) / parts;
             for (int i = 0; i <= parts; i++) {
                 double t = low + i * step;
-                best = volts(t) * amperes(t) > volts(best) * amperes(best) ? t : best;
+                Point point = at.apply(t);
+                if (point.volts() * point.amperes() > most) {
+                    most = point.volts() * point.amperes();
+                    best = t;
+                }
             }
             low = Math.max(0, best - step);
             high = Math.min(1, best + step);
         }
-        return volts(best) * amperes(best);
+        return most;
     }
 
     /** The resistance of the slope at a parameter. */

@@ -50,6 +50,18 @@ class BalanceTests {
         assertThat(balance.overdrawnAt()).isNull();
     }
 
+    /** 1500 mg and 0.0005 kg of 10 g leave 8 g; a piece tells nothing of grams. */
+    @Test
+    void unitsOfOneDimensionAreToldInOneAnother() {
+        Balance balance = Balance.of(List.of(
+                moved("06:00", RECEIVED, "10"),
+                new Movement(Plant.at("08:00"), USED, new BigDecimal("1500"), "mg", false),
+                new Movement(Plant.at("08:10"), USED, new BigDecimal("0.0005"), "kg", false),
+                new Movement(Plant.at("08:20"), WASTED, new BigDecimal("1"), "pcs", false)));
+        assertThat(balance.onHand()).isEqualByComparingTo("8");
+        assertThat(balance.isExact()).isFalse();
+    }
+
     /** 100 - 30 = 70 g, counted as 68 (2 missing); 68 - 8 = 60 g, counted as 61 (1 found): 1 g is missing in all. */
     @Test
     void everyCountAddsWhatItFindsMissing() {
