@@ -139,6 +139,11 @@ final class MemoryUses implements UseRecords {
     }
 
     @Override
+    public List<StationPosition> unloadedOfNoRecord(Collection<Long> items) {
+        return positions.all().toList();
+    }
+
+    @Override
     public Changes changes(StationPosition position) {
         return positions.changes(position);
     }

@@ -46,11 +46,12 @@ final class UseLacks {
     /** What uses in the whole plant lack that something of these items may stand for. */
     List<Lack> ofItems(Collection<Long> items) {
         List<RecordedUse> uses = new ArrayList<>(records.unscanned(items));
-        List<StationPosition> positions = records.positions(uses.stream()
+        Set<StationPosition> positions = new HashSet<>(records.positions(uses.stream()
                 .filter(use -> !material.isCovered(use))
                 .map(RecordedUse::position)
                 .filter(Objects::nonNull)
-                .collect(Collectors.toSet()));
+                .collect(Collectors.toSet())));
+        positions.addAll(records.unloadedOfNoRecord(items));
         if (!positions.isEmpty()) {
             uses.addAll(records.thatMayHaveTaken(Set.of(), positions, Optional.empty()));
         }

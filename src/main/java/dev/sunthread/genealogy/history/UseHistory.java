@@ -129,6 +129,19 @@ final class UseHistory implements UseRecords {
             WHERE u.lot IS NOT NULL AND coalesce(u.position, d.position) = d.position AND u.item = ANY (:items)
             """.formatted(Known.at("o.entry"), Known.at("c.entry"), Known.at("d.entry"));
 
+    /** What came off and is of no charge: the change before it put nothing on. */
+    private static final String UNLOADED_OF_NO_RECORD = """
+            WITH change AS (
+              SELECT c.position, c.charged_at AS at, 0 AS off, false AS nameless FROM materials.charge c
+              WHERE %1$s AND c.entry <> ALL (:takenBack)
+              UNION ALL
+              SELECT d.position, d.discharged_at, 1, d.lot IS NULL FROM materials.discharge d WHERE %2$s)
+            SELECT DISTINCT o.position FROM (
+              SELECT *, lag(off) OVER (PARTITION BY position ORDER BY at, off) AS before FROM change) o
+            WHERE o.nameless AND o.before IS DISTINCT FROM 0 AND EXISTS (
+              SELECT FROM production.step_use u WHERE u.position = o.position AND u.item = ANY (:items))
+            """.formatted(Known.at("c.entry"), Known.at("d.entry"));
+
     /** Of each item the first such use that is known ends the search. */
     private static final String ITEMS_UNSCANNED = """
             SELECT i.id FROM catalog.item i WHERE EXISTS (
@@ -274,6 +287,16 @@ final class UseHistory implements UseRecords {
             held.addAll(positions(told));
         }
         return held.stream().distinct().toList();
+    }
+
+    @Override
+    public List<StationPosition> unloadedOfNoRecord(Collection<Long> items) {
+        return positions(jdbc.sql(UNLOADED_OF_NO_RECORD)
+                .param("items", Sql.ids(items))
+                .param("takenBack", Sql.ids(LineDoubts.takenBack(lines.open())))
+                .param("cutoff", cutoff)
+                .query((row, number) -> row.getLong(1))
+                .list());
     }
 
     @Override

@@ -8,6 +8,9 @@ import dev.sunthread.kernel.TraceRef;
 import java.util.Collection;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import java.util.Set;
+import java.util.HashMap;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -20,6 +23,7 @@ import java.util.stream.Stream;
 final class Loadings {
 
     private static final TraceRef NO_LOT = TraceRef.lot(0);
+    private static final long A_MOMENT = 2_000_000;
 
     private final String position;
     private final Chronology<Charge> charges;
@@ -89,6 +93,28 @@ final class Loadings {
         return cover.surelyHeld(begin) ? use.at().early() : Long.MIN_VALUE;
     }
 
+    /**
+     * What came off without a name where no record tells what was on: a load of any item that was drawn of here.
+     */
+    Map<Loading, Untold> cameOffUnrecorded(Set<Long> items) {
+        Map<Loading, Untold> loads = new HashMap<>();
+        for (Discharge discharge : discharges.all()) {
+            if (discharge.lot() == null && isOfNoRecordedLoad(discharge)) {
+                long since = startOfStretch(changes.lastBefore(discharge), discharge);
+                Moment there = new Moment(since, discharge.at().late());
+                items.forEach(item -> loads.put(unrecorded(discharge, NO_LOT, item, since), new Untold(item, there)));
+            }
+        }
+        return loads;
+    }
+
+    // what came off a moment ago came off once and is told twice
+    private boolean isOfNoRecordedLoad(Discharge discharge) {
+        return changes.lastBefore(discharge).stream()
+                .allMatch(before -> before instanceof Discharge
+                        && discharge.at().early() - before.at().early() > A_MOMENT);
+    }
+
     private boolean isUntold() {
         return changes.all().isEmpty() && doubts.isEmpty();
     }
@@ -155,16 +181,20 @@ final class Loadings {
         if (lot == null || wasCharged) {
             return Stream.empty();
         }
-        return Stream.of(new Loading(
+        return Stream.of(unrecorded(discharge, lot, null, startOfStretch(before, discharge)));
+    }
+
+    private Loading unrecorded(Discharge discharge, TraceRef lot, @Nullable Long item, long since) {
+        return new Loading(
                 lot,
-                null,
-                startOfStretch(before, discharge),
+                item,
+                since,
                 Long.MAX_VALUE,
                 Long.MIN_VALUE,
                 changeovers.nextChargeAfter(discharge),
                 changeovers.afterUsesInGap(discharge, discharge.at()),
                 reason("discharged", discharge.entry()).with("to", discharge.at()),
-                false));
+                false);
     }
 
     private static long startOfStretch(List<Change> before, Change after) {

@@ -12,6 +12,8 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.Set;
 import java.util.Objects;
 import java.util.stream.Stream;
 
@@ -65,6 +67,9 @@ public final class PositionTimeline {
                 .sorted(Comparator.comparingLong(dated -> dated.loading().mayBeFrom()))
                 .toList();
         loadings.untold(uses.stream().filter(this::isOpen), cover)
+                .forEach((loading, load) -> untold.put(dated(loading, cleanPoints, limits), load));
+        Set<Long> drawn = uses.stream().map(Use::item).collect(Collectors.toSet());
+        loadings.cameOffUnrecorded(drawn)
                 .forEach((loading, load) -> untold.put(dated(loading, cleanPoints, limits), load));
         this.lastReachSoFar = new long[this.loadings.size()];
         long last = Long.MIN_VALUE;

@@ -42,6 +42,9 @@ public interface UseRecords {
     /** Every position where one of the lots was ever said to be. */
     List<StationPosition> positionsThatHeld(Collection<Long> lots);
 
+    /** Positions at which one of these items was used, and something without a name came off that no charge tells. */
+    List<StationPosition> unloadedOfNoRecord(Collection<Long> items);
+
     /** What was loaded at a position and taken off. */
     Changes changes(StationPosition position);
 
