@@ -19,11 +19,7 @@ class SimulatedPlantTests {
 
     /** Those that are what the plant does, not what it tells. */
     private static final Set<Fault> OF_THE_PLANT = EnumSet.of(
-            Fault.DOUBLED_SERIAL,
-            Fault.FOREIGN_LOAD,
-            Fault.LOST_REGRADE,
-            Fault.USED_BY_HAND,
-            Fault.CHANGED_IN_A_ROW);
+            Fault.DOUBLED_SERIAL, Fault.FOREIGN_LOAD, Fault.LOST_REGRADE, Fault.USED_BY_HAND, Fault.CHANGED_IN_A_ROW);
 
     @Test
     void theSameSeedGivesTheSamePlant() {
