@@ -221,4 +221,39 @@ class SmallHistoriesOfPlacesTests extends SmallHistories {
         truthOfRun("C-1", "r1");
         truthOfRun("C-2");
     }
+
+    /** Lost: that r2, with B, went into w1 between the first shipment and the second. */
+    @Test
+    void aReceiverThatWasPutInBetweenTwoShipmentsUnseenIsInTheSecond() {
+        places();
+        plant.bondWithLot("07:00", "r1", "A");
+        plant.bondWithLot("07:00", "r2", "B");
+        install("08:00", "r1", "w1");
+        install("08:10", "w1", "m1");
+        install("08:20", "m1", "p1");
+        plant.ship("09:00", "S-1", "Sunny Site", "PANEL p1");
+        plant.takeBack("10:00", "Sunny Site", "PANEL p1");
+        remove("11:00", "r1", "w1");
+        plant.ship("13:00", "S-2", "Other Site", "PANEL p1");
+        truth("A", "r1", "w1", "m1", "p1");
+        truth("B", "r2", "w1", "m1", "p1");
+        assertThat(asked.lot("A").atShipment()).containsKeys("r1", "w1", "m1", "p1");
+        assertThat(asked.lot("B").atShipment()).containsKeys("r2", "w1", "m1", "p1");
+    }
+
+    /** Lost: that r1 was in C-2 when it was bonded again in its place, between two shipments of its panel. */
+    @Test
+    void aReceiverThatWasBondedAgainInPlaceNeedsAnotherCureBeforeItsPanelIsShippedAgain() {
+        cured();
+        plant.bondWithLot("06:00", "r1", "A");
+        cure("06:30", "07:00", "C-1", "r1");
+        install("08:00", "r1", "w1");
+        install("08:10", "w1", "p1");
+        plant.ship("09:00", "S-1", "Sunny Site", "PANEL p1");
+        plant.takeBack("10:00", "Sunny Site", "PANEL p1");
+        plant.bondWithLot("11:00", "r1", "B");
+        cure("11:30", "12:00", "C-2", "r2");
+        plant.ship("13:00", "S-2", "Other Site", "PANEL p1");
+        truthOfRun("C-2", "r2", "r1", "w1", "p1");
+    }
 }
