@@ -19,7 +19,12 @@ import org.jspecify.annotations.Nullable;
 
 /** All that is recorded of the course of one unit through the plant. */
 record Course(
-        UnitSigns signs, List<Given> given, List<Edge> parents, List<Edge> children, Collection<Deviation> deviations) {
+        UnitSigns signs,
+        List<Given> given,
+        List<Edge> parents,
+        List<Edge> children,
+        List<Moment> shippedWithin,
+        Collection<Deviation> deviations) {
 
     TraceRef unit() {
         return signs.node();
@@ -47,9 +52,10 @@ record Course(
                 .toList();
     }
 
-    /** Installations of the unit in others, and its shipments. */
+    /** Installations of the unit in others, and its shipments by itself or within them. */
     Stream<Moment> leavings() {
-        return Stream.concat(parents.stream().map(Edge::begin), signs.shipped().stream());
+        return Stream.of(parents.stream().map(Edge::begin), signs.shipped().stream(), shippedWithin.stream())
+                .flatMap(some -> some);
     }
 
     /**

@@ -133,7 +133,7 @@ public final class Lacks {
         }
         Map<TraceRef, List<Deviation>> deviations =
                 records.demands().deviations(units).stream().collect(Collectors.groupingBy(Deviation::node));
-        containment.parents().learn(units);
+        signs.learn(containment.everAround(units));
         containment.children().learn(units);
         Set<Happening> naming = readings.naming(units);
         containment.bornAgain(
@@ -189,8 +189,24 @@ public final class Lacks {
                 given,
                 containment.parents().of(unit),
                 containment.children().of(unit),
+                shippedWithin(unit, Set.of(unit)).distinct().toList(),
                 deviations);
         return new UnitLacks(course, definitions.routes(own.item()), definitions.structures(own.item())).all();
+    }
+
+    // a shipment names the outermost unit alone, and all that may have been in it then left with it
+    private Stream<Moment> shippedWithin(TraceRef unit, Set<TraceRef> inner) {
+        return containment.parents().of(unit).stream()
+                .filter(stay -> !inner.contains(stay.to()))
+                .flatMap(stay -> Stream.concat(
+                                signs.of(stay.to()).shipped().stream(),
+                                shippedWithin(stay.to(), with(inner, stay.to())))
+                        .filter(shipped -> stay.begin().early() <= shipped.late()
+                                && shipped.early() <= stay.stayEnd().late()));
+    }
+
+    private static Set<TraceRef> with(Set<TraceRef> inner, TraceRef outer) {
+        return Stream.concat(inner.stream(), Stream.of(outer)).collect(Collectors.toSet());
     }
 
     private Stream<Lack> components(Blending blend, List<Deviation> excused) {

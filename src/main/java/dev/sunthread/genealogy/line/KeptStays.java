@@ -30,8 +30,10 @@ public final class KeptStays {
         for (OpenLine line : lines) {
             if (line.isOfKind("installation")) {
                 pairs(line, "child", "parent").forEach(pair -> put.add(pair.put(line, line.place())));
+                leaves(line).forEach(pair -> taken.add(pair.taken(line, null)));
             } else if (line.isOfKind("removal")) {
                 pairs(line, "child", "parent").forEach(pair -> taken.add(pair.taken(line, line.place())));
+                leaves(line).forEach(pair -> taken.add(pair.taken(line, null)));
             } else if (line.isOfKind("carrier-load")) {
                 pairs(line, "loads", "carrier").forEach(pair -> loaded.add(pair.put(line, null)));
             } else if (line.isOfKind("carrier-unload")) {
@@ -73,6 +75,15 @@ public final class KeptStays {
                         .filter(child -> isIn(child, inner) && !child.node().equals(parent.node()))
                         .filter(child -> !child.isOf(TraceKind.CONTAINER))
                         .map(child -> new Pair(child.node(), parent.node())));
+    }
+
+    // a line that broke off before the parent: the child left wherever it was, which is told of the child itself
+    private static Stream<Pair> leaves(OpenLine line) {
+        return pairs(line, "child", "parent").findAny().isPresent()
+                ? Stream.empty()
+                : line.parts().stream()
+                        .filter(part -> part.isOf(TraceKind.UNIT) && isIn(part, "child"))
+                        .map(part -> new Pair(part.node(), part.node()));
     }
 
     // an unload that names nothing took off everything: it is told of the carrier itself

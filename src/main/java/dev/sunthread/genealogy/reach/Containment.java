@@ -61,8 +61,12 @@ public final class Containment {
 
     /** These units and all that may ever have been in one with them. */
     public Set<TraceRef> companions(Collection<TraceRef> units) {
-        Set<TraceRef> outer = closure(units, parents, Edge::to);
-        return closure(outer, children, Edge::from);
+        return closure(everAround(units), children, Edge::from);
+    }
+
+    /** These units and all that they ever were inside of. */
+    public Set<TraceRef> everAround(Collection<TraceRef> units) {
+        return closure(units, parents, Edge::to);
     }
 
     /** These units and all that was ever inside them. */

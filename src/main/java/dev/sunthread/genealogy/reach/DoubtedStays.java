@@ -60,6 +60,7 @@ final class DoubtedStays {
                 .toList();
         Stream<Edge> left = stays.apply(recorded.and(new PlacementFacts(List.of(), kept.removals()))).stream()
                 .filter(edge -> entries.contains(edge.reason().entry()))
+                .filter(edge -> !edge.from().equals(edge.to()))
                 .map(this::byLine);
         Stream<Edge> sure = stays.apply(recorded).stream().map(edge -> doubted(edge, may));
         return Stream.of(may.stream(), left, sure)
@@ -91,13 +92,20 @@ final class DoubtedStays {
             }
         }
         for (Removal removal : kept.removals()) {
-            boolean isOf =
-                    removal.child().equals(stay.from()) || removal.child().equals(removal.parent());
-            if (isOf && removal.parent().equals(stay.to())) {
+            if (ends(removal, stay)) {
                 doubted = endedAt(doubted, removal.at());
             }
         }
         return doubted;
+    }
+
+    // told of a carrier itself, everything was taken off it; of a unit itself, it was taken out of whatever it was in
+    private static boolean ends(Removal removal, Edge stay) {
+        boolean ofItself = removal.child().equals(removal.parent());
+        return ofItself && removal.child().kind() == TraceKind.UNIT
+                ? removal.child().equals(stay.from())
+                : (ofItself || removal.child().equals(stay.from()))
+                        && removal.parent().equals(stay.to());
     }
 
     private static boolean speaksAgainst(Edge other, Edge stay) {

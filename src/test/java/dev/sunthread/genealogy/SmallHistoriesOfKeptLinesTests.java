@@ -1,0 +1,147 @@
+package dev.sunthread.genealogy;
+
+import static dev.sunthread.genealogy.Certainty.CERTAIN;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeSet;
+import org.junit.jupiter.api.Test;
+
+/** Small histories with lines that could not be read, and with records that come after a question. */
+class SmallHistoriesOfKeptLinesTests extends SmallHistories {
+
+    /** The lot could not be read: truly it was B. */
+    @Test
+    void aChargeWhoseLotIsUnknownMayHaveBeenOfAnyLot() {
+        plant.charge("07:00", "A", "V1");
+        keep("{'id':'k','kind':'charge','version':1,'occurredAt':'2026-03-10T09:00:00+01:00','actor':'o','source':'s',"
+                + "'body':{'station':'BOND','position':'V1','lot':'");
+        plant.bondAt("10:00", "r1", "V1");
+        truth("B", "r1");
+    }
+
+    @Test
+    void twoKeptLinesAboutAPositionBothCount() {
+        receive("D");
+        plant.charge("07:00", "A", "V1");
+        keep("{'id':'k','kind':'charge','version':1,'occurredAt':'2026-03-10T09:00:00+01:00','actor':'o','source':'s',"
+                + "'body':{'station':'BOND','position':'V1','lot':'B','x':1}}");
+        keep(
+                "{'id':'l','kind':'discharge','version':1,'occurredAt':'2026-03-10T09:30:00+01:00','actor':'o','source':'s',"
+                        + "'body':{'station':'BOND','position':'V1','x':1}}");
+        plant.bondAt("09:20", "r1", "V1");
+        plant.bondAt("10:00", "r2", "V1");
+        truth("B", "r1");
+        truth("D", "r2");
+        assertThat(asked.lot("B").ever()).containsKeys("r2");
+    }
+
+    /** A clean point that could not be read ends no carry-over. */
+    @Test
+    void aCleanPointThatCouldNotBeReadCleansNothing() {
+        plant.charge("07:00", "A", "V1");
+        plant.charge("08:00", "B", "V1");
+        keep("{'id':'k','kind':'clean-point','version':1,'occurredAt':'2026-03-10T08:00:00+01:00','actor':'o',"
+                + "'source':'s','body':{'station':'BOND','position':'V1','evid");
+        plant.bondAt("10:00", "r1", "V1");
+        truth("A", "r1");
+    }
+
+    /** The line broke off within the wall's serial; w1 was later put into m1. */
+    @Test
+    void anInstallationThatBrokeOffBeforeItsParentLeavesTheChildACandidate() {
+        places();
+        keep("{'id':'k','kind':'installation','version':1,'occurredAt':'2026-03-10T08:00:00+01:00','actor':'o',"
+                + "'source':'s','body':{'child':{'unit':{'item':'RCV','serial':'r1'}},'parent':{'item':'WALL','ser");
+        glue("09:00", "w1", "A");
+        install("10:00", "w1", "m1");
+        truth("A", "w1", "r1", "m1");
+    }
+
+    /** The line broke off behind the child: r1 was out of w1 when A came. */
+    @Test
+    void aRemovalThatBrokeOffBehindItsChildLeavesItsStayOnlyPossible() {
+        install("08:00", "r1", "w1");
+        keep("{'id':'k','kind':'removal','version':1,'occurredAt':'2026-03-10T09:00:00+01:00','actor':'o',"
+                + "'source':'s','body':{'child':{'unit':{'item':'RCV','serial':'r1'}},'par");
+        glue("10:00", "w1", "A");
+        truth("A", "w1");
+    }
+
+    /** The line broke off behind the child: r1 was put into w2 by it, and its removal from w1 is lost. */
+    @Test
+    void anInstallationThatBrokeOffBehindItsChildLeavesTheStayBeforeOnlyPossible() {
+        install("08:00", "r1", "w1");
+        glue("08:30", "w1", "B");
+        keep("{'id':'k','kind':'installation','version':1,'occurredAt':'2026-03-10T09:00:00+01:00','actor':'o',"
+                + "'source':'s','body':{'child':{'unit':{'item':'RCV','serial':'r1'}},'par");
+        glue("10:00", "w1", "A");
+        truth("A", "w1");
+        assertThat(asked.lot("B").ever()).containsEntry("r1", CERTAIN);
+    }
+
+    /** The line broke off behind the tray: r1 lay on it. */
+    @Test
+    void aLoadThatBrokeOffBehindItsUnitIsReachedByTheRunOfItsTray() {
+        keep("{'id':'k','kind':'carrier-load','version':1,'occurredAt':'2026-03-10T08:00:00+01:00','actor':'o',"
+                + "'source':'s','body':{'carrier':'T1','loads':[{'unit':{'item':'RCV','serial':'r1'}},{'unit':{'it");
+        ovens.cure("09:00", "09:30", "C-1", List.of(), List.of("T1"));
+        truthOfRun("C-1", "r1");
+    }
+
+    /** The kind can't be read; truly it was a step that used B on r1. */
+    @Test
+    void aLineOfUnknownKindJoinsAllThatItNames() {
+        keep("{'id':'k','kind':'st?p','version':1,'occurredAt':'2026-03-10T08:00:00+01:00','actor':'o','source':'s',"
+                + "'body':{'operation':'bond','station':'BOND','units':[{'item':'RCV','serial':'r1'}],"
+                + "'uses':[{'item':'ADH','lot':'B'}]}}");
+        truth("B", "r1");
+    }
+
+    /** The kind can't be read; truly r1 was taken out of w1 by it. */
+    @Test
+    void aLineOfUnknownKindMayHaveTakenAReceiverOut() {
+        install("08:00", "r1", "w1");
+        keep("{'id':'k','kind':'rem?val','version':1,'occurredAt':'2026-03-10T09:00:00+01:00','actor':'o','source':'s',"
+                + "'body':{'child':{'unit':{'item':'RCV','serial':'r1'}},'parent':{'item':'WALL','serial':'w1'}}}");
+        glue("10:00", "w1", "A");
+        truth("A", "w1");
+    }
+
+    /** The void broke off in its reason: truly r1 never went into w1, r2 did, which is lost. */
+    @Test
+    void aVoidThatBrokeOffLeavesThePlaceOpen() {
+        places();
+        install("08:00", "r1", "w1");
+        keep("{'id':'k','kind':'void','version':1,'occurredAt':'2026-03-10T09:00:00+01:00','actor':'o',"
+                + "'source':'s','body':{'entry':'" + plant.lastId() + "','why':'wro");
+        glue("10:00", "w1", "A");
+        install("11:00", "w1", "m1");
+        truth("A", "w1", "r2", "m1");
+    }
+
+    @Test
+    void whatIsRecordedLaterChangesNoAnswerAtItsCutOff() {
+        places();
+        install("08:00", "r1", "w1");
+        String installation = plant.lastId();
+        glue("09:00", "w1", "A");
+        String glue = plant.lastId();
+        keep("{'id':'k','kind':'removal','version':1,'occurredAt':'2026-03-10T08:30:00+01:00','actor':'o',"
+                + "'source':'s','body':{'child':{'unit':{'item':'RCV','serial':'r1'}},'par");
+        use("10:00", Map.of("item", "ADH"), "r2");
+        long known = sealer.seal();
+        List<String> before = hashes(known);
+        plant.correct("09:30", glue, Map.of("operation", "bond", "station", "BOND", "units", List.of(unit("w2"))));
+        receive("D");
+        plant.birth("2 05:00", "RCV", "r8");
+        plant.station("LATE", "60", "V1");
+        install("08:10", "w1", "m1");
+        remove("08:20", "r1", "w1");
+        plant.undo("11:00", installation);
+        jdbc.sql("DELETE FROM genealogy.answer").update();
+        assertThat(hashes(known)).isEqualTo(before);
+        assertThat(new TreeSet<>(before)).hasSameSizeAs(before);
+    }
+}
