@@ -117,7 +117,8 @@ class DemoVerdictTests {
                 && at(run, "occurredAt").isAfter(PlantTime.at(33, "05:31"))
                 && at(run, "occurredAt").isBefore(PlantTime.at(38, "05:31"));
         long surely = count("test-run", suspect.and(run -> shortCircuit(run) < 4.0 - 0.004));
-        long perhaps = count("test-run", suspect.and(run -> shortCircuit(run) < 4.0 + 0.004));
+        // the scatter of the points around no voltage leaves the current there open by about a hundredth of an ampere
+        long perhaps = count("test-run", suspect.and(run -> shortCircuit(run) < 4.0 + 0.012));
         assertThat(surely).isPositive();
         Question question = new Question("WAL-IV", "B", null, null, null, List.of());
         assertThat(tests.found(question, List.of(Outcome.NOT_PROVEN), sealer.seal()))

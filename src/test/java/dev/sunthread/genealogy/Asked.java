@@ -57,6 +57,31 @@ record Asked(Traces traces, @Nullable Long cutoff, boolean isWider) {
     /** An answer with all its lines. */
     record Seen(AnswerHead head, List<AnswerLine> lines) {
 
+        /** The same without the ways that are told: of several that prove as much, any may be. */
+        Seen withoutWords() {
+            return new Seen(
+                    head,
+                    lines.stream()
+                            .map(line -> new AnswerLine(
+                                    line.kind(),
+                                    line.level(),
+                                    line.item(),
+                                    line.name(),
+                                    line.issuer(),
+                                    line.ever(),
+                                    line.now(),
+                                    line.atShipment(),
+                                    line.at(),
+                                    "",
+                                    List.of(),
+                                    line.place(),
+                                    line.within(),
+                                    line.spot(),
+                                    line.holds(),
+                                    line.shipments()))
+                            .toList());
+        }
+
         Map<String, Certainty> ever() {
             return by(AnswerLine::ever);
         }

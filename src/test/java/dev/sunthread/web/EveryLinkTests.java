@@ -71,7 +71,8 @@ class EveryLinkTests {
                         "/cure-run?name=C%2F1", "/test-run?name=T-1", "/equipment?name=OVEN", "/carrier?name=TRAY%201")
                 .contains("/expiring", "/waiting", "/holds?of=unit", "/in-process?level=receiver", "/stations")
                 .contains("/station?code=BOND", "/position?station=BOND&code=V1", "/compare/answers", "/compare/joined")
-                .contains("/trace/flow?way=forward&lot=A-17", "/findings?table=findings&format=xlsx");
+                .anyMatch(link -> link.startsWith("/trace/flow?way=forward&lot=A-17&cutoff="))
+                .contains("/findings?table=findings&format=xlsx");
     }
 
     @Test

@@ -144,7 +144,8 @@ public final class HistoryEdges implements EdgeSource {
     }
 
     private Collection<Edge> withoutFalseCertainty(Stream<Edge> edges) {
-        List<Edge> all = edges.distinct().toList();
+        // of edges that are alike a walk takes the first: always the same one
+        List<Edge> all = edges.distinct().sorted(Edge.ORDER).toList();
         Set<Long> twice = records.signs()
                 .bornAgain(all.stream()
                         .flatMap(edge -> Stream.of(edge.from(), edge.to()))

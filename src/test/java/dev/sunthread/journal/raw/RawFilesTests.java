@@ -70,7 +70,8 @@ class RawFilesTests {
         assertThat(jdbc.sql("SELECT outcome FROM electrical.standing ORDER BY entry")
                         .query(String.class)
                         .list())
-                .containsExactly("PASSED", "NOT_PROVEN");
+                .as("so few points leave the highest power open")
+                .containsExactly("NOT_PROVEN", "NOT_PROVEN");
     }
 
     @Test
