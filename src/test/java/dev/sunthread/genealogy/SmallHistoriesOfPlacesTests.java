@@ -256,4 +256,18 @@ class SmallHistoriesOfPlacesTests extends SmallHistories {
         plant.ship("13:00", "S-2", "Other Site", "PANEL p1");
         truthOfRun("C-2", "r2", "r1", "w1", "p1");
     }
+
+    /** Lost: the removal of m1 from p1, before it was put back. */
+    @Test
+    void aModuleThatWasOutOfThePanelIsNotCertainlyReachedMeanwhile() {
+        places();
+        install("08:00", "m1", "p1");
+        install("12:00", "m1", "p1");
+        glue("11:00", "p1", "A");
+        glue("13:00", "p1", "B");
+        truth("A", "p1");
+        truth("B", "p1", "m1");
+        assertThat(asked.lot("A").ever()).containsEntry("m1", POSSIBLE);
+        assertThat(asked.lot("B").ever()).containsEntry("m1", CERTAIN);
+    }
 }

@@ -22,8 +22,9 @@ import java.util.stream.Stream;
  * or ties leave open which removal that is, the end is uncertain and the later one counts for what is possible.
  *
  * <p>A removal with no installation to end proves a possible stay since the removal before it, or since ever. Stays
- * that contradict each other keep their recorded length and are at most possible. Takes time quadratic in the facts of
- * one child in one parent, and in the stays of one unit or one position.
+ * that contradict each other keep their recorded length and are at most possible; so does the earlier one of a unit
+ * that was put into its place again more than two seconds later, for it may have been out meanwhile. Takes time
+ * quadratic in the facts of one child in one parent, and in the stays of one unit or one position.
  */
 final class InstallationEdges {
 
@@ -105,7 +106,7 @@ final class InstallationEdges {
         return stays.stream().map(stay -> {
             boolean contradicted = places(stay).stream()
                     .flatMap(place -> rivals.getOrDefault(place, List.of()).stream())
-                    .anyMatch(stay::contradicts);
+                    .anyMatch(stay::isContradictedBy);
             return contradicted ? stay.edge().atMost(Certainty.POSSIBLE) : stay.edge();
         });
     }

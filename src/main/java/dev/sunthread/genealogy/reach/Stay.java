@@ -3,6 +3,7 @@ package dev.sunthread.genealogy.reach;
 import dev.sunthread.genealogy.Certainty;
 import dev.sunthread.genealogy.records.Installation;
 import dev.sunthread.genealogy.records.Removal;
+import dev.sunthread.genealogy.records.SignRecords;
 import dev.sunthread.genealogy.walk.Edge;
 import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.genealogy.walk.Reason;
@@ -47,11 +48,12 @@ record Stay(
     }
 
     /**
-     * Whether both can't be true: one unit in two places, or two bodies in one position, at a moment that both surely
-     * cover. Pieces of one lot may be in many places, and pieces of several lots in one position.
+     * Whether the other can't be true for all of this: one unit in two places, or two bodies in one position, at a
+     * moment that both surely cover; or a unit that was put in again, so that it was out. Pieces of one lot may
+     * be in many places, and pieces of several lots in one position.
      */
-    boolean contradicts(Stay other) {
-        return surelyOverlaps(other) && (isOneUnitInTwoPlaces(other) || isOnePlaceForTwo(other));
+    boolean isContradictedBy(Stay other) {
+        return surelyOverlaps(other) && (isOneUnitInTwoPlaces(other) || isOnePlaceForTwo(other)) || isPutInAgain(other);
     }
 
     Edge edge() {
@@ -61,9 +63,25 @@ record Stay(
     }
 
     private boolean isOneUnitInTwoPlaces(Stay other) {
-        boolean samePlace = parent.equals(other.parent)
+        return isOfOneUnit(other) && !mayBeInOnePlaceWith(other);
+    }
+
+    // within a moment it was scanned twice; a removal recorded before the other tells that this was over by then
+    private boolean isPutInAgain(Stay other) {
+        return isOfOneUnit(other)
+                && mayBeInOnePlaceWith(other)
+                && other.certainty == Certainty.CERTAIN
+                && other.begin.late() > begin.widened(SignRecords.MOMENT).late()
+                && end.late() > other.begin.early();
+    }
+
+    private boolean isOfOneUnit(Stay other) {
+        return child.equals(other.child) && child.kind() == TraceKind.UNIT;
+    }
+
+    private boolean mayBeInOnePlaceWith(Stay other) {
+        return parent.equals(other.parent)
                 && (position == null || other.position == null || position.equals(other.position));
-        return child.equals(other.child) && child.kind() == TraceKind.UNIT && !samePlace;
     }
 
     private boolean isOnePlaceForTwo(Stay other) {

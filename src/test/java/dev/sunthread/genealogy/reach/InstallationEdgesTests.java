@@ -59,6 +59,24 @@ class InstallationEdgesTests {
     }
 
     @Test
+    void aUnitThatIsPutInAgainLaterWasPossiblyOutBefore() {
+        recorded.in(CELL, WALL, "1", 0);
+        recorded.in(CELL, WALL, null, 2_000_000);
+        recorded.in(CELL, WALL, "1", 2_000_001);
+        recorded.out(CELL, WALL, "1", 9_000_000);
+        assertThat(recorded.edges()).extracting(Edge::certainty).containsExactlyInAnyOrder(POSSIBLE, CERTAIN, CERTAIN);
+        assertThat(recorded.edges()).extracting(Edge::stayEnd).containsOnly(at(9_000_000));
+    }
+
+    @Test
+    void aUnitThatIsPutInAgainAfterItsRemovalWasCertainlyThereUntilThen() {
+        recorded.in(CELL, WALL, "1", 0);
+        recorded.out(CELL, WALL, "1", 5_000_000);
+        recorded.in(CELL, WALL, "1", 5_000_000);
+        assertThat(recorded.edges()).extracting(Edge::certainty).containsOnly(CERTAIN);
+    }
+
+    @Test
     void removalWithoutInstallationProvesAPossibleStaySinceEver() {
         recorded.out(CELL, WALL, "1", 5);
         Edge edge = recorded.edges().get(0);
