@@ -23,6 +23,8 @@ import org.jspecify.annotations.Nullable;
 /** Lines that were said to be kept. */
 final class MemoryLines implements LineRecords, LineNames {
 
+    private record Place(String station, String code) {}
+
     private final Remembered remembered;
     private final LineReading reading;
     private final List<OpenLine> open;
@@ -65,16 +67,17 @@ final class MemoryLines implements LineRecords, LineNames {
     }
 
     @Override
-    public Set<Long> positions(@Nullable String station, String code) {
-        List<String> so = remembered
+    public Set<Long> positions(@Nullable String station, @Nullable String code) {
+        List<Place> so = remembered
                 .of("station")
-                .filter(one -> Remembered.texts(one.body(), "positions").contains(code))
-                .map(one -> one.text("station"))
-                .distinct()
+                .flatMap(one -> Remembered.texts(one.body(), "positions").stream()
+                        .map(position -> new Place(one.text("station"), position)))
+                .filter(place -> code == null || place.code().equals(code))
                 .toList();
+        boolean isThere = so.stream().anyMatch(place -> place.station().equals(station));
         return so.stream()
-                .filter(one -> !so.contains(station) || one.equals(station))
-                .map(one -> remembered.numbers().position(one, code))
+                .filter(place -> !isThere || place.station().equals(station))
+                .map(place -> remembered.numbers().position(place.station(), place.code()))
                 .collect(Collectors.toSet());
     }
 

@@ -21,6 +21,26 @@ class SmallHistoriesOfKeptLinesTests extends SmallHistories {
         truth("B", "r1");
     }
 
+    /** The line broke off within its station: truly B came onto V1. */
+    @Test
+    void aChargeThatBrokeOffBeforeItsPositionMayHaveBeenAnywhere() {
+        plant.charge("07:00", "A", "V1");
+        keep("{'id':'k','kind':'charge','version':1,'occurredAt':'2026-03-10T09:00:00+01:00','actor':'o','source':'s',"
+                + "'body':{'lot':'B','sta");
+        plant.bondAt("10:00", "r1", "V1");
+        truth("B", "r1");
+    }
+
+    /** The line broke off behind its station: truly A came off V1, and the charge of B behind it is lost. */
+    @Test
+    void aDischargeThatBrokeOffLeavesWhatIsUsedBehindItOpen() {
+        plant.charge("07:00", "A", "V1");
+        keep("{'id':'k','kind':'discharge','version':1,'occurredAt':'2026-03-10T09:00:00+01:00','actor':'o',"
+                + "'source':'s','body':{'station':'BOND','pos");
+        plant.bondAt("10:00", "r1", "V1");
+        truth("B", "r1");
+    }
+
     @Test
     void twoKeptLinesAboutAPositionBothCount() {
         receive("D");

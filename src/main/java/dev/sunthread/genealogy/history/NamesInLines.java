@@ -98,9 +98,10 @@ final class NamesInLines implements LineNames {
     }
 
     @Override
-    public Set<Long> positions(@Nullable String station, String code) {
-        List<Place> so =
-                places().stream().filter(place -> place.code().equals(code)).toList();
+    public Set<Long> positions(@Nullable String station, @Nullable String code) {
+        List<Place> so = places().stream()
+                .filter(place -> code == null || place.code().equals(code))
+                .toList();
         boolean isThere = so.stream().anyMatch(place -> place.station().equals(station));
         return so.stream()
                 .filter(place -> !isThere || place.station().equals(station))

@@ -18,8 +18,8 @@ public interface LineNames {
     /** All that is called so. */
     Collection<TraceRef> of(TraceKind kind, String name);
 
-    /** Positions of this code, of this station if it is given. */
-    Set<Long> positions(@Nullable String station, String code);
+    /** Positions of this code, or of any if none is given; of this station if it is given and has such a position. */
+    Set<Long> positions(@Nullable String station, @Nullable String code);
 
     Optional<Entry> entry(String id);
 

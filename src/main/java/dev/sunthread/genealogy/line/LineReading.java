@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -44,6 +45,9 @@ public final class LineReading {
     /** Kinds whose positions are those of a parent or of equipment, and not of a station. */
     private static final Set<String> OF_NO_STATION =
             Set.of("installation", "removal", "carrier-load", "carrier-unload", "cure-run", "test-run");
+
+    /** Kinds that always are about a position: one that names none broke off before it. */
+    private static final Set<String> OF_A_POSITION = Set.of("charge", "discharge", "clean-point");
 
     private final LineNames names;
     private final Map<Stranger, TraceRef> strangers = new LinkedHashMap<>();
@@ -126,15 +130,19 @@ public final class LineReading {
     }
 
     private Set<Spot> positions(List<Said> said, LineText text, @Nullable String kind) {
-        Set<Spot> positions = new HashSet<>();
-        if (kind == null || !OF_NO_STATION.contains(kind)) {
-            String station = text.one("station").findFirst().orElse(null);
-            said.stream()
-                    .filter(one -> one.name().equals("position"))
-                    .forEach(one -> names.positions(station, one.text()).stream()
-                            .map(position -> new Spot(one.within(), position))
-                            .forEach(positions::add));
+        if (kind != null && OF_NO_STATION.contains(kind)) {
+            return Set.of();
         }
-        return positions;
+        String station = text.one("station").findFirst().orElse(null);
+        List<Said> named =
+                said.stream().filter(one -> one.name().equals("position")).toList();
+        Stream<Spot> spots = named.isEmpty() && kind != null && OF_A_POSITION.contains(kind)
+                ? spots(LineText.SOMEWHERE, station, null)
+                : named.stream().flatMap(one -> spots(one.within(), station, one.text()));
+        return spots.collect(Collectors.toSet());
+    }
+
+    private Stream<Spot> spots(String within, @Nullable String station, @Nullable String code) {
+        return names.positions(station, code).stream().map(position -> new Spot(within, position));
     }
 }

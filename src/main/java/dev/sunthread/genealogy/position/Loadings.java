@@ -6,14 +6,14 @@ import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.genealogy.walk.Reason;
 import dev.sunthread.kernel.TraceRef;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import org.jspecify.annotations.Nullable;
-import java.util.Set;
-import java.util.HashMap;
 import java.util.Objects;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads the charges and discharges of one position. Where no discharge was recorded the change lies between the last

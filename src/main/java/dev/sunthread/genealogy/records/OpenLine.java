@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * @param operation the operation of a step
  * @param place the position of a parent or carrier that it names
  * @param parts what it names and where, positions of stations apart
- * @param positions the positions of stations that it names
+ * @param positions the positions of stations that it names, or may have been about if it broke off before that
  */
 public record OpenLine(
         long entry,
