@@ -35,7 +35,7 @@ import org.springframework.transaction.support.TransactionTemplate;
 @SunthreadTest
 class PlantAgreementTests {
 
-    private static final int PLANTS = Integer.getInteger("sunthread.plants", 12);
+    private static final int PLANTS = Integer.getInteger("sunthread.plants", 4);
     private static final long SEED = Long.getLong("sunthread.seed", 0) * 1_000_000;
     private static final List<Integer> WORST_CLOCKS = List.of(0, 30, 60, 120);
 

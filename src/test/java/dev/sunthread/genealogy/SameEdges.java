@@ -39,7 +39,13 @@ record SameEdges(String of, List<Edge> expected) {
         edges.stream()
                 .filter(edge -> edge.to().kind() != TraceKind.RECOVERY_GAP)
                 .map(edge -> new Edge(
-                        edge.from(), edge.to(), edge.certainty(), edge.begin(), edge.lastCrossing(), edge.stayEnd(), ANY))
+                        edge.from(),
+                        edge.to(),
+                        edge.certainty(),
+                        edge.begin(),
+                        edge.lastCrossing(),
+                        edge.stayEnd(),
+                        ANY))
                 .forEach(bare::add);
         return bare;
     }

@@ -24,6 +24,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -122,7 +123,7 @@ abstract class SmallHistories {
         supply.structure("PANEL", "1 MOD");
     }
 
-    void row(String lot, String container) {
+    void row(@Nullable String lot, @Nullable String container) {
         Map<String, Object> use = new TreeMap<>(Map.of("item", "ADH", "position", "V1"));
         if (lot != null) {
             use.put("lot", lot);
@@ -238,8 +239,8 @@ abstract class SmallHistories {
         List<String> differences = new ArrayList<>();
         for (String from : names()) {
             for (String to : names()) {
-                Certainty there = forward.get(from).get(to);
-                Certainty back = backward.get(to).get(from);
+                @Nullable Certainty there = forward.getOrDefault(from, Map.of()).get(to);
+                @Nullable Certainty back = backward.getOrDefault(to, Map.of()).get(from);
                 if (there != back) {
                     differences.add(from + " -> " + to + " forward " + there + " backward " + back);
                 }

@@ -62,9 +62,16 @@ class RunVerdictPageTests {
         workshop.plant().say("specification", "2 00:00", RawData.powerRevision("B", "0.5"));
         workshop.plant().say("test-run", "10:00", RawData.swept("T-7", "RCV R1", "pass", RawData.Points.of(1)));
         assertThat(text("/test-run?name=T-7"))
-                .contains("Revision B in force when it began passed", "Maximum power is 0.59443 to 0.60798 W", "at least 0.5 W")
+                .contains(
+                        "Revision B in force when it began passed",
+                        "Maximum power is 0.59443 to 0.60798 W",
+                        "at least 0.5 W")
                 .contains("Sweep light is judged as measured. Maximum power by polynomial of order 4 at most")
-                .contains("Short-circuit current 1 A", "Fill factor", "by least squares over the points around the maximum", "91 points")
+                .contains(
+                        "Short-circuit current 1 A",
+                        "Fill factor",
+                        "by least squares over the points around the maximum",
+                        "91 points")
                 .contains("One diode by implicit residual", "One diode by model current less measured current")
                 .contains("voltage (V) current (A) power (W) -0.1 1 -0.1");
         workshop.plant()
