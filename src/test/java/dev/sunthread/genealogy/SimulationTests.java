@@ -46,7 +46,9 @@ class SimulationTests {
         "voided scan, 3000141",
         "voided scan, 3000362",
         "lost use, 12000159",
-        "many at once, 34000019"
+        "many at once, 34000019",
+        "lost installation, 3000128",
+        "voided scan, 3000332"
     })
     void nothingIsMissedInAPlantThatOnceShowedAFault(String kind, long seed) {
         Rates rates = Objects.requireNonNull(FaultKinds.held().get(kind));
