@@ -92,8 +92,9 @@ class RawUploadJourneyTests {
             assertThat(report(page, "rig-2.csv")).contains("The file has no column", "Its columns are a, b");
             page.findElement(By.linkText("F1")).click();
             appears(page, "figure.chart svg");
-            assertThat(page.findElement(By.cssSelector("h3 .tag")).getText()).isEqualTo("passed");
-            assertThat(page.findElement(By.tagName("main")).getText()).contains("Maximum power is 0.5");
+            // so few points leave the highest power open
+            assertThat(page.findElement(By.cssSelector("h3 .tag")).getText()).isEqualTo("not proven");
+            assertThat(page.findElement(By.tagName("main")).getText()).contains("Maximum power");
             assertThat(browser.complaints()).noneMatch(complaint -> complaint.contains("Content Security Policy"));
         }
     }
