@@ -104,6 +104,11 @@ public class Traces {
         makings.stop(id, watcher);
     }
 
+    /** The same for an answer that is named by its question. */
+    public void stop(TraceQuestion question, String watcher) {
+        stop(AnswerHash.ofQuestion(AskedQuestion.write(known(question))), watcher);
+    }
+
     /** What a kept answer says of itself. @throws Refused if it is kept no longer */
     public AnswerHead head(String answer) {
         return heads.find(answer).orElseThrow(() -> new Refused("This answer is kept no longer", "Ask again"));

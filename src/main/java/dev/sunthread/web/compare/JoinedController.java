@@ -1,5 +1,7 @@
 package dev.sunthread.web.compare;
 
+import dev.sunthread.access.Needs;
+import dev.sunthread.access.Right;
 import dev.sunthread.genealogy.AnswerHead;
 import dev.sunthread.genealogy.TraceProgress;
 import dev.sunthread.genealogy.Traces;
@@ -18,6 +20,7 @@ import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
+import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 
 /** Answers of several questions joined: what is in all of them, and what is in one but not in the others. */
@@ -60,6 +63,15 @@ class JoinedController {
         } catch (Refused e) {
             model.addAttribute("refused", e);
         }
+        return "web/compare-joined";
+    }
+
+    /** Waits no longer for answers that are being made; the questions stay in the form. */
+    @PostMapping("/compare/joined/stop")
+    @Needs(Right.LOOK_UP)
+    String stop(@ModelAttribute("asked") JoinedRequest asked, Model model) {
+        joining.stop(asked);
+        model.addAttribute("stopped", true);
         return "web/compare-joined";
     }
 

@@ -49,8 +49,7 @@ class Joining {
         List<AnswerHead> heads = new ArrayList<>();
         Long cutoff = asked.cutoff();
         for (TraceQuestion question : JoinedQuestions.read(questions)) {
-            AnswerHead head =
-                    traces.ask(new TraceQuestion(question.way(), question.root(), cutoff, null, question.wider()));
+            AnswerHead head = traces.ask(at(cutoff, question));
             cutoff = head.question().cutoff();
             heads.add(head);
         }
@@ -62,10 +61,8 @@ class Joining {
         TraceProgress first = null;
         Long cutoff = asked.cutoff();
         for (TraceQuestion one : JoinedQuestions.read(String.valueOf(asked.of()))) {
-            Traced traced = traces.within(
-                    new TraceQuestion(one.way(), one.root(), cutoff, null, one.wider()),
-                    first == null ? limits.pageWait() : Duration.ZERO,
-                    "page of " + recorder.mark());
+            Traced traced =
+                    traces.within(at(cutoff, one), first == null ? limits.pageWait() : Duration.ZERO, watcher());
             AnswerHead made = traced.answer();
             TraceProgress making = traced.making();
             if (making != null) {
@@ -76,6 +73,20 @@ class Joining {
             }
         }
         return Optional.ofNullable(first);
+    }
+
+    /** Waits for none of them any longer. */
+    void stop(JoinedRequest asked) {
+        JoinedQuestions.read(String.valueOf(asked.of()))
+                .forEach(one -> traces.stop(at(asked.cutoff(), one), watcher()));
+    }
+
+    private static TraceQuestion at(@Nullable Long cutoff, TraceQuestion one) {
+        return new TraceQuestion(one.way(), one.root(), cutoff, null, one.wider());
+    }
+
+    private String watcher() {
+        return "page of " + recorder.mark();
     }
 
     /** What they say together. */

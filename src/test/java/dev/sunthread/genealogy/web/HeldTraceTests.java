@@ -114,7 +114,13 @@ class HeldTraceTests {
                 .andExpect(status().isOk())
                 .andExpect(header().string("Refresh", containsString("url=/compare/joined?")))
                 .andExpect(header().string("Refresh", containsString("cutoff=")))
-                .andExpect(content().string(containsString("The answer is being made")));
+                .andExpect(content().string(containsString("The answer is being made")))
+                .andExpect(content().string(containsString("action=\"/compare/joined/stop\"")));
+        pages.perform(post("/compare/joined/stop").param("of", "[{\"lot\": \"A-17\"}, {\"lot\": \"A-18\"}]"))
+                .andExpect(status().isOk())
+                .andExpect(content().string(containsString("Stopped")));
+        pages.perform(get("/api/v1/traces?lot=A-19&wider=true").header("Prefer", ASYNC))
+                .andExpect(status().isAccepted());
     }
 
     @Test
