@@ -16,12 +16,17 @@ const keepShell = async () => {
 
 const kept = async address => (await caches.open(KEPT)).match(address);
 
+// a server that takes longer counts as away, as it does for a scan: the shell looks for it again and again
+const LONGEST = 3000;
+
 const serverFirst = async (request, address) => {
+  const answering = fetch(request);
+  const tooLate = new Promise((_, late) => setTimeout(late, LONGEST));
   let answer;
   try {
-    answer = await fetch(request);
+    answer = await Promise.race([answering, tooLate]);
   } catch {
-    return (await kept(address)) ?? Response.error();
+    return (await kept(address)) ?? answering.catch(() => Response.error());
   }
   return answer.status >= 502 ? (await kept(address)) ?? answer : answer;
 };

@@ -3,35 +3,43 @@ package dev.sunthread.database;
 import io.zonky.test.db.postgres.embedded.EmbeddedPostgres;
 import java.io.IOException;
 import java.lang.ProcessBuilder.Redirect;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import org.springframework.boot.jdbc.autoconfigure.JdbcConnectionDetails;
 
 /**
  * A PostgreSQL server on a directory of its own, from start to close. It listens on the loopback address only, asks for
  * a password, and answers a commit only once it is on disk; a second server on the same directory is refused, and one
- * left over from a killed application is stopped first.
+ * left over from a killed application is stopped first. One that ends by itself is started anew on the same port.
  */
 final class EmbeddedServer implements JdbcConnectionDetails, AutoCloseable {
 
     private static final String WORKING_DIRECTORY = "ot.epg.working-dir";
+    private static final String LIBRARY_LOCK = "epg-lock";
     private static final Duration LONGEST_RECOVERY = Duration.ofMinutes(2);
+    private static final Duration PAUSE = Duration.ofSeconds(1);
+    private static final Logger LOG = LoggerFactory.getLogger(EmbeddedServer.class);
 
     private final DatabaseDirectory directory;
     private final DirectoryLock lock;
     private final String password;
-    private final EmbeddedPostgres server;
+    private volatile EmbeddedPostgres server;
+    private volatile boolean closed;
 
     private EmbeddedServer(DatabaseDirectory directory, DirectoryLock lock) throws IOException {
         this.directory = directory;
         this.lock = lock;
-        new LeftoverServer(directory.cluster()).stop();
+        new ServerProcess(directory.cluster()).stop();
         if (!directory.holdsCluster()) {
             directory.beginCluster();
         }
         this.password = ServerPassword.of(directory);
-        this.server = startServer(directory, password);
+        this.server = firstServer(directory, password);
         directory.finishCluster();
+        watch();
     }
 
     static EmbeddedServer start(Path home) throws IOException {
@@ -45,11 +53,55 @@ final class EmbeddedServer implements JdbcConnectionDetails, AutoCloseable {
         }
     }
 
-    private static EmbeddedPostgres startServer(DatabaseDirectory directory, String password) throws IOException {
+    private static EmbeddedPostgres firstServer(DatabaseDirectory directory, String password) throws IOException {
         try {
-            return settings(directory, password).start();
+            return launch(directory, settings(directory, password));
         } catch (IOException | IllegalStateException e) {
             throw new IOException("The embedded database does not start; its log is " + directory.log(), e);
+        }
+    }
+
+    private void watch() {
+        Thread watching = new Thread(this::keepRunning, "watches the database server");
+        watching.setDaemon(true);
+        watching.start();
+    }
+
+    // the process is no child of this one, so that nothing but its id tells of its end
+    private void keepRunning() {
+        while (!closed) {
+            pause();
+            try {
+                startAnewIfGone();
+            } catch (IOException | IllegalStateException e) {
+                LOG.error("The database server does not start; it is tried again. Its log is {}", directory.log(), e);
+            }
+        }
+    }
+
+    private synchronized void startAnewIfGone() throws IOException {
+        ServerProcess process = new ServerProcess(directory.cluster());
+        if (!closed && !process.isRunning()) {
+            LOG.error("The database server ended by itself and is started anew; its log is {}", directory.log());
+            server.close();
+            process.stop();
+            server = launch(directory, settings(directory, password).setPort(server.getPort()));
+            LOG.info("The database server is there again");
+        }
+    }
+
+    // the library never gives back the lock of a start that failed; this one's own stands before it
+    private static EmbeddedPostgres launch(DatabaseDirectory directory, EmbeddedPostgres.Builder settings)
+            throws IOException {
+        Files.deleteIfExists(directory.cluster().resolve(LIBRARY_LOCK));
+        return settings.start();
+    }
+
+    private static void pause() {
+        try {
+            Thread.sleep(PAUSE.toMillis());
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
         }
     }
 
@@ -116,10 +168,15 @@ final class EmbeddedServer implements JdbcConnectionDetails, AutoCloseable {
 
     @Override
     public void close() throws IOException {
+        closed = true;
+        stop();
+    }
+
+    private synchronized void stop() throws IOException {
         try {
             server.close();
             // the library waits a few seconds only, less than a last checkpoint may take
-            new LeftoverServer(directory.cluster()).stop();
+            new ServerProcess(directory.cluster()).stop();
         } finally {
             lock.close();
         }

@@ -1,6 +1,7 @@
 package dev.sunthread.database;
 
 import com.zaxxer.hikari.HikariDataSource;
+import java.time.Duration;
 import java.util.EnumMap;
 import java.util.Locale;
 import java.util.Map;
@@ -8,6 +9,8 @@ import org.springframework.jdbc.datasource.lookup.AbstractRoutingDataSource;
 
 /** Gives each part of the application a connection out of its own pool. A pool is empty until its part asks first. */
 final class PartedSource extends AbstractRoutingDataSource implements AutoCloseable {
+
+    private static final Duration GRACE = Duration.ofSeconds(10);
 
     private final Map<Bulkhead, HikariDataSource> pools = new EnumMap<>(Bulkhead.class);
 
@@ -39,6 +42,15 @@ final class PartedSource extends AbstractRoutingDataSource implements AutoClosea
         if (!size.statementTimeout().isZero()) {
             pool.setConnectionInitSql(
                     "SET statement_timeout = " + size.statementTimeout().toMillis());
+            giveUpOnAServerThatHangs(pool, size.statementTimeout().plus(GRACE));
+        }
+    }
+
+    // the server ends a statement in time itself, unless it no longer does anything
+    private static void giveUpOnAServerThatHangs(HikariDataSource pool, Duration longest) {
+        String url = pool.getJdbcUrl();
+        if (url != null) {
+            pool.setJdbcUrl(url + (url.contains("?") ? "&" : "?") + "socketTimeout=" + longest.toSeconds());
         }
     }
 

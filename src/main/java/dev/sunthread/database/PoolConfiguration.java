@@ -7,7 +7,9 @@ import org.springframework.boot.context.properties.EnableConfigurationProperties
 import org.springframework.boot.context.properties.bind.Bindable;
 import org.springframework.boot.context.properties.bind.Binder;
 import org.springframework.boot.jdbc.autoconfigure.DataSourceProperties;
+import org.springframework.boot.health.contributor.HealthIndicator;
 import org.springframework.boot.jdbc.autoconfigure.JdbcConnectionDetails;
+import org.springframework.boot.jdbc.health.DataSourceHealthIndicator;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.core.env.Environment;
@@ -30,5 +32,11 @@ class PoolConfiguration {
         first.setPassword(server == null ? given.determinePassword() : server.getPassword());
         Binder.get(environment).bind("spring.datasource.hikari", Bindable.ofInstance(first));
         return new PartedSource(first, sizes);
+    }
+
+    /** Looks at the database as the pages see it; left alone, every pool would be waited for in turn. */
+    @Bean
+    HealthIndicator dbHealthIndicator(DataSource source) {
+        return new DataSourceHealthIndicator(source);
     }
 }

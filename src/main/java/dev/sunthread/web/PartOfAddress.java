@@ -6,7 +6,6 @@ import jakarta.servlet.ServletException;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
-import java.sql.SQLTransientConnectionException;
 import java.util.regex.Pattern;
 import org.springframework.core.Ordered;
 import org.springframework.core.annotation.Order;
@@ -15,17 +14,21 @@ import org.springframework.web.filter.OncePerRequestFilter;
 
 /**
  * Has each request use the database connections of its part: stations, files, imports, or pages. One that waits in vain
- * for a connection is answered with 503 and when to come again.
+ * for a connection, or loses it, is answered with 503 and when to come again.
  */
 @Component
 @Order(Ordered.HIGHEST_PRECEDENCE)
 class PartOfAddress extends OncePerRequestFilter {
 
-    static final String SECONDS_TO_WAIT = "5";
-
     private static final Pattern STATIONS = Pattern.compile("/(work|contact|api/v1/scans|api/v1/envelopes)(/.*)?");
     private static final Pattern IMPORTS = Pattern.compile("/(journal|api/v1/journal|api/v1/raw-files)(/.*)?");
     private static final Pattern FILES = Pattern.compile("/api/v1/journal/export|.*\\.(csv|xlsx|pdf)");
+
+    private final DatabaseAway away;
+
+    PartOfAddress(DatabaseAway away) {
+        this.away = away;
+    }
 
     @Override
     protected void doFilterInternal(HttpServletRequest request, HttpServletResponse response, FilterChain chain)
@@ -33,12 +36,10 @@ class PartOfAddress extends OncePerRequestFilter {
         try (Bulkhead.Way back = of(request).enter()) {
             chain.doFilter(request, response);
         } catch (ServletException | RuntimeException e) {
-            if (response.isCommitted() || !isForWantOfAConnection(e)) {
+            if (response.isCommitted() || !DatabaseAway.isCauseOf(e)) {
                 throw e;
             }
-            response.setHeader("Retry-After", SECONDS_TO_WAIT);
-            response.sendError(
-                    HttpServletResponse.SC_SERVICE_UNAVAILABLE, "Every connection to the database is in use");
+            away.answer(request, response);
         }
     }
 
@@ -53,14 +54,5 @@ class PartOfAddress extends OncePerRequestFilter {
             return Bulkhead.STATIONS;
         }
         return !isRead && IMPORTS.matcher(path).matches() ? Bulkhead.IMPORTS : Bulkhead.PAGES;
-    }
-
-    private static boolean isForWantOfAConnection(Throwable e) {
-        for (Throwable cause = e; cause != null; cause = cause.getCause()) {
-            if (cause instanceof SQLTransientConnectionException) {
-                return true;
-            }
-        }
-        return false;
     }
 }

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.SQLException;
+import java.time.Duration;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -54,6 +55,37 @@ class EmbeddedServerRestartTests {
 
         try (var server = EmbeddedServer.start(home)) {
             assertThat(Answer.of(server, "SELECT number FROM crashed")).isEqualTo("L-1");
+        }
+    }
+
+    @Test
+    void startsAnewByItselfWhenItsServerIsKilled() throws Exception {
+        try (var server = EmbeddedServer.start(home)) {
+            Answer.of(server, row("survivor"));
+            String url = server.getJdbcUrl();
+            ProcessHandle killed = serverProcess();
+            killed.destroyForcibly();
+            killed.onExit().get();
+
+            assertThat(answerOnceItIsBack(server, "SELECT number FROM survivor"))
+                    .isEqualTo("L-1");
+            assertThat(server.getJdbcUrl()).isEqualTo(url);
+            assertThat(serverProcess()).isNotEqualTo(killed);
+        }
+        assertThat(home.resolve("cluster/postmaster.pid")).doesNotExist();
+    }
+
+    private static String answerOnceItIsBack(EmbeddedServer server, String question) throws Exception {
+        long deadline = System.nanoTime() + Duration.ofMinutes(1).toNanos();
+        while (true) {
+            try {
+                return Answer.of(server, question);
+            } catch (SQLException e) {
+                if (System.nanoTime() > deadline) {
+                    throw e;
+                }
+                Thread.sleep(100);
+            }
         }
     }
 
@@ -130,6 +162,6 @@ class EmbeddedServerRestartTests {
     }
 
     private void stopLeftover() throws IOException {
-        new LeftoverServer(home.resolve("cluster")).stop();
+        new ServerProcess(home.resolve("cluster")).stop();
     }
 }

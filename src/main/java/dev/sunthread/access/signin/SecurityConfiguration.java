@@ -1,6 +1,7 @@
 package dev.sunthread.access.signin;
 
 import dev.sunthread.access.machine.Tokens;
+import jakarta.servlet.DispatcherType;
 import org.springframework.beans.factory.annotation.Qualifier;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnWebApplication;
 import org.springframework.context.annotation.Bean;
@@ -32,6 +33,9 @@ class SecurityConfiguration {
     private static final String[] STATIC = {"/*.css", "/*.js", "/*.svg", "/webjars/**"};
     private static final String[] SIGNING_IN = {"/sign-in", "/badge"};
 
+    /** For what stands before the application and asks whether it can be used; it says no more than that. */
+    private static final String HEALTH = "/actuator/health/**";
+
     /** Pages at stations say here that they are there, without a session; there is nobody to be imitated. */
     private static final String CONTACT = "/contact";
 
@@ -50,7 +54,10 @@ class SecurityConfiguration {
                 .addFilterBefore(new MachineFilter(tokens), AuthorizationFilter.class)
                 .csrf(AbstractHttpConfigurer::disable)
                 .sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))
-                .authorizeHttpRequests(requests -> requests.anyRequest().authenticated())
+                .authorizeHttpRequests(requests -> requests.dispatcherTypeMatchers(DispatcherType.ERROR)
+                        .permitAll()
+                        .anyRequest()
+                        .authenticated())
                 .exceptionHandling(asks -> asks.authenticationEntryPoint(
                         (request, response, why) -> answers.resolveException(request, response, null, why)))
                 .build();
@@ -63,7 +70,11 @@ class SecurityConfiguration {
         return common(http)
                 .securityContext(context -> context.securityContextRepository(sessions))
                 .csrf(forms -> forms.ignoringRequestMatchers(CONTACT))
-                .authorizeHttpRequests(requests -> requests.requestMatchers(STATIC)
+                .authorizeHttpRequests(requests -> requests.dispatcherTypeMatchers(DispatcherType.ERROR)
+                        .permitAll()
+                        .requestMatchers(STATIC)
+                        .permitAll()
+                        .requestMatchers(HEALTH)
                         .permitAll()
                         .requestMatchers(SIGNING_IN)
                         .permitAll()

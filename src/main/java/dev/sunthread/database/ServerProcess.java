@@ -12,12 +12,14 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * The server that a killed application leaves running on its cluster. It is stopped, never adopted, so that the next
- * server always has this version's settings; a process id left by a server that is gone is cleared away.
+ * The server at work on a cluster. One that a killed application left running is stopped, never adopted, so that the next
+ * server always has this version's settings. What a killed server began itself may still write for a moment: its end is
+ * waited for, and only then the process id is cleared away that would keep the next server off.
  */
-record LeftoverServer(Path cluster) {
+record ServerProcess(Path cluster) {
 
     private static final Duration LONGEST_STOP = Duration.ofMinutes(2);
+    private static final Path SHARED_MEMORY = Path.of("/proc/sysvipc/shm");
     private static final Duration PAUSE = Duration.ofMillis(50);
 
     void stop() throws IOException {
@@ -25,17 +27,26 @@ record LeftoverServer(Path cluster) {
         if (program.isPresent()) {
             end(program.get());
         }
+        awaitEnd(this::isSharingMemory);
         Files.deleteIfExists(pidFile());
+    }
+
+    boolean isRunning() throws IOException {
+        return running().isPresent();
     }
 
     private void end(Path program) throws IOException {
         try {
             ask(program);
-            awaitEnd();
         } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
-            throw new IOException("Interrupted while a server left running on " + cluster + " stops", e);
+            throw interrupted(e);
         }
+        awaitEnd(this::isRunning);
+    }
+
+    private IOException interrupted(InterruptedException e) {
+        Thread.currentThread().interrupt();
+        return new IOException("Interrupted while a server left running on " + cluster + " stops", e);
     }
 
     private Optional<Path> running() throws IOException {
@@ -92,14 +103,40 @@ record LeftoverServer(Path cluster) {
     }
 
     // the control program would wait as well, but without end for a server that dies before its parent takes note
-    private void awaitEnd() throws IOException, InterruptedException {
+    private void awaitEnd(AtWork atWork) throws IOException {
         long deadline = System.nanoTime() + LONGEST_STOP.toNanos();
-        while (running().isPresent()) {
+        while (atWork.yet()) {
             if (System.nanoTime() > deadline) {
                 throw new DirectoryRefused(
                         "A server left running on " + cluster + " does not stop.", "End it and start Sunthread again.");
             }
-            Thread.sleep(PAUSE.toMillis());
+            try {
+                Thread.sleep(PAUSE.toMillis());
+            } catch (InterruptedException e) {
+                throw interrupted(e);
+            }
         }
+    }
+
+    private interface AtWork {
+        boolean yet() throws IOException;
+    }
+
+    // the seventh line names the memory that all processes of one server share; Linux lists how many hold it
+    private boolean isSharingMemory() throws IOException {
+        if (!Files.exists(pidFile()) || !Files.exists(SHARED_MEMORY)) {
+            return false;
+        }
+        List<String> lines = Files.readAllLines(pidFile());
+        List<String> memory = lines.size() < 7 ? List.of() : words(lines.get(6));
+        return Files.readAllLines(SHARED_MEMORY).stream()
+                .map(ServerProcess::words)
+                .anyMatch(segment -> segment.size() > 6
+                        && segment.subList(0, 2).equals(memory)
+                        && !segment.get(6).equals("0"));
+    }
+
+    private static List<String> words(String line) {
+        return List.of(line.strip().split("\\s+"));
     }
 }
