@@ -67,7 +67,8 @@ public class Entries {
         remembered.forget();
     }
 
-    boolean holds(Envelope envelope) {
+    /** Whether an entry with its id says just the same. */
+    public boolean holds(Envelope envelope) {
         return jdbc.sql("SELECT hash FROM ledger.entry WHERE id = ?")
                 .param(envelope.id())
                 .query(byte[].class)
@@ -103,6 +104,14 @@ public class Entries {
                                coalesce(c.kind_version, e.kind_version) AS kind_version
                         FROM ledger.entry e LEFT JOIN ledger.correction c ON c.entry = e.number WHERE e.id = ?
                         """).param(id).query(NamedEntry.class).optional();
+    }
+
+    /** What the entry with this id says, as it was said. */
+    public Optional<SaidEntry> said(String id) {
+        return jdbc.sql("SELECT occurred_at, envelope FROM ledger.entry WHERE id = ?")
+                .param(id)
+                .query(SaidEntry.class)
+                .optional();
     }
 
     /** Whether nothing at all was recorded yet. */

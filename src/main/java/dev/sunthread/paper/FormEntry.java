@@ -2,6 +2,7 @@ package dev.sunthread.paper;
 
 import dev.sunthread.ledger.body.Field;
 import dev.sunthread.ledger.body.TextForm;
+import java.time.OffsetDateTime;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
@@ -16,6 +17,9 @@ public record FormEntry(
         String item,
 
         @Field("The operation, if it is for one") @Nullable String operation,
+
+        @Field("When it began, if that is written; it ended when the envelope occurred") @Nullable
+        OffsetDateTime startedAt,
 
         @Field(value = "To how many seconds the times on it are right", positive = true)
         int seconds,

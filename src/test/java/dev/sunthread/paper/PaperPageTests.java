@@ -147,6 +147,77 @@ class PaperPageTests {
         assertThat(printed.counted(9)).extracting(SheetCount::open).containsExactly(1);
     }
 
+    private void serialsLookAlike() {
+        plant.say(
+                "item",
+                "1 00:02",
+                Map.of(
+                        "item", "RCV",
+                        "revision", "B",
+                        "name", "Receiver",
+                        "tracking", "serial",
+                        "unitOfMeasure", "pcs",
+                        "level", "receiver",
+                        "serialPattern", "R####"));
+    }
+
+    @Test
+    void entersOnceWhatMadeASerial() throws Exception {
+        serialsLookAlike();
+        String record = print("RCV  bond", 1).records().get(0);
+        Map<String, String> made = new TreeMap<>(bond());
+        made.put("box.unit", "R0777");
+        enter(record, made).andExpect(content().string(containsString("paper-" + record + ".2")));
+        int entries = count("SELECT count(*) FROM ledger.entry");
+        enter(record, made).andExpect(content().string(containsString("Nothing was changed")));
+        assertThat(count("SELECT count(*) FROM ledger.entry")).isEqualTo(entries);
+        assertThat(count("SELECT count(*) FROM inbox.line_name")).isZero();
+    }
+
+    @Test
+    void entersOnceWhatMeansMoreByThen() throws Exception {
+        String record = print("RCV  bond", 1).records().get(0);
+        Map<String, String> early = new TreeMap<>(bond());
+        early.put("box.use.ADH", "A-99");
+        enter(record, early).andExpect(content().string(containsString("paper-" + record + ".1")));
+        plant.receipt("08:00", "A-99", "ADH", "LF-9");
+        int entries = count("SELECT count(*) FROM ledger.entry");
+        enter(record, early).andExpect(content().string(containsString("Nothing was changed")));
+        assertThat(count("SELECT count(*) FROM ledger.entry")).isEqualTo(entries);
+    }
+
+    @Test
+    void keepsInTheInboxWhatAnotherPaperSaysOfASerialItMade() throws Exception {
+        serialsLookAlike();
+        String record = print("RCV  bond", 1).records().get(0);
+        Map<String, String> made = new TreeMap<>(bond());
+        made.put("box.unit", "R0777");
+        enter(record, made);
+        Map<String, String> other = new TreeMap<>(made);
+        other.put("startedAt", "2026-03-10T10:16");
+        enter(record, other).andExpect(content().string(containsString("kept in the inbox")));
+        assertThat(jdbc.sql("SELECT DISTINCT kind || ' ' || name FROM inbox.line_name WHERE kind = 'unit'")
+                        .query(String.class)
+                        .list())
+                .containsExactly("unit R0777");
+        assertThat(count("SELECT count(*) FROM inbox.line")).isEqualTo(2);
+    }
+
+    @Test
+    void asksAboutEveryOddTime() throws Exception {
+        String record = print("RCV  bond", 1).records().get(0);
+        Map<String, String> odd = new TreeMap<>(bond());
+        odd.remove("sure");
+        odd.put("startedAt", "2026-03-10T10:30");
+        enter(record, odd).andExpect(content().string(containsString("It ends before it begins")));
+        odd.put("endedAt", "2099-01-01T10:00");
+        odd.put("startedAt", "2099-01-01T11:00");
+        enter(record, odd)
+                .andExpect(content().string(containsString("It ends before it begins")))
+                .andExpect(content().string(containsString("future")));
+        assertThat(count("SELECT count(*) FROM paper.entered_record")).isZero();
+    }
+
     @Test
     void keepsInTheInboxWhatAnotherPaperOfTheSameIdSays() throws Exception {
         String record = print("RCV  bond", 1).records().get(0);

@@ -29,28 +29,32 @@ public class Doubts {
     public List<Doubt> about(Form form, Filled filled, OffsetDateTime printedAt) {
         List<Doubt> doubts = new ArrayList<>();
         form.boxes().forEach(box -> about(form, filled, box).ifPresent(doubts::add));
-        time(form, filled, printedAt).ifPresent(doubts::add);
+        doubts.addAll(times(form, filled, printedAt));
         if (filled.actor().equals(Filled.UNREADABLE)) {
             doubts.add(Doubt.of("person", "paper.doubt.person"));
         }
         return doubts;
     }
 
-    private Optional<Doubt> time(Form form, Filled filled, OffsetDateTime printedAt) {
+    private List<Doubt> times(Form form, Filled filled, OffsetDateTime printedAt) {
         Optional<OffsetDateTime> end = filled.endedAt();
         Optional<OffsetDateTime> start = filled.startedAt();
         if (end.isEmpty() || form.kind().takesTime() && start.isEmpty()) {
-            return Optional.of(Doubt.of("time", "paper.doubt.no-time"));
+            return List.of(Doubt.of("time", "paper.doubt.no-time"));
         }
-        if (end.get().isAfter(OffsetDateTime.now(clock))) {
-            return Optional.of(Doubt.of("time", "paper.doubt.future"));
+        OffsetDateTime begun = start.orElse(end.get());
+        OffsetDateTime now = OffsetDateTime.now(clock);
+        List<Doubt> doubts = new ArrayList<>();
+        if (end.get().isAfter(now) || begun.isAfter(now)) {
+            doubts.add(Doubt.of("time", "paper.doubt.future"));
         }
-        if (start.orElse(end.get()).isAfter(end.get())) {
-            return Optional.of(Doubt.of("time", "paper.doubt.backwards"));
+        if (begun.isAfter(end.get())) {
+            doubts.add(Doubt.of("time", "paper.doubt.backwards"));
         }
-        return start.orElse(end.get()).isBefore(printedAt)
-                ? Optional.of(Doubt.of("time", "paper.doubt.before-printing"))
-                : Optional.empty();
+        if (begun.isBefore(printedAt) || end.get().isBefore(printedAt)) {
+            doubts.add(Doubt.of("time", "paper.doubt.before-printing"));
+        }
+        return doubts;
     }
 
     private Optional<Doubt> about(Form form, Filled filled, Box box) {

@@ -26,14 +26,15 @@ class OperationStatements {
         this.names = names;
     }
 
-    List<Statement> of(Form form, Filled filled) {
+    List<Statement> of(Form form, Filled filled, boolean madeBefore) {
         String serial = filled.in("unit").orElse("");
         // what is put in counts from the beginning of the operation on, so that nothing the operation did is missed
         Optional<OffsetDateTime> from = filled.startedAt().or(filled::endedAt);
         List<Statement> said = new ArrayList<>();
-        if (names.unit(serial, form.station(), form.item())
-                .filter(unit -> unit.isNew())
-                .isPresent()) {
+        boolean isNew = names.unit(serial, form.station(), form.item())
+                .filter(Label.OfUnit::isNew)
+                .isPresent();
+        if (isNew || madeBefore) {
             ObjectNode birth = JSON.objectNode().put("station", form.station());
             birth.putArray("units").add(unit(form, serial));
             said.add(new Statement("birth", from, birth));

@@ -28,9 +28,10 @@ class Statements {
         this.names = names;
     }
 
-    List<Statement> of(Form form, Filled filled) {
+    /** What it tells; of an operation also that it made its unit, if that is new or {@code madeBefore} says so. */
+    List<Statement> of(Form form, Filled filled, boolean madeBefore) {
         return switch (form.kind()) {
-            case OPERATION -> operations.of(form, filled);
+            case OPERATION -> operations.of(form, filled, madeBefore);
             case CHARGE -> one("charge", filled, material(form, filled));
             // of what was taken off the lot is told, not the container
             case DISCHARGE -> one("discharge", filled, material(form, filled).without("container"));
