@@ -17,16 +17,20 @@ record Layout(Symbology.Drawn code, double module, List<Text> texts) {
     record Text(String text, double x, double y, double size) {}
 
     /** Common practice for hand-held scanners on paper. */
-    private static final double SMALLEST_MODULE = 0.25;
+    static final double SMALLEST_MODULE = 0.25;
 
     private static final double LARGEST_NAME = 6;
     private static final double EASILY_READ = 2.4;
-    private static final double SMALL = 2.4;
-    /** Letters are at most about this wide, as a part of their size. */
-    private static final double LETTER = 0.68;
+    private static final double LARGEST_OTHER = 2.4;
+
+    /** What else stands on a label is at most so large as a part of the name: the name is what people look for. */
+    private static final double OTHERS = 0.8;
 
     private static final double LINE = 1.2;
     private static final int MOST_NAME_LINES = 4;
+
+    /** How the name is parted, and how large it and all else is written. */
+    private record Sizes(List<String> name, double ofName, double ofOthers) {}
 
     /** Lays out a label. @throws Refused if its code would be too fine to be read */
     static Layout of(Label label, LabelSize size, Symbology symbology) {
@@ -45,21 +49,17 @@ record Layout(Symbology.Drawn code, double module, List<Text> texts) {
     }
 
     private static List<Text> texts(Label label, LabelSize size) {
+        Sizes sizes = sizes(label, size);
         List<Text> texts = new ArrayList<>();
-        double y = LabelSize.EDGE + SMALL;
-        texts.add(fitted(label.heading(), size, y, SMALL));
-        double room = size.height()
-                - 2 * LabelSize.EDGE
-                - SMALL * LINE * (1 + label.lines().size());
-        List<String> name = wrapped(label.name(), size.textWidth(), room);
-        double nameSize = nameSize(name, size.textWidth(), room);
-        for (String line : name) {
-            y += nameSize * LINE;
-            texts.add(new Text(line, size.textLeft(), y, nameSize));
+        double y = LabelSize.EDGE + sizes.ofOthers;
+        texts.add(fitted(label.heading(), size, y, sizes.ofOthers));
+        for (String line : sizes.name) {
+            y += sizes.ofName * LINE;
+            texts.add(new Text(line, size.textLeft(), y, sizes.ofName));
         }
         for (String line : label.lines()) {
-            y += SMALL * LINE;
-            texts.add(fitted(line, size, y, SMALL));
+            y += sizes.ofOthers * LINE;
+            texts.add(fitted(line, size, y, sizes.ofOthers));
         }
         return texts;
     }
@@ -69,26 +69,34 @@ record Layout(Symbology.Drawn code, double module, List<Text> texts) {
     }
 
     private static double widest(String text, double width) {
-        return width / (LETTER * Math.max(1, text.length()));
+        return width / Math.max(1, LetterWidths.of(text));
     }
 
     /** The name on one line, or, if that makes it hard to read, on as many as make it largest. */
-    private static List<String> wrapped(String name, double width, double room) {
-        List<String> best = List.of(name);
-        boolean small = nameSize(best, width, room) < EASILY_READ;
-        for (int lines = 2; small && lines <= Math.min(MOST_NAME_LINES, name.length()); lines++) {
-            List<String> split = split(name, lines);
-            if (nameSize(split, width, room) > nameSize(best, width, room)) {
-                best = split;
-            }
+    private static Sizes sizes(Label label, LabelSize size) {
+        Sizes best = sizes(List.of(label.name()), label, size);
+        boolean small = best.ofName < EASILY_READ;
+        for (int lines = 2;
+                small && lines <= Math.min(MOST_NAME_LINES, label.name().length());
+                lines++) {
+            Sizes split = sizes(split(label.name(), lines), label, size);
+            best = split.ofName > best.ofName ? split : best;
         }
         return best;
     }
 
-    private static double nameSize(List<String> lines, double width, double room) {
-        double widest =
-                lines.stream().mapToDouble(line -> widest(line, width)).min().orElse(LARGEST_NAME);
-        return Math.min(Math.min(LARGEST_NAME, widest), Math.max(1, room) / (LINE * lines.size()));
+    // all lines fit into the height, and the name is the largest of them
+    private static Sizes sizes(List<String> name, Label label, LabelSize size) {
+        double lines = (size.height() - 2 * LabelSize.EDGE) / LINE;
+        int others = 1 + label.lines().size();
+        double widest = name.stream()
+                .mapToDouble(line -> widest(line, size.textWidth()))
+                .min()
+                .orElse(LARGEST_NAME);
+        double tallest =
+                Math.max(lines / (name.size() + OTHERS * others), (lines - LARGEST_OTHER * others) / name.size());
+        double ofName = Math.min(Math.min(LARGEST_NAME, widest), tallest);
+        return new Sizes(name, ofName, Math.min(LARGEST_OTHER, OTHERS * ofName));
     }
 
     private static List<String> split(String name, int lines) {

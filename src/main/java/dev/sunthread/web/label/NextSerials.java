@@ -6,6 +6,7 @@ import dev.sunthread.kernel.Refused;
 import dev.sunthread.kernel.SerialPattern;
 import dev.sunthread.kernel.UnitId;
 import dev.sunthread.scan.IssuedSerials;
+import dev.sunthread.scan.label.LabelCode;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -62,6 +63,8 @@ class NextSerials {
                                         + pattern.serial(number - 1).orElse("the last"),
                                 "Ask for fewer, or release a revision of the item with a longer pattern")))
                 .toList();
+        // what can't be printed is not given out
+        LabelCode.unit(UnitId.of(null, form.item(), serials.get(0)));
         issued.issue(form.id(), callers.signedIn().mark(), new IssuedSerials.Batch(form.item(), serials));
     }
 
