@@ -16,6 +16,10 @@ public enum Certainty {
         return a.compareTo(b) >= 0 ? a : b;
     }
 
+    public static Certainty strongest(Certainty a, Certainty b) {
+        return a.isAtLeast(b) ? a : b;
+    }
+
     /** Whether this is as strong as the other, or stronger. */
     public boolean isAtLeast(Certainty other) {
         return compareTo(other) <= 0;

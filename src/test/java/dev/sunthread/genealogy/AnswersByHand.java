@@ -15,6 +15,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** The answers of a small plant, found by writing every path down. */
@@ -91,12 +92,14 @@ final class AnswersByHand {
     private Map<TraceRef, Certainty> atShipment(Way way, Collection<TraceRef> roots) {
         Map<TraceRef, Certainty> classes = new TreeMap<>();
         for (Shipped shipment : shipments) {
-            boolean carriesRoot = roots.stream().anyMatch(root -> carried(shipment, root));
-            search(way, roots, Question.at(shipment.instant())).forEach((node, certainty) -> {
-                if (way == Way.BACKWARD ? carriesRoot : carried(shipment, node)) {
-                    classes.merge(node, certainty, AnswersByHand::stronger);
-                }
-            });
+            for (TraceRef root : roots) {
+                search(way, List.of(root), Question.at(shipment.instant())).forEach((node, certainty) -> {
+                    Certainty carriage = carried(shipment, way == Way.BACKWARD ? root : node);
+                    if (carriage != null) {
+                        classes.merge(node, Certainty.weakest(certainty, carriage), AnswersByHand::stronger);
+                    }
+                });
+            }
         }
         return classes;
     }
@@ -105,15 +108,24 @@ final class AnswersByHand {
         return way == Way.FORWARD ? forward(roots, question) : backward(roots, question);
     }
 
-    private boolean carried(Shipped shipment, TraceRef unit) {
+    private @Nullable Certainty carried(Shipped shipment, TraceRef unit) {
+        return Stream.of(Certainty.values())
+                .filter(certainty -> carried(shipment, unit, certainty))
+                .findFirst()
+                .orElse(null);
+    }
+
+    private boolean carried(Shipped shipment, TraceRef unit, Certainty certainty) {
+        boolean sure = certainty == Certainty.CERTAIN;
         Set<TraceRef> around = new HashSet<>(Set.of(unit));
         Deque<TraceRef> open = new ArrayDeque<>(around);
         while (!open.isEmpty()) {
             TraceRef node = open.remove();
             edges.stream()
                     .filter(edge -> edge.from().equals(node) && edge.placesUnit())
-                    .filter(edge -> edge.begin().early() <= shipment.instant()
-                            && edge.stayEnd().late() > shipment.instant())
+                    .filter(edge -> edge.certainty().isAtLeast(certainty))
+                    .filter(edge -> (sure ? edge.begin().late() : edge.begin().early()) <= shipment.instant()
+                            && (sure ? edge.stayEnd().early() : edge.stayEnd().late()) > shipment.instant())
                     .map(Edge::to)
                     .filter(around::add)
                     .forEach(open::add);

@@ -193,6 +193,17 @@ final class MemoryLots implements LotRecords {
         return items.all();
     }
 
+    @Override
+    public Map<Long, String> unitsOfItems() {
+        Map<Long, String> units = new HashMap<>();
+        remembered
+                .everSaid()
+                .filter(one -> one.kind().equals("item"))
+                .forEach(one ->
+                        units.putIfAbsent(remembered.numbers().item(one.text("item")), one.text("unitOfMeasure")));
+        return units;
+    }
+
     private Set<Long> componentItems(Said blend) {
         return Remembered.list(blend, "components").stream()
                 .flatMap(part -> items.of(remembered.lot(text(part, "lot"))).stream())

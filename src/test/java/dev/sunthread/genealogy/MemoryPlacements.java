@@ -1,5 +1,6 @@
 package dev.sunthread.genealogy;
 
+import dev.sunthread.genealogy.records.Elsewhere;
 import dev.sunthread.genealogy.records.Installation;
 import dev.sunthread.genealogy.records.PlacementFacts;
 import dev.sunthread.genealogy.records.PlacementRecords;
@@ -46,6 +47,19 @@ final class MemoryPlacements implements PlacementRecords {
     @Override
     public PlacementFacts carriedBy(Collection<TraceRef> carriers) {
         return onCarriers;
+    }
+
+    @Override
+    public List<Elsewhere> elsewhere(Collection<TraceRef> units) {
+        Stream<Elsewhere> installed = remembered
+                .of("installation")
+                .filter(put -> !put.map("child").containsKey("lot"))
+                .map(put -> new Elsewhere(child(put.map("child")), remembered.told(put)));
+        Stream<Elsewhere> gone = Stream.of("shipment", "scrap")
+                .flatMap(remembered::of)
+                .flatMap(one -> Remembered.list(one, "units").stream()
+                        .map(unit -> new Elsewhere(remembered.unit(unit), remembered.told(one))));
+        return Stream.concat(installed, gone).toList();
     }
 
     private Installation installation(Said put) {

@@ -173,6 +173,53 @@ class SmallHistoriesOfMaterialTests extends SmallHistories {
         truth("H", "N", "M", "r1");
     }
 
+    /** Lost: that A, of another item, was regraded as G; H is of the item from the start. */
+    @Test
+    void aLotThatWasRegradedUnseenLeadsBackThoughAnotherOfItsItemWasReceived() {
+        lots.addAll(List.of("G", "H"));
+        plant.item("LOW", "lot", null, "g");
+        plant.receipt("1 06:00", "H", "LOW");
+        use("10:00", Map.of("item", "LOW", "lot", "G"), "r1");
+        truth("A", "G", "r1");
+    }
+
+    /** Lost: that A was regraded as G, of an item that is mixed of others. */
+    @Test
+    void aLotThatWasRegradedUnseenLeadsBackThoughItsItemHasAFormula() {
+        lots.addAll(List.of("G", "H"));
+        plant.item("LOW", "lot", null, "kg");
+        plant.item("BASE", "lot", null, "g");
+        supply.structure("LOW", "base BASE");
+        plant.receipt("1 06:00", "H", "BASE");
+        use("10:00", Map.of("item", "LOW", "lot", "G"), "r1");
+        truth("A", "G", "r1");
+    }
+
+    /** Lost: that G was mixed of A and of E, which is measured by volume. */
+    @Test
+    void aLotThatWasMixedUnseenLeadsBackThoughAnotherOfItsItemWasReceived() {
+        lots.addAll(List.of("E", "G", "H"));
+        plant.item("LOW", "lot", null, "g");
+        plant.item("THIN", "lot", null, "ml");
+        plant.receipt("1 06:00", "H", "LOW");
+        plant.say("receipt", "1 06:00", Map.of("lot", "E", "item", "THIN", "quantity", "5", "unitOfMeasure", "ml"));
+        use("10:00", Map.of("item", "LOW", "lot", "G"), "r1");
+        truth("A", "G", "r1");
+        truth("E", "G", "r1");
+    }
+
+    /** A regrade leaves the measure as it is: what is counted is nothing that is weighed. */
+    @Test
+    void aLotIsNotRegradedFromWhatIsMeasuredOtherwise() {
+        lots.addAll(List.of("C", "G", "H"));
+        plant.item("LOW", "lot", null, "g");
+        plant.receipt("1 06:00", "H", "LOW");
+        plant.receipt("1 06:00", "C", "CELL");
+        use("10:00", Map.of("item", "LOW", "lot", "G"), "r1");
+        truth("C");
+        assertThat(asked.lot("C").ever()).isEmpty();
+    }
+
     /** Lost: that D came in, of the same supplier's lot as A. */
     @Test
     void aLotWhoseReceiptIsLostMayBeOfASuppliersLotThatCameBefore() {

@@ -2,9 +2,11 @@ package dev.sunthread.genealogy;
 
 import static dev.sunthread.genealogy.Certainty.CERTAIN;
 import static dev.sunthread.genealogy.Certainty.POSSIBLE;
+import static dev.sunthread.genealogy.Certainty.UNPROVEN;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 /** Small histories of units in their places, on trays, in shipments and at their birth. */
@@ -164,6 +166,37 @@ class SmallHistoriesOfPlacesTests extends SmallHistories {
         assertThat(asked.lot("A").now()).doesNotContainEntry("p1", CERTAIN);
     }
 
+    /** Truly r1 went into w1 unseen, or stayed behind: no record tells; r2 is told in w2. */
+    @Test
+    void whatIsPerhapsInAShipmentIsNoMoreThanThatThereThoughItIsCertainByItself() {
+        places();
+        cure("07:00", "07:30", "C-1", "r1", "r2");
+        install("08:00", "r2", "w2");
+        install("08:10", "w1", "m1");
+        install("08:10", "w2", "m2");
+        install("08:20", "m1", "p1");
+        plant.ship("09:00", "S-1", "Sunny Site", "PANEL p1", "MOD m2");
+        plant.say("scrap", "10:00", Map.of("units", List.of(unit("r1")), "why", "cracked"));
+        assertThat(asked.scope(new Scope.CureRun("C-1")).ever()).containsEntry("r1", CERTAIN);
+        assertThat(asked.scope(new Scope.CureRun("C-1")).atShipment())
+                .containsEntry("r1", UNPROVEN)
+                .containsEntry("r2", CERTAIN);
+        assertThat(asked.unit("RCV", "r1").atShipment()).containsEntry("C-1", UNPROVEN);
+        assertThat(asked.unit("RCV", "r2").atShipment()).containsEntry("C-1", CERTAIN);
+        assertThat(asked.unit("PANEL", "p1").atShipment()).containsEntry("r1", UNPROVEN);
+    }
+
+    /** Two records tell r1 in two walls; one of them was shipped. */
+    @Test
+    void whatIsPossiblyInAShipmentIsPossibleThere() {
+        cure("07:00", "07:30", "C-1", "r1");
+        install("08:00", "r1", "w1");
+        install("08:10", "r1", "w2");
+        plant.ship("09:00", "S-1", "Sunny Site", "WALL w1");
+        assertThat(asked.scope(new Scope.CureRun("C-1")).atShipment()).containsEntry("r1", POSSIBLE);
+        assertThat(asked.unit("RCV", "r1").atShipment()).containsEntry("C-1", POSSIBLE);
+    }
+
     @Test
     void aBirthThatOneStationTellsTwiceWithinTwoSecondsLeavesOneBody() {
         bornAt("2026-03-02T06:00:10+01:00", "r1", "BOND");
@@ -207,6 +240,87 @@ class SmallHistoriesOfPlacesTests extends SmallHistories {
         ovens.cure("09:00", "09:30", "C-1", List.of(), List.of("T1"));
         step("12:00", "coat", "r1");
         truthOfRun("C-1", "r1", "r2");
+    }
+
+    /** Lost: that r1 was taken off T1, before it went onto T2. */
+    @Test
+    void aUnitWhoseUnloadIsLostIsNotCertainInTheNextRun() {
+        ovens.load("08:00", "T1", "RCV r1", "RCV r2");
+        ovens.load("08:45", "T2", "RCV r1");
+        ovens.cure("09:00", "09:20", "C-1", List.of(), List.of("T1"));
+        ovens.cure("09:00", "09:20", "C-2", List.of(), List.of("T2"));
+        ovens.unload("09:30", "T1");
+        truthOfRun("C-1", "r2");
+        truthOfRun("C-2", "r1");
+        assertThat(asked.scope(new Scope.CureRun("C-1")).ever())
+                .containsEntry("r1", POSSIBLE)
+                .containsEntry("r2", CERTAIN);
+    }
+
+    /** The same, r1 taken off T2 within what the clock may be wrong by. */
+    @Test
+    void aUnitThatWasOnAnotherTrayForAMomentIsNotCertainOnTheFirst() {
+        ovens.load("08:00", "T1", "RCV r1", "RCV r2");
+        door("carrier-load", "2026-03-10T08:45:00+01:00", tray("T2", "loads"));
+        door("carrier-unload", "2026-03-10T08:45:05+01:00", tray("T2", "unloads"));
+        ovens.cure("09:00", "09:20", "C-1", List.of(), List.of("T1"));
+        ovens.unload("09:30", "T1");
+        truthOfRun("C-1", "r2");
+    }
+
+    /** Lost: that r1 was taken off T1, and put on T2. */
+    @Test
+    void aUnitThatWasTakenOffAnotherTrayIsNotCertainOnTheFirst() {
+        ovens.load("08:00", "T1", "RCV r1", "RCV r2");
+        ovens.unload("08:45", "T2", "RCV r1");
+        ovens.cure("09:00", "09:20", "C-1", List.of(), List.of("T1"));
+        ovens.unload("09:30", "T1");
+        truthOfRun("C-1", "r2");
+    }
+
+    /** Lost: that T1 was taken off the rack K1, before it went onto K2. */
+    @Test
+    void aTrayWhoseUnloadIsLostIsNotCertainOnItsFirstRack() {
+        ovens.load("08:00", "T1", "RCV r1");
+        ovens.load("08:10", "K1", "T1");
+        ovens.load("08:45", "K2", "T1");
+        ovens.cure("09:00", "09:20", "C-1", List.of(), List.of("K1"));
+        ovens.cure("09:00", "09:20", "C-2", List.of(), List.of("K2"));
+        ovens.unload("09:30", "K1");
+        ovens.unload("10:00", "T1");
+        assertThat(asked.scope(new Scope.CureRun("C-1")).ever()).isEqualTo(Map.of("r1", POSSIBLE));
+        truthOfRun("C-2", "r1");
+    }
+
+    /** Lost: that r1, r2 and r3 were taken off T1. */
+    @Test
+    void aUnitThatWasInstalledShippedOrScrappedSinceIsNotCertainOnItsTray() {
+        ovens.load("08:00", "T1", "RCV r1", "RCV r2", "RCV r3", "WALL w2");
+        install("08:45", "r1", "w1");
+        plant.ship("08:45", "S-1", "Sunny Site", "RCV r2");
+        plant.say("scrap", "08:45", Map.of("units", List.of(unit("r3")), "why", "cracked"));
+        ovens.cure("09:00", "09:20", "C-1", List.of(), List.of("T1"));
+        ovens.unload("09:30", "T1");
+        truthOfRun("C-1", "w2");
+        assertThat(asked.scope(new Scope.CureRun("C-1")).ever())
+                .containsEntry("w2", CERTAIN)
+                .containsKeys("r1", "r2", "r3");
+    }
+
+    /** Lost: that r1 was taken off its first place on T1, and cured elsewhere, before it came back. */
+    @Test
+    void aUnitThatWasLoadedTwiceOnOneTrayIsNotCertainThereMeanwhile() {
+        ovens.load("08:00", "T1", "RCV r1", "RCV r2");
+        ovens.cure("08:20", "08:40", "C-1", List.of(), List.of("T1"));
+        ovens.load("08:45", "T1", "RCV r1");
+        ovens.cure("09:00", "09:20", "C-2", List.of(), List.of("T1"));
+        ovens.unload("09:30", "T1");
+        truthOfRun("C-1", "r2");
+        truthOfRun("C-2", "r1", "r2");
+    }
+
+    private Map<String, Object> tray(String carrier, String what) {
+        return Map.of("carrier", carrier, what, List.of(Map.of("unit", unit("r1"))), "station", "BOND");
     }
 
     /** Lost: that T1 was taken off the rack, r1 on it; all off the rack is told. */

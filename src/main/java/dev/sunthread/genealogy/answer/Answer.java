@@ -25,7 +25,6 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
@@ -63,9 +62,7 @@ final class Answer {
     /** Adds the classes at shipment; {@code edges} tell what was inside what. */
     Answer withShipments(Shipments shipments, EdgeSource edges) {
         if (way == Way.BACKWARD) {
-            shipments.of(holders(edges)).stream()
-                    .filter(shipment -> roots.stream().anyMatch(root -> shipments.carried(shipment, root)))
-                    .forEach(shipment -> keep(shipment, search(Question.at(shipment.shippedAt())), any -> true));
+            shipments.of(holders(edges)).forEach(shipment -> searchBehind(shipment, shipments));
         } else {
             GivenEdges reached = new GivenEdges(edges.outOf(ever.keySet()));
             shipments.of(units()).forEach(shipment -> searchInside(shipment, reached));
@@ -73,22 +70,48 @@ final class Answer {
         return this;
     }
 
+    private void searchBehind(Shipment shipment, Shipments shipments) {
+        Map<TraceRef, Certainty> found = new HashMap<>();
+        for (Certainty carriage : Certainty.values()) {
+            Set<TraceRef> carried = roots.stream()
+                    .filter(root -> shipments.carried(shipment, root) == carriage)
+                    .collect(Collectors.toSet());
+            if (!carried.isEmpty()) {
+                walk.backward(carried, Question.at(shipment.shippedAt()))
+                        .forEach((node, arrival) -> found.merge(
+                                node, Certainty.weakest(arrival.certainty(), carriage), Certainty::strongest));
+            }
+        }
+        found.forEach((node, certainty) -> keep(shipment, node, certainty));
+    }
+
     // only what a shipment carried can be affected in it: searching all for each would take nodes times shipments
     private void searchInside(Shipment shipment, GivenEdges reached) {
         Question then = Question.at(shipment.shippedAt());
         Set<TraceRef> behind = reached.behind(shipment.units(), then::possiblyCovers);
         behind.addAll(reached.behind(reached.takenOutInto(behind), any -> true));
-        Set<TraceRef> carried =
-                reached.behind(shipment.units(), edge -> edge.placesUnit() && then.possiblyCovers(edge));
+        Map<TraceRef, Certainty> carriage = carriage(shipment, reached, then);
         Walk inside = walk.over(new GivenEdges(reached.into(behind)));
-        keep(shipment, inside.forwardFrom(suspects, then), carried::contains);
+        inside.forwardFrom(suspects, then).forEach((node, arrival) -> {
+            Certainty carried = carriage.get(node);
+            if (carried != null) {
+                keep(shipment, node, Certainty.weakest(arrival.certainty(), carried));
+            }
+        });
     }
 
-    private void keep(Shipment shipment, SortedMap<TraceRef, Arrival> then, Predicate<TraceRef> counts) {
-        then.values().stream()
-                .filter(arrival -> counts.test(arrival.node()))
-                .forEach(arrival -> shipped.computeIfAbsent(arrival.node(), any -> new ArrayList<>())
-                        .add(new Shipped(shipment, arrival.certainty())));
+    // what is affected may be more certain than that it was there
+    private static Map<TraceRef, Certainty> carriage(Shipment shipment, GivenEdges reached, Question then) {
+        Map<TraceRef, Certainty> carriage = new HashMap<>();
+        for (Certainty certainty : Certainty.values()) {
+            reached.behind(shipment.units(), edge -> Shipments.places(edge, certainty, then))
+                    .forEach(node -> carriage.putIfAbsent(node, certainty));
+        }
+        return carriage;
+    }
+
+    private void keep(Shipment shipment, TraceRef node, Certainty certainty) {
+        shipped.computeIfAbsent(node, any -> new ArrayList<>()).add(new Shipped(shipment, certainty));
     }
 
     private SortedMap<TraceRef, Arrival> search(Question question) {

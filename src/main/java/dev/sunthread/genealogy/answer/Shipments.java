@@ -1,5 +1,6 @@
 package dev.sunthread.genealogy.answer;
 
+import dev.sunthread.genealogy.Certainty;
 import dev.sunthread.genealogy.Question;
 import dev.sunthread.genealogy.walk.Edge;
 import dev.sunthread.genealogy.walk.EdgeSource;
@@ -7,6 +8,7 @@ import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Known;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Collection;
 import java.util.Deque;
 import java.util.HashSet;
@@ -14,6 +16,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
@@ -62,8 +65,16 @@ final class Shipments {
         return ordered;
     }
 
-    /** Whether a unit may have been among what a shipment carried: named by it, or inside what it names. */
-    boolean carried(Shipment shipment, TraceRef unit) {
+    /** How surely a unit was among what a shipment carried: named by it, or inside what it names; null if it was not. */
+    @Nullable
+    Certainty carried(Shipment shipment, TraceRef unit) {
+        return Arrays.stream(Certainty.values())
+                .filter(certainty -> isCarried(shipment, unit, certainty))
+                .findFirst()
+                .orElse(null);
+    }
+
+    private boolean isCarried(Shipment shipment, TraceRef unit, Certainty certainty) {
         Question then = Question.at(shipment.shippedAt());
         Set<TraceRef> seen = new HashSet<>(Set.of(unit));
         Deque<TraceRef> open = new ArrayDeque<>(seen);
@@ -73,11 +84,18 @@ final class Shipments {
                 return true;
             }
             edges.outOf(List.of(node)).stream()
-                    .filter(edge -> edge.placesUnit() && then.possiblyCovers(edge))
+                    .filter(edge -> places(edge, certainty, then))
                     .map(Edge::to)
                     .filter(seen::add)
                     .forEach(open::add);
         }
         return false;
+    }
+
+    /** Whether the edge puts a unit, at least so surely, where it was at the time. */
+    static boolean places(Edge edge, Certainty certainty, Question then) {
+        return edge.placesUnit()
+                && edge.certainty().isAtLeast(certainty)
+                && (certainty == Certainty.CERTAIN ? then.surelyCovers(edge) : then.possiblyCovers(edge));
     }
 }

@@ -161,7 +161,7 @@ public final class Gaps {
     private List<Lack> ofNoOrigin(List<Unmade> lots, List<Unfilled> containers) {
         Sources sources = new Sources(records);
         return Stream.concat(
-                        lots.stream().map(lot -> Lacks.ofUnmade(lot, sources.of(lot.items()))),
+                        lots.stream().map(lot -> Lacks.ofUnmade(lot, sources.withRegraded(lot.items()))),
                         containers.stream()
                                 .map(one -> Lacks.ofUnfilled(
                                         one, one.items().isEmpty() ? sources.of(one.items()) : one.items())))

@@ -74,7 +74,8 @@ final class LackHistory {
 
     /**
      * What surely lay on a carrier in a run: loaded in the days before it, and next taken off, it or all, after it, with
-     * nothing put in its place meanwhile. The slack is what the clocks of two stations may differ by.
+     * nothing put in its place meanwhile, and nothing told of it elsewhere that was not over before or began after that.
+     * The slack is what the clocks of two stations may differ by.
      */
     private static final String ON_CARRIERS = """
             SELECT c.entry, c.run, l.unit, c.started_at
@@ -95,6 +96,21 @@ final class LackHistory {
                 WHERE n.carrier = l.carrier AND n.loaded_at BETWEEN l.loaded_at - slack AND o.unloaded_at + slack
                   AND (n.unit = l.unit OR n.position = l.position)
                   AND (n.entry <> l.entry OR n.ordinal <> l.ordinal))
+              AND NOT EXISTS (SELECT FROM production.carrier_load n
+                WHERE n.unit = l.unit AND n.carrier <> l.carrier AND n.loaded_at <= o.unloaded_at + slack
+                  AND NOT EXISTS (SELECT FROM production.carrier_unload b LEFT JOIN ledger.withdrawal bw ON bw.target = b.entry
+                    WHERE b.carrier = n.carrier AND (b.unit = l.unit OR b.unit IS NULL AND b.inner_carrier IS NULL)
+                      AND b.unloaded_at BETWEEN n.loaded_at + slack AND l.loaded_at - slack
+                      AND bw.entry IS NULL AND b.entry < line.first_unknown))
+              AND NOT EXISTS (SELECT FROM production.carrier_unload n
+                WHERE n.unit = l.unit AND n.carrier <> l.carrier
+                  AND n.unloaded_at BETWEEN l.loaded_at - slack AND o.unloaded_at + slack)
+              AND NOT EXISTS (SELECT FROM production.installation n
+                WHERE n.child_unit = l.unit AND n.installed_at BETWEEN l.loaded_at - slack AND o.unloaded_at + slack)
+              AND NOT EXISTS (SELECT FROM production.scrapping n
+                WHERE n.unit = l.unit AND n.scrapped_at BETWEEN l.loaded_at - slack AND o.unloaded_at + slack)
+              AND NOT EXISTS (SELECT FROM production.shipment_unit n JOIN production.shipment h USING (entry)
+                WHERE n.unit = l.unit AND h.shipped_at BETWEEN l.loaded_at - slack AND o.unloaded_at + slack)
             """.formatted(SurelyKnown.at("l.entry"));
 
     private static final String CURE = RUN.formatted("""

@@ -262,6 +262,15 @@ final class LotHistory implements LotRecords {
                 .list());
     }
 
+    @Override
+    public Map<Long, String> unitsOfItems() {
+        Map<Long, String> units = new HashMap<>();
+        jdbc.sql("SELECT i.id, i.unit_of_measure FROM catalog.item i").query(row -> {
+            units.put(row.getLong(1), row.getString(2));
+        });
+        return units;
+    }
+
     private List<Making> makings(String sql, Collection<TraceRef> nodes) {
         Map<String, Object> params = Map.of(
                 "lots", Sql.ids(nodes, TraceKind.LOT),

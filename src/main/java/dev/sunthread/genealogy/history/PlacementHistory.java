@@ -1,5 +1,6 @@
 package dev.sunthread.genealogy.history;
 
+import dev.sunthread.genealogy.records.Elsewhere;
 import dev.sunthread.genealogy.records.Installation;
 import dev.sunthread.genealogy.records.PlacementFacts;
 import dev.sunthread.genealogy.records.PlacementRecords;
@@ -109,7 +110,12 @@ public final class PlacementHistory implements PlacementRecords {
 
     @Override
     public PlacementFacts carriedBy(Collection<TraceRef> carrying) {
-        return carriers.of(Sql.ids(carrying, TraceKind.CARRIER));
+        return carriers.carriedBy(Sql.ids(carrying, TraceKind.CARRIER));
+    }
+
+    @Override
+    public List<Elsewhere> elsewhere(Collection<TraceRef> units) {
+        return carriers.elsewhere(units);
     }
 
     private static PlacementFacts both(PlacementFacts one, PlacementFacts other) {

@@ -255,11 +255,21 @@ final class Loadings {
 
     private Moment left(Charge charge) {
         boolean after = charges.lastBefore(charge).stream().allMatch(other -> changeovers.wasDischarged(other, charge));
-        return dischargesBeforeTheNext(charge)
-                .filter(discharge -> charge.precedes(discharge) && isSurelyOf(discharge, charge, after))
+        Stream<Discharge> first = dischargesBeforeTheNext(charge)
+                .filter(discharge -> charge.precedes(discharge) && isSurelyOf(discharge, charge, after));
+        return Stream.concat(first, namingItBeforeTheNext(charge))
                 .findFirst()
                 .map(discharge -> changeovers.afterUsesInGap(discharge, discharge.at()))
                 .orElseGet(() -> Moment.at(mayBeTo(charge)));
+    }
+
+    // whichever lot came off before it, with this one the position was empty
+    private Stream<Discharge> namingItBeforeTheNext(Charge charge) {
+        List<Charge> next = charges.firstAfter(charge);
+        long last = next.stream().mapToLong(other -> other.at().late()).max().orElse(Long.MAX_VALUE);
+        return discharges.around(charge.at().early(), last).stream()
+                .filter(discharge -> charge.lot().equals(discharge.lot()))
+                .filter(discharge -> charge.precedes(discharge) && next.stream().allMatch(discharge::precedes));
     }
 
     // a nameless discharge may also be the late record of the lot before, if that one's is missing

@@ -1,20 +1,22 @@
 package dev.sunthread.genealogy.reach;
 
 import dev.sunthread.genealogy.Certainty;
+import dev.sunthread.genealogy.records.Elsewhere;
 import dev.sunthread.genealogy.records.Installation;
 import dev.sunthread.genealogy.records.PlacementFacts;
 import dev.sunthread.genealogy.records.Removal;
 import dev.sunthread.genealogy.walk.Edge;
 import dev.sunthread.kernel.TraceRef;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Stays on carriers, concluded for each carrier by itself. An unload whose child is the carrier took everything off.
- * Only an unload that is recorded proves that something was on a carrier until then: without one its whole stay is
- * possible.
+ * Stays on carriers. An unload whose child is the carrier took everything off it. Only an unload that is recorded proves
+ * that something was on a carrier until then: without one its whole stay is possible, and so it is if it was told on
+ * another carrier meanwhile, was put into a parent, shipped or scrapped, for then an unload is lost.
  */
 final class CarrierStays {
 
@@ -26,25 +28,33 @@ final class CarrierStays {
         this.unloads = unloads;
     }
 
-    static List<Edge> of(PlacementFacts placed) {
+    static List<Edge> of(PlacementFacts placed, Collection<Elsewhere> elsewhere) {
         Map<TraceRef, List<Installation>> loads =
                 placed.installations().stream().collect(Collectors.groupingBy(Installation::parent));
         Map<TraceRef, List<Removal>> unloads =
                 placed.removals().stream().collect(Collectors.groupingBy(Removal::parent));
-        return Stream.concat(loads.keySet().stream(), unloads.keySet().stream())
-                .distinct()
+        List<Removal> each = unloads.keySet().stream()
                 .flatMap(carrier -> new CarrierStays(
                                 loads.getOrDefault(carrier, List.of()), unloads.getOrDefault(carrier, List.of()))
-                        .edges())
+                        .unloadsOfEach())
+                .toList();
+        Map<TraceRef, List<Elsewhere>> left = elsewhere.stream().collect(Collectors.groupingBy(Elsewhere::unit));
+        return InstallationEdges.of(placed.installations(), each).stream()
+                .map(stay -> isDoubtful(stay, left.getOrDefault(stay.from(), List.of()))
+                        ? stay.atMost(Certainty.POSSIBLE)
+                        : stay)
                 .toList();
     }
 
-    private Stream<Edge> edges() {
-        List<Removal> each = unloads.stream()
-                .flatMap(unload -> isOfAll(unload) ? emptied(unload) : Stream.of(unload))
-                .toList();
-        return InstallationEdges.of(loads, each).stream()
-                .map(stay -> stay.stayEnd().late() == Long.MAX_VALUE ? stay.atMost(Certainty.POSSIBLE) : stay);
+    private static boolean isDoubtful(Edge stay, List<Elsewhere> elsewhere) {
+        return stay.stayEnd().late() == Long.MAX_VALUE
+                || elsewhere.stream()
+                        .anyMatch(one ->
+                                stay.begin().surelyBefore(one.at()) && one.at().surelyBefore(stay.stayEnd()));
+    }
+
+    private Stream<Removal> unloadsOfEach() {
+        return unloads.stream().flatMap(unload -> isOfAll(unload) ? emptied(unload) : Stream.of(unload));
     }
 
     private static boolean isOfAll(Removal unload) {

@@ -1,6 +1,8 @@
 package dev.sunthread.genealogy.reach;
 
 import dev.sunthread.genealogy.line.KeptStays;
+import dev.sunthread.genealogy.records.Elsewhere;
+import dev.sunthread.genealogy.records.Installation;
 import dev.sunthread.genealogy.records.LineRecords;
 import dev.sunthread.genealogy.records.PlacementFacts;
 import dev.sunthread.genealogy.records.PlacementRecords;
@@ -27,15 +29,17 @@ public final class Containment {
     private final Stays carriers;
     private final Stays loads;
 
+    private final PlacementRecords records;
     private final SignRecords signs;
     private final KeptStays kept;
 
     public Containment(PlacementRecords records, SignRecords signs, LineRecords lines) {
+        this.records = records;
         this.signs = signs;
         this.kept = new KeptStays(lines.open());
         this.parents = new Stays(nodes -> edges(records.of(nodes)), Edge::from);
         this.children = new Stays(nodes -> edges(records.in(nodes)), Edge::to);
-        this.carriers = new Stays(nodes -> onCarriers(records.carrying(nodes)), Edge::from);
+        this.carriers = new Stays(nodes -> onCarriers(records.carrying(nodes), nodes), Edge::from);
         this.loads = new Stays(nodes -> onCarriers(records.carriedBy(nodes)), Edge::to);
     }
 
@@ -107,7 +111,14 @@ public final class Containment {
     }
 
     private List<Edge> onCarriers(PlacementFacts placed) {
-        return doubted(DoubtedStays.of(placed, kept.onCarriers(), kept.takenBack(), CarrierStays::of));
+        return onCarriers(
+                placed, placed.installations().stream().map(Installation::child).collect(Collectors.toSet()));
+    }
+
+    private List<Edge> onCarriers(PlacementFacts placed, Collection<TraceRef> carried) {
+        List<Elsewhere> elsewhere = records.elsewhere(carried);
+        return doubted(DoubtedStays.of(
+                placed, kept.onCarriers(), kept.takenBack(), facts -> CarrierStays.of(facts, elsewhere)));
     }
 
     // with two bodies on one identity a removal may have been of the other one

@@ -5,7 +5,6 @@ import dev.sunthread.genealogy.records.Installation;
 import dev.sunthread.genealogy.records.Removal;
 import dev.sunthread.genealogy.walk.Edge;
 import dev.sunthread.genealogy.walk.Moment;
-import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -116,7 +115,7 @@ final class InstallationEdges {
         if (stay.position() != null) {
             places.add(new Place(stay.parent(), stay.position()));
         }
-        if (stay.child().kind() == TraceKind.UNIT) {
+        if (stay.isBody()) {
             places.add(stay.child());
         }
         return places;

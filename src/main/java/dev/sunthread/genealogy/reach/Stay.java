@@ -63,20 +63,25 @@ record Stay(
     }
 
     private boolean isOneUnitInTwoPlaces(Stay other) {
-        return isOfOneUnit(other) && !mayBeInOnePlaceWith(other);
+        return isOfOneBody(other) && !mayBeInOnePlaceWith(other);
     }
 
     // within a moment it was scanned twice; a removal recorded before the other tells that this was over by then
     private boolean isPutInAgain(Stay other) {
-        return isOfOneUnit(other)
+        return isOfOneBody(other)
                 && mayBeInOnePlaceWith(other)
                 && other.certainty == Certainty.CERTAIN
                 && other.begin.late() > begin.widened(SignRecords.MOMENT).late()
                 && end.late() > other.begin.early();
     }
 
-    private boolean isOfOneUnit(Stay other) {
-        return child.equals(other.child) && child.kind() == TraceKind.UNIT;
+    private boolean isOfOneBody(Stay other) {
+        return child.equals(other.child) && isBody();
+    }
+
+    /** Whether a unit or a carrier, which can be in one place only; pieces of a lot can be in many. */
+    boolean isBody() {
+        return child.kind() != TraceKind.LOT;
     }
 
     private boolean mayBeInOnePlaceWith(Stay other) {
@@ -86,12 +91,20 @@ record Stay(
 
     private boolean isOnePlaceForTwo(Stay other) {
         boolean samePlace = parent.equals(other.parent) && position != null && position.equals(other.position);
-        boolean anyUnit = child.kind() == TraceKind.UNIT || other.child.kind() == TraceKind.UNIT;
-        return samePlace && anyUnit && !child.equals(other.child);
+        return samePlace && (isBody() || other.isBody()) && !child.equals(other.child);
     }
 
+    // it was in the other place when it came there, and just before it left
     private boolean surelyOverlaps(Stay other) {
-        return Math.max(begin.late(), other.begin.late()) < Math.min(end.early(), other.end.early());
+        return Math.max(begin.late(), other.begin.late()) < Math.min(end.early(), other.end.early())
+                || surelyCovers(other.begin)
+                || surelyCovers(other.end)
+                || other.surelyCovers(begin)
+                || other.surelyCovers(end);
+    }
+
+    private boolean surelyCovers(Moment moment) {
+        return begin.surelyBefore(moment) && moment.surelyBefore(end);
     }
 
     private static Reason worded(String key, @Nullable String position, long entry) {

@@ -47,4 +47,7 @@ public interface LotRecords {
 
     /** Every item that a lot is recorded as. */
     Set<Long> items();
+
+    /** The unit of measure of every item. */
+    Map<Long, String> unitsOfItems();
 }

@@ -1,5 +1,6 @@
 package dev.sunthread.genealogy.records;
 
+import dev.sunthread.kernel.TraceRef;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -20,6 +21,15 @@ public record PlacementFacts(List<Installation> installations, List<Removal> rem
                         Stream.concat(installations.stream(), more.installations.stream())
                                 .toList(),
                         Stream.concat(removals.stream(), more.removals.stream()).toList());
+    }
+
+    /** Those of other parents or carriers than these. */
+    public PlacementFacts notIn(Set<TraceRef> parents) {
+        return new PlacementFacts(
+                installations.stream()
+                        .filter(one -> !parents.contains(one.parent()))
+                        .toList(),
+                removals.stream().filter(one -> !parents.contains(one.parent())).toList());
     }
 
     /** Those that one of these entries tells. */

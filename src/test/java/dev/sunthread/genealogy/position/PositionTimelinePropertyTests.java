@@ -14,6 +14,7 @@ import java.util.Random;
 import java.util.Set;
 import java.util.stream.Stream;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
@@ -27,6 +28,9 @@ import org.jspecify.annotations.Nullable;
  * either if its place among the others is open (the doubt goes with it).
  */
 class PositionTimelinePropertyTests {
+
+    private static final TraceRef A = TraceRef.lot(1);
+    private static final TraceRef B = TraceRef.lot(2);
 
     @Provide
     Arbitrary<Valve> valves() {
@@ -60,6 +64,19 @@ class PositionTimelinePropertyTests {
                 valve.uses.forEach(use -> assertOnlyWidens(valve, use, less, use, null));
             }
         }
+    }
+
+    /** Once a lot was left out: the item of a charge is not known, so that it is not the one before told again. */
+    @Example
+    void aNamelessDischargeBeforeOneThatNamesItsLotOnlyWidensAnAnswer() {
+        aMissingDischargeThatContradictsNothingOnlyWidensAnAnswer(new Valve()
+                .on(A, Valve.ADHESIVE, Moment.at(0))
+                .on(A, null, Moment.at(1))
+                .off(null, 2)
+                .off(A, 3)
+                .on(B, null, Moment.at(4))
+                .cleaned(4)
+                .used(5));
     }
 
     @Property(tries = 1_000)

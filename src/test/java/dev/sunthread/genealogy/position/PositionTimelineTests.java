@@ -86,6 +86,19 @@ class PositionTimelineTests {
         assertThat(valve.at(13)).isEqualTo(Map.of(B, CERTAIN));
     }
 
+    /** The nameless discharge may be of either charge, the named one leaves the position empty. */
+    @Test
+    void lotThatIsNamedAsTakenOffHadLeftByThenWhateverCameOffBefore() {
+        valve.on(A, 0)
+                .on(A, null, Moment.at(1))
+                .off(null, 2)
+                .off(A, 3)
+                .cleaned(4)
+                .on(B, 5)
+                .used(6);
+        assertThat(valve.at(6)).isEqualTo(Map.of(B, CERTAIN));
+    }
+
     @Test
     void cleanPointDropsNothingThatMayHaveBeenLoadedAcrossIt() {
         valve.on(A, 0).cleaned(5).on(B, 10).used(1, 8, 12, 14);
