@@ -147,7 +147,7 @@ final class MemorySigns implements SignRecords, Starts {
                 || births.size() > 1
                         && (stations.size() > 1
                                 || stations.contains("null")
-                                || instants.getMax() - instants.getMin() > MOMENT);
+                                || instants.getMax() - instants.getMin() > Moment.TOLD_TWICE);
     }
 
     /** Since when a unit counts as a suspect: from its first birth; all else since ever. */

@@ -12,7 +12,7 @@ import java.util.List;
 public final class AnswerHash {
 
     /** Changes whenever the rules of the trace do, so that no stored answer outlives them. */
-    public static final int RULES = 6;
+    public static final int RULES = 7;
 
     private static final Comparator<AnswerLine> ORDER = Comparator.comparing(AnswerLine::kind)
             .thenComparing(AnswerLine::level)

@@ -148,7 +148,7 @@ public final class SignHistory implements SignRecords {
                               OR extract(epoch FROM max(b.born_at) - min(b.born_at)) * 1000000 > :moment
                               OR b.unit = ANY (:bornByLines)
                             """.formatted(Known.at("b.entry")))
-                    .param("moment", MOMENT)
+                    .param("moment", Moment.TOLD_TWICE)
                     .param("ids", missing)
                     .param("bornByLines", Sql.ids(LineDoubts.born(lines.open())))
                     .param("cutoff", cutoff)

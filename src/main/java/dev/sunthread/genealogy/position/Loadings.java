@@ -23,7 +23,6 @@ import org.jspecify.annotations.Nullable;
 final class Loadings {
 
     private static final TraceRef NO_LOT = TraceRef.lot(0);
-    private static final long A_MOMENT = 2_000_000;
 
     private final String position;
     private final Chronology<Charge> charges;
@@ -112,7 +111,7 @@ final class Loadings {
     private boolean isOfNoRecordedLoad(Discharge discharge) {
         return changes.lastBefore(discharge).stream()
                 .allMatch(before -> before instanceof Discharge
-                        && discharge.at().early() - before.at().early() > A_MOMENT);
+                        && discharge.at().early() - before.at().early() > Moment.TOLD_TWICE);
     }
 
     private boolean isUntold() {

@@ -3,7 +3,6 @@ package dev.sunthread.genealogy.reach;
 import dev.sunthread.genealogy.Certainty;
 import dev.sunthread.genealogy.records.Installation;
 import dev.sunthread.genealogy.records.Removal;
-import dev.sunthread.genealogy.records.SignRecords;
 import dev.sunthread.genealogy.walk.Edge;
 import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.genealogy.walk.Reason;
@@ -71,7 +70,7 @@ record Stay(
         return isOfOneBody(other)
                 && mayBeInOnePlaceWith(other)
                 && other.certainty == Certainty.CERTAIN
-                && other.begin.late() > begin.widened(SignRecords.MOMENT).late()
+                && other.begin.late() > begin.widened(Moment.TOLD_TWICE).late()
                 && end.late() > other.begin.early();
     }
 

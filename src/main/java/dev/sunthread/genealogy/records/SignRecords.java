@@ -20,9 +20,6 @@ public interface SignRecords {
     /** Units that may lack something of what is demanded: all but those that surely have it, or don't need it yet. */
     Set<Long> thatMayLack(Collection<UnitDemand> demands);
 
-    /** No station gives one serial to two bodies within so many microseconds: told again so soon, it was sent twice. */
-    long MOMENT = 2_000_000;
-
     /** Of these units, those of which more than one birth is recorded that isn't the same told again by one station. */
     Set<Long> bornAgain(Collection<Long> units);
 }

@@ -12,6 +12,9 @@ public record Moment(long early, long late) {
     /** The open end on the right: a stay that ends here has no end. */
     public static final Moment NEVER = at(Long.MAX_VALUE);
 
+    /** No station tells two things that are alike within so many microseconds: told again so soon, it was sent twice. */
+    public static final long TOLD_TWICE = 2_000_000;
+
     public Moment {
         if (early > late) {
             throw new IllegalArgumentException("a moment cannot start at %d and end at %d".formatted(early, late));
