@@ -1,5 +1,6 @@
 package dev.sunthread.cure;
 
+import dev.sunthread.catalog.Demand;
 import dev.sunthread.catalog.EquipmentChecked;
 import dev.sunthread.catalog.TermsReleased;
 import dev.sunthread.catalog.judging.Judged;
@@ -9,6 +10,7 @@ import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.kernel.verdict.Outcome;
 import dev.sunthread.ledger.Fact;
+import dev.sunthread.production.UnitWentOn;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Predicate;
@@ -25,9 +27,11 @@ class CureFindings {
 
     private final CureVerdicts verdicts;
     private final BondFindings bonds;
+    private final UnitWentOn wentOn;
     private final JdbcClient jdbc;
 
-    CureFindings(CureVerdicts verdicts, BondFindings bonds, JdbcClient jdbc) {
+    CureFindings(CureVerdicts verdicts, BondFindings bonds, UnitWentOn wentOn, JdbcClient jdbc) {
+        this.wentOn = wentOn;
         this.verdicts = verdicts;
         this.bonds = bonds;
         this.jdbc = jdbc;
@@ -47,6 +51,9 @@ class CureFindings {
         }
         if (judged != null) {
             bonds.judge(fact, run.recipe(), load);
+        }
+        if (judged != null && judged.judgement().outcome() != Outcome.PASSED) {
+            wentOn.afterARunThatDoesNotStand(fact, Demand.Way.CURE, run.recipe(), load.names());
         }
     }
 

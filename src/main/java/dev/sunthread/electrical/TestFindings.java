@@ -17,12 +17,19 @@ class TestFindings {
         this.verdicts = verdicts;
     }
 
-    void judge(Fact<TestRunKind.Body> fact, long unit) {
+    /** Whether the unit may go on: by the raw data where the revision in force states limits, else as told; an invalid test says nothing. */
+    boolean judge(Fact<TestRunKind.Body> fact, long unit) {
         Judged judged = verdicts.judgeEntry(fact.entry()).get(fact.entry());
-        if (judged == null || !judged.measured()) {
-            return;
-        }
         Verdict told = fact.body().verdict();
+        if (judged != null && judged.measured()) {
+            noteDifference(fact, unit, judged, told);
+        }
+        boolean isGood =
+                told == Verdict.PASS && (judged == null || judged.judgement().outcome() == Outcome.PASSED);
+        return isGood || told == Verdict.INVALID;
+    }
+
+    private static void noteDifference(Fact<TestRunKind.Body> fact, long unit, Judged judged, Verdict told) {
         boolean denied = told == Verdict.PASS && judged.judgement().outcome() == Outcome.FAILED
                 || told == Verdict.FAIL && judged.judgement().outcome() == Outcome.PASSED;
         if (denied) {

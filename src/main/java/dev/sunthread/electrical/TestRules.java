@@ -1,10 +1,12 @@
 package dev.sunthread.electrical;
 
+import dev.sunthread.catalog.Demand;
 import dev.sunthread.catalog.EquipmentRules;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.production.UnitRules;
+import dev.sunthread.production.UnitWentOn;
 import java.util.List;
 import java.util.Map;
 import org.springframework.stereotype.Component;
@@ -18,9 +20,16 @@ class TestRules {
     private final UnitRules unitRules;
     private final EquipmentRules equipmentRules;
     private final TestFindings findings;
+    private final UnitWentOn wentOn;
 
     TestRules(
-            TestRuns runs, Retests retests, UnitRules unitRules, EquipmentRules equipmentRules, TestFindings findings) {
+            TestRuns runs,
+            Retests retests,
+            UnitRules unitRules,
+            EquipmentRules equipmentRules,
+            TestFindings findings,
+            UnitWentOn wentOn) {
+        this.wentOn = wentOn;
         this.runs = runs;
         this.retests = retests;
         this.unitRules = unitRules;
@@ -51,8 +60,15 @@ class TestRules {
     }
 
     /** What must hold once it is in history. */
-    void after(Fact<TestRunKind.Body> fact, long unit) {
-        findings.judge(fact, unit);
+    void after(Fact<TestRunKind.Body> fact, Tested tested) {
+        long unit = tested.unit();
+        if (!findings.judge(fact, unit)) {
+            wentOn.afterARunThatDoesNotStand(
+                    fact,
+                    Demand.Way.TEST,
+                    tested.specification(),
+                    Map.of(unit, fact.body().unit()));
+        }
         if (retests.passedAfterFailureWithoutWork(fact.entry())) {
             fact.breaks(
                     "no-unit-is-tested-until-it-passes",

@@ -75,7 +75,7 @@ class TestRunKind implements Kind<TestRunKind.Body> {
         Tested tested = new Tested(run, unit, specification, equipment);
         rules.before(fact, tested);
         records.record(fact, tested, start);
-        rules.after(fact, unit);
+        rules.after(fact, tested);
     }
 
     private static OffsetDateTime startOf(Fact<Body> fact) {

@@ -71,18 +71,32 @@ class Prerequisites {
                 .collect(Collectors.groupingBy(unit -> item(named, unit), LinkedHashMap::new, Collectors.toList()))
                 .forEach((number, units) -> demanded.apply(
                                 items.find(number).orElseThrow().id())
-                        .forEach(demand -> missing(fact, demand, units)
+                        .forEach(demand -> missing(demand, units, fact.occurredAt())
                                 .forEach(unit -> demandIsMetBeforeTheNextOperation(fact, demand, named, unit))));
+    }
+
+    /** What a unit lacked of this when it went on at a time, by what is known now; the recipe or specification is named. */
+    Optional<Unmet> lacked(UnitWentOn.Next next, UnitName name, Demand.Way way, long definition) {
+        long item = items.find(name.item()).orElseThrow().id();
+        String operation = next.operation();
+        List<Demand> demanded =
+                operation == null ? demands.ofAll(item, next.at()) : demands.before(item, operation, next.at());
+        return demanded.stream()
+                .filter(demand -> demand.way() == way && demand.definition() == definition)
+                .filter(demand ->
+                        !missing(demand, List.of(next.unit()), next.at()).isEmpty())
+                .findFirst()
+                .map(demand -> unmet(demand, name, next.unit(), next.at()));
     }
 
     private static String item(Map<Long, UnitName> named, long unit) {
         return Objects.requireNonNull(named.get(unit)).item();
     }
 
-    private List<Long> missing(Fact<?> fact, Demand demand, Collection<Long> units) {
+    private List<Long> missing(Demand demand, Collection<Long> units, OffsetDateTime at) {
         Prerequisite prerequisite = Objects.requireNonNull(byWay.get(demand.way()));
         Set<Long> missing = new HashSet<>(units);
-        missing.removeAll(prerequisite.met(demand, since(demand, units, fact.occurredAt()), fact.occurredAt()));
+        missing.removeAll(prerequisite.met(demand, since(demand, units, at), at));
         if (!missing.isEmpty()) {
             waivers.forEach(waiver -> missing.removeAll(waiver.waived(demand, missing)));
         }
@@ -101,23 +115,29 @@ class Prerequisites {
     }
 
     private void demandIsMetBeforeTheNextOperation(Fact<?> fact, Demand demand, Map<Long, UnitName> named, long unit) {
+        Unmet unmet = unmet(demand, Objects.requireNonNull(named.get(unit)), unit, fact.occurredAt());
+        fact.breaks(unmet.rule(), unmet.sentence(), unmet.remedy(), TraceRef.unit(unit));
+    }
+
+    /** A demand that is not met, as its rule says it. */
+    record Unmet(String rule, String sentence, String remedy) {}
+
+    private Unmet unmet(Demand demand, UnitName name, long unit, OffsetDateTime at) {
         boolean cure = demand.way() == Demand.Way.CURE;
-        Optional<String> shortfall = since(demand, List.of(unit), fact.occurredAt()).entrySet().stream()
+        Optional<String> shortfall = since(demand, List.of(unit), at).entrySet().stream()
                 .findFirst()
-                .flatMap(one ->
-                        Objects.requireNonNull(byWay.get(demand.way())).shortfall(demand, one, fact.occurredAt()));
-        fact.breaks(
+                .flatMap(one -> Objects.requireNonNull(byWay.get(demand.way())).shortfall(demand, one, at));
+        return new Unmet(
                 cure
                         ? "demanded-cure-is-done-before-the-next-operation"
                         : "demanded-test-is-passed-before-the-next-operation",
-                "Unit " + named.get(unit)
+                "Unit " + name
                         + (cure ? " has no cure by recipe " : " has no last result that passed of test ")
                         + demand.code() + ", which operation " + demand.operation() + " demands"
                         + shortfall.map(why -> ": " + why).orElse(""),
                 shortfall.isEmpty()
                         ? "Do it first; if it was done, record it; if it will not be done, have the deviation signed"
                         : "Record what was measured if there is a record of it, or do it again; if it will not be done,"
-                                + " have the deviation signed",
-                TraceRef.unit(unit));
+                                + " have the deviation signed");
     }
 }

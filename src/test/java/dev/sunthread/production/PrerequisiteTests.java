@@ -129,6 +129,34 @@ class PrerequisiteTests {
     }
 
     @Test
+    void aFailureThatIsToldAfterItsUnitWentOnIsFound() {
+        workshop.bake("10", "C1", "RCV R1", "RCV R2");
+        workshop.pull("10:10", "T1", "RCV R1", "pass");
+        assertThat(workshop.step("11:00", "coat", "RCV R1").findings()).isEmpty();
+        assertThat(workshop.pull("11:10", "T2", "RCV R1", "invalid").findings()).isEmpty();
+        assertThat(workshop.pull("11:20", "T3", "RCV R1", "fail").findings()).isEmpty();
+        assertThat(sentences(workshop.pull("10:30", "T4", "RCV R1", "fail")))
+                .contains("Unit RCV R1 has no last result that passed of test PULL, which operation bond demands: test"
+                        + " run T4 failed");
+    }
+
+    @Test
+    void aFailureThatIsToldAfterItsUnitWentIntoAnotherIsFound() {
+        workshop.bake("10", "C1", "RCV R1");
+        workshop.pull("10:10", "T1", "RCV R1", "pass");
+        workshop.plant().install("11:00", "RCV R1", "WALL W1", "1");
+        assertThat(rules(workshop.pull("10:30", "T2", "RCV R1", "fail"))).contains(NO_TEST);
+    }
+
+    @Test
+    void aFailureThatWasMadeGoodBeforeItsUnitWentOnIsNone() {
+        workshop.bake("10", "C1", "RCV R1");
+        workshop.pull("10:40", "T2", "RCV R1", "pass");
+        assertThat(workshop.step("11:00", "coat", "RCV R1").findings()).isEmpty();
+        assertThat(rules(workshop.pull("10:30", "T1", "RCV R1", "fail"))).doesNotContain(NO_TEST);
+    }
+
+    @Test
     void theLastValidTestCounts() {
         workshop.bake("10", "C1", "RCV R1", "RCV R2");
         workshop.pull("10:10", "T1", "RCV R1", "pass");
