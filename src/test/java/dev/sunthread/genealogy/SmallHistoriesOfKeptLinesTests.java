@@ -141,6 +141,37 @@ class SmallHistoriesOfKeptLinesTests extends SmallHistories {
         truth("A", "w1", "r2", "m1");
     }
 
+    /** The bond of r1 with A is lost, and only the kept line tells that it was due: r1 was in w1. */
+    @Test
+    void aRemovalThatCouldNotBeReadTellsThatWhatCameBeforeWasDue() {
+        route("RCV", op("bond", "ADH"), op("coat"));
+        keep("{'id':'k','kind':'removal','version':'l','occurredAt':'2026-03-10T09:00:00+01:00','actor':'o',"
+                + "'source':'s','body':{'child':{'unit':{'item':'RCV','serial':'r1'}},"
+                + "'parent':{'item':'WALL','serial':'w1'}}}");
+        truth("A", "r1");
+    }
+
+    /** The same, of a wall whose receiver is not recorded. */
+    @Test
+    void anInstallationThatCouldNotBeReadTellsThatItsChildWasWhole() {
+        places();
+        glue("08:00", "r1", "A");
+        keep("{'id':'k','kind':'installation','version':'l','occurredAt':'2026-03-10T09:00:00+01:00','actor':'o',"
+                + "'source':'s','body':{'child':{'unit':{'item':'WALL','serial':'w1'}},"
+                + "'parent':{'item':'MOD','serial':'m1'}}}");
+        truth("A", "r1", "w1", "m1");
+    }
+
+    /** The void could not be read: truly r1 was bonded with B, and that is lost. */
+    @Test
+    void aVoidThatCouldNotBeReadLeavesOpenWhatTheStepUsed() {
+        route("RCV", op("bond", "ADH"), op("coat"));
+        glue("08:00", "r1", "A");
+        keep("{'id':'k','kind':'void','version':'l','occurredAt':'2026-03-10T09:00:00+01:00','actor':'o',"
+                + "'source':'s','body':{'entry':'" + plant.lastId() + "','why':'wrong'}}");
+        truth("B", "r1");
+    }
+
     @Test
     void whatIsRecordedLaterChangesNoAnswerAtItsCutOff() {
         places();

@@ -45,11 +45,18 @@ final class DoubtfulPlaces {
         this.lines = lines;
     }
 
-    /** The parameters of {@link SurelyKnown#LASTING}, and the units with two births as {@code twice}. */
+    /**
+     * The parameters of {@link SurelyKnown#LASTING}; the units with two births as {@code twice}, those that kept lines may
+     * have put somewhere or taken out as {@code moved}, and the entries that such lines may take back as {@code takenBack}.
+     */
     Map<String, Object> params() {
         if (known == null) {
             Long[] twice = ids(TWICE, new Long[0]);
             known = Map.of(
+                    "moved",
+                    movedByLines(),
+                    "takenBack",
+                    Sql.ids(LineDoubts.takenBack(lines.open())),
                     "twice",
                     twice,
                     "children",
