@@ -82,6 +82,13 @@ final class MemoryLines implements LineRecords, LineNames {
     }
 
     @Override
+    public Set<Long> items(String number) {
+        return remembered.of("item").anyMatch(one -> one.text("item").equals(number))
+                ? Set.of(remembered.numbers().item(number))
+                : Set.of();
+    }
+
+    @Override
     public Optional<Entry> entry(String id) {
         return remembered
                 .everSaid()

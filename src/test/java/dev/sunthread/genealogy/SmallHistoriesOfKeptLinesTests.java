@@ -141,6 +141,66 @@ class SmallHistoriesOfKeptLinesTests extends SmallHistories {
         truth("A", "w1", "r2", "m1");
     }
 
+    /** The line broke off within its use: truly B was used. */
+    @Test
+    void aStepThatBrokeOffBeforeItsLotMayHaveUsedAnyLot() {
+        keep("{'id':'k','kind':'step','version':1,'occurredAt':'2026-03-10T09:00:00+01:00','actor':'o','source':'s',"
+                + "'body':{'operation':'bond','station':'BOND','units':[{'item':'RCV','serial':'r1'}],"
+                + "'uses':[{'item':'ADH','lot':'");
+        truth("B", "r1");
+    }
+
+    /** The line broke off behind its units: truly B was used. */
+    @Test
+    void aStepThatBrokeOffBeforeItsUsesMayHaveUsedAnyLot() {
+        keep("{'id':'k','kind':'step','version':1,'occurredAt':'2026-03-10T09:00:00+01:00','actor':'o','source':'s',"
+                + "'body':{'operation':'bond','station':'BOND','units':[{'item':'RCV','serial':'r1'}],'use");
+        truth("B", "r1");
+    }
+
+    /** The line broke off behind its first use: truly B was used too. */
+    @Test
+    void aStepThatBrokeOffBehindAUseMayHaveUsedMore() {
+        keep("{'id':'k','kind':'step','version':1,'occurredAt':'2026-03-10T09:00:00+01:00','actor':'o','source':'s',"
+                + "'body':{'operation':'bond','station':'BOND','units':[{'item':'RCV','serial':'r1'}],"
+                + "'uses':[{'item':'ADH','lot':'A'},{");
+        truth("B", "r1");
+        assertThat(asked.lot("A").ever()).containsEntry("r1", Certainty.POSSIBLE);
+    }
+
+    /** The label was not scanned, and nothing is loaded where it was taken from. */
+    @Test
+    void aStepThatCouldNotBeReadMayHaveUsedAnyLotWhereNoneWasScanned() {
+        plant.item("PRI", "lot", null, "g");
+        plant.receipt("1 06:00", "P", "PRI");
+        keep("{'id':'k','kind':'step','version':'l','occurredAt':'2026-03-10T09:00:00+01:00','actor':'o','source':'s',"
+                + "'body':{'operation':'bond','station':'BOND','units':[{'item':'RCV','serial':'r1'}],"
+                + "'uses':[{'item':'ADH','position':'V1'}]}}");
+        truth("B", "r1");
+        assertThat(asked.lot("P").ever()).isEmpty();
+    }
+
+    /** The same where A is loaded: it was A. */
+    @Test
+    void aStepThatCouldNotBeReadUsedWhatWasLoadedWhereItWasTakenFrom() {
+        plant.charge("07:00", "A", "V1");
+        keep("{'id':'k','kind':'step','version':'l','occurredAt':'2026-03-10T09:00:00+01:00','actor':'o','source':'s',"
+                + "'body':{'operation':'bond','station':'BOND','units':[{'item':'RCV','serial':'r1'}],"
+                + "'uses':[{'item':'ADH','position':'V1'}]}}");
+        truth("A", "r1");
+        assertThat(asked.lot("B").ever()).isEmpty();
+    }
+
+    /** The line broke off within the lot of what the step is said to have used instead: truly B was. */
+    @Test
+    void aCorrectionThatBrokeOffBeforeItsLotTakesBackWhatItCorrects() {
+        plant.bondWithLot("08:00", "r1", "A");
+        keep("{'id':'k','kind':'correction','version':1,'occurredAt':'2026-03-10T09:00:00+01:00','actor':'o',"
+                + "'source':'s','body':{'entry':'" + plant.lastId() + "','why':'wrong','body':{'operation':'bond',"
+                + "'station':'BOND','units':[{'item':'RCV','serial':'r1'}],'uses':[{'item':'ADH','lot':'");
+        truth("B", "r1");
+    }
+
     /** The bond of r1 with A is lost, and only the kept line tells that it was due: r1 was in w1. */
     @Test
     void aRemovalThatCouldNotBeReadTellsThatWhatCameBeforeWasDue() {

@@ -6,7 +6,6 @@ import dev.sunthread.genealogy.position.PositionTimeline;
 import dev.sunthread.genealogy.position.Use;
 import dev.sunthread.genealogy.reach.Contents;
 import dev.sunthread.genealogy.reach.Reach;
-import dev.sunthread.genealogy.records.Happening;
 import dev.sunthread.genealogy.records.OpenLine;
 import dev.sunthread.genealogy.records.OpenLine.Part;
 import dev.sunthread.genealogy.records.OpenLine.Spot;
@@ -55,7 +54,7 @@ final class LineEdges {
     private List<Edge> all() {
         if (all == null) {
             List<OpenLine> lines = records.lines().open();
-            reach.learn(lines.stream().map(LineEdges::acting).toList());
+            reach.learn(lines.stream().map(LineWays::acting).toList());
             all = lines.stream().flatMap(this::edges).toList();
         }
         return all;
@@ -102,31 +101,12 @@ final class LineEdges {
     }
 
     private Set<TraceRef> targets(OpenLine line) {
-        Set<TraceRef> targets = new TreeSet<>(reach.of(acting(line)).keySet());
+        Set<TraceRef> targets = new TreeSet<>(reach.of(LineWays.acting(line)).keySet());
         line.parts().stream()
                 .filter(part -> part.isOf(TraceKind.LOT, TraceKind.CONTAINER) && LineWays.mayTake(line, part))
                 .map(Part::node)
                 .forEach(targets::add);
         return targets;
-    }
-
-    private static Happening acting(OpenLine line) {
-        return new Happening(
-                line.node(),
-                line.entry(),
-                line.start(),
-                line.end().orLater(line.start()),
-                taking(line, TraceKind.UNIT),
-                taking(line, TraceKind.CARRIER),
-                line.operation(),
-                null);
-    }
-
-    private static Set<TraceRef> taking(OpenLine line, TraceKind kind) {
-        return line.parts().stream()
-                .filter(part -> part.isOf(kind) && LineWays.mayTake(line, part))
-                .map(Part::node)
-                .collect(Collectors.toSet());
     }
 
     private Set<TraceRef> drawn(OpenLine line) {

@@ -38,6 +38,10 @@ final class NamesInLines implements LineNames {
             SELECT s.code, s.id, p.code, p.id FROM catalog.position p JOIN catalog.station s ON s.id = p.station WHERE %s
             """.formatted(Known.named("p"));
 
+    private static final String ITEMS =
+            "SELECT r.item FROM catalog.item_revision r JOIN catalog.item i ON i.id = r.item WHERE i.number = :number AND "
+                    + sealed("r.entry");
+
     private static final String ENTRY = """
             SELECT e.number, coalesce(c.kind, e.kind), CASE WHEN c.entry IS NULL THEN e.occurred_at END FROM ledger.entry e
             LEFT JOIN ledger.correction c ON c.entry = e.number WHERE e.id = :id AND %s
@@ -118,6 +122,15 @@ final class NamesInLines implements LineNames {
                     .list();
         }
         return places;
+    }
+
+    @Override
+    public Set<Long> items(String number) {
+        return new HashSet<>(jdbc.sql(ITEMS)
+                .param("number", number)
+                .param("cutoff", cutoff)
+                .query((row, at) -> row.getLong(1))
+                .list());
     }
 
     @Override

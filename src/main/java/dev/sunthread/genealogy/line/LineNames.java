@@ -21,6 +21,9 @@ public interface LineNames {
     /** Positions of this code, or of any if none is given; of this station if it is given and has such a position. */
     Set<Long> positions(@Nullable String station, @Nullable String code);
 
+    /** The items of this number; none if it is not known. */
+    Set<Long> items(String number);
+
     Optional<Entry> entry(String id);
 
     /** What the clock of a station told; of any, if it is not read or not known. */

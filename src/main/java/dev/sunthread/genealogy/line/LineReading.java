@@ -3,6 +3,7 @@ package dev.sunthread.genealogy.line;
 import dev.sunthread.genealogy.records.OpenLine;
 import dev.sunthread.genealogy.records.OpenLine.Part;
 import dev.sunthread.genealogy.records.OpenLine.Spot;
+import dev.sunthread.genealogy.records.OpenLine.Use;
 import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.inbox.KeptLine;
 import dev.sunthread.inbox.LineText;
@@ -45,6 +46,9 @@ public final class LineReading {
     /** Kinds whose positions are those of a parent or of equipment, and not of a station. */
     private static final Set<String> OF_NO_STATION =
             Set.of("installation", "removal", "carrier-load", "carrier-unload", "cure-run", "test-run");
+
+    /** The fields by which a use tells of what it was. */
+    private static final Set<String> MATERIAL = Set.of("lot", "container");
 
     /** Kinds that always are about a position: one that names none broke off before it. */
     private static final Set<String> OF_A_POSITION = Set.of("charge", "discharge", "clean-point");
@@ -95,7 +99,32 @@ public final class LineReading {
                 text.one("operation").findFirst().orElse(null),
                 text.one("position").findFirst().orElse(null),
                 said.stream().flatMap(one -> parts(one, meant)).distinct().toList(),
-                positions(said, text, meant));
+                positions(said, text, meant),
+                LineWays.isStep(meant) ? uses(text) : Set.of());
+    }
+
+    // one that tells its lot or its container is of that; behind a break there may be more
+    private Set<Use> uses(LineText text) {
+        Map<String, List<Said>> told = text.said().stream()
+                .filter(one -> one.field().equals("uses." + one.name()))
+                .collect(Collectors.groupingBy(Said::within));
+        Set<Use> uses = new HashSet<>();
+        told.forEach((within, use) -> {
+            if (use.stream().noneMatch(one -> MATERIAL.contains(one.name()))) {
+                uses.add(new Use(within, items(use)));
+            }
+        });
+        if (text.brokeOffBeforeTheEndOf("uses")) {
+            uses.add(new Use(LineText.SOMEWHERE, Set.of()));
+        }
+        return uses;
+    }
+
+    private Set<Long> items(List<Said> use) {
+        return use.stream()
+                .filter(one -> one.name().equals("item"))
+                .flatMap(one -> names.items(one.text()).stream())
+                .collect(Collectors.toSet());
     }
 
     private static @Nullable OffsetDateTime corrected(LineText text, LineNames.@Nullable Entry target) {

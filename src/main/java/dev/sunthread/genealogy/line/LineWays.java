@@ -1,10 +1,14 @@
 package dev.sunthread.genealogy.line;
 
+import dev.sunthread.genealogy.records.Happening;
 import dev.sunthread.genealogy.records.OpenLine;
 import dev.sunthread.genealogy.records.OpenLine.Part;
 import dev.sunthread.inbox.LineText;
 import dev.sunthread.kernel.TraceKind;
+import dev.sunthread.kernel.TraceRef;
 import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The ways in which a line of each kind can carry matter between the things that it names: a step from material to
@@ -82,8 +86,36 @@ public final class LineWays {
 
     /** Whether its kind is read and known. */
     public static boolean isRead(OpenLine line) {
-        String kind = line.kind();
+        return isKnown(line.kind());
+    }
+
+    private static boolean isKnown(@Nullable String kind) {
         return kind != null && (MOVING.contains(kind) || MOVING_NOTHING.contains(kind) || TAKING_BACK.contains(kind));
+    }
+
+    /** Whether one of this kind tells a step, or may. */
+    static boolean isStep(@Nullable String kind) {
+        return "step".equals(kind) || !isKnown(kind);
+    }
+
+    /** What a line does to the units and carriers that it may act on, as a happening. */
+    public static Happening acting(OpenLine line) {
+        return new Happening(
+                line.node(),
+                line.entry(),
+                line.start(),
+                line.end().orLater(line.start()),
+                taking(line, TraceKind.UNIT),
+                taking(line, TraceKind.CARRIER),
+                line.operation(),
+                null);
+    }
+
+    private static Set<TraceRef> taking(OpenLine line, TraceKind kind) {
+        return line.parts().stream()
+                .filter(part -> part.isOf(kind) && mayTake(line, part))
+                .map(Part::node)
+                .collect(Collectors.toSet());
     }
 
     /** Whether matter of this part may have gone into something else that the line names. */

@@ -18,6 +18,7 @@ import org.jspecify.annotations.Nullable;
  * @param place the position of a parent or carrier that it names
  * @param parts what it names and where, positions of stations apart
  * @param positions the positions of stations that it names, or may have been about if it broke off before that
+ * @param uses what a step that it tells, or may tell, took of a lot that can't be read
  */
 public record OpenLine(
         long entry,
@@ -28,7 +29,8 @@ public record OpenLine(
         @Nullable String operation,
         @Nullable String place,
         List<Part> parts,
-        Set<Spot> positions) {
+        Set<Spot> positions,
+        Set<Use> uses) {
 
     /** A thing that a line names, and the field that names it; a field begins with {@code ?.} if its place is unread. */
     public record Part(String field, String within, TraceRef node) {
@@ -48,6 +50,9 @@ public record OpenLine(
                     || part.within().startsWith("?");
         }
     }
+
+    /** A use of one of these items, of which no lot and no container could be read; of any item if there are none. */
+    public record Use(String within, Set<Long> items) {}
 
     public TraceRef node() {
         return new TraceRef(TraceKind.KEPT_LINE, entry);
