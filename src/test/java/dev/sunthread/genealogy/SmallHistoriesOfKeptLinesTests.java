@@ -201,6 +201,58 @@ class SmallHistoriesOfKeptLinesTests extends SmallHistories {
         truth("B", "r1");
     }
 
+    /** The installation of r1 in w1 is lost: what acted on w1 acted on it. */
+    @Test
+    void aStepThatCouldNotBeReadReachesAChildThatIsNotRecorded() {
+        places();
+        keep("{'id':'k','kind':'step','version':'l','occurredAt':'2026-03-10T09:00:00+01:00','actor':'o','source':'s',"
+                + "'body':{'operation':'bond','station':'BOND','units':[{'item':'WALL','serial':'w1'}],"
+                + "'uses':[{'item':'ADH','lot':'A'}]}}");
+        install("10:00", "w1", "m1");
+        truth("A", "w1", "r1", "m1");
+    }
+
+    /** The same of a parent: r1 was in w1, which was glued by the record of r1. */
+    @Test
+    void aStepThatCouldNotBeReadReachesAParentThatIsNotRecorded() {
+        places();
+        keep("{'id':'k','kind':'step','version':'l','occurredAt':'2026-03-10T09:00:00+01:00','actor':'o','source':'s',"
+                + "'body':{'operation':'bond','station':'BOND','units':[{'item':'RCV','serial':'r1'}],"
+                + "'uses':[{'item':'ADH','lot':'A'}]}}");
+        install("10:00", "w1", "m1");
+        truth("A", "w1", "r1", "m1");
+    }
+
+    /** The line broke off before its lot: the container is of B, which A carried over. */
+    @Test
+    void aChargeThatBrokeOffBeforeItsLotIsOfTheLotOfItsContainer() {
+        plant.say("container", "1 07:00", Map.of("lot", "B", "containers", List.of(Map.of("label", "C1"))));
+        keep("{'id':'k','kind':'charge','version':1,'occurredAt':'2026-03-10T08:00:00+01:00','actor':'o','source':'s',"
+                + "'body':{'container':'C1','station':'BOND','position':'V1','lo");
+        plant.charge("09:00", "A", "V1");
+        plant.bondAt("10:00", "r1", "V1", "A");
+        truth("B", "r1");
+    }
+
+    /** The line broke off before its component: truly it was B. */
+    @Test
+    void aTopUpThatBrokeOffMayBeOfAnyLot() {
+        keep("{'id':'k','kind':'blend','version':1,'occurredAt':'2026-03-10T08:00:00+01:00','actor':'o','source':'s',"
+                + "'body':{'lot':'A','item':'ADH','way':'top-up','components':[{'lot':'");
+        plant.bondWithLot("10:00", "r1", "A");
+        truth("B", "r1");
+    }
+
+    /** The line broke off before its lot: truly it was B. */
+    @Test
+    void aFillingThatBrokeOffMayBeOfAnyLot() {
+        plant.say("container", "1 07:00", Map.of("lot", "A", "containers", List.of(Map.of("label", "C1"))));
+        keep("{'id':'k','kind':'container','version':1,'occurredAt':'2026-03-10T08:00:00+01:00','actor':'o',"
+                + "'source':'s','body':{'containers':[{'label':'C1'}],'lo");
+        use("10:00", Map.of("item", "ADH", "container", "C1"), "r1");
+        truth("B", "r1");
+    }
+
     /** The bond of r1 with A is lost, and only the kept line tells that it was due: r1 was in w1. */
     @Test
     void aRemovalThatCouldNotBeReadTellsThatWhatCameBeforeWasDue() {

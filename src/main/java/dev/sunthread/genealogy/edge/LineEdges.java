@@ -82,7 +82,7 @@ final class LineEdges {
         if (LineWays.mayDraw(line)) {
             sources.addAll(drawn(line));
         }
-        if (!LineWays.isRead(line) || line.isOfKind("cure-run", "test-run", "step")) {
+        if (line.isOfKind("cure-run", "test-run", "step")) {
             sources.add(line.node());
         }
         return sources;

@@ -1,7 +1,6 @@
 package dev.sunthread.genealogy.history;
 
 import dev.sunthread.genealogy.line.LineDoubts;
-import dev.sunthread.genealogy.line.LineWays;
 import dev.sunthread.genealogy.records.LineRecords;
 import dev.sunthread.kernel.TraceKind;
 import java.util.List;
@@ -73,7 +72,7 @@ final class DoubtfulPlaces {
 
     private Long[] movedByLines() {
         return lines.open().stream()
-                .filter(line -> !LineWays.isRead(line) || line.isOfKind("installation", "removal"))
+                .filter(line -> line.isOfKind("installation", "removal"))
                 .flatMap(line -> line.parts().stream())
                 .filter(part -> part.isOf(TraceKind.UNIT))
                 .map(part -> part.node().id())

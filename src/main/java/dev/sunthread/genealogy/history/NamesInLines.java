@@ -20,6 +20,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
@@ -103,12 +104,14 @@ final class NamesInLines implements LineNames {
 
     @Override
     public Set<Long> positions(@Nullable String station, @Nullable String code) {
+        List<Place> there = places().stream()
+                .filter(place -> place.station().equals(station))
+                .toList();
         List<Place> so = places().stream()
                 .filter(place -> code == null || place.code().equals(code))
                 .toList();
-        boolean isThere = so.stream().anyMatch(place -> place.station().equals(station));
-        return so.stream()
-                .filter(place -> !isThere || place.station().equals(station))
+        List<Place> both = so.stream().filter(there::contains).toList();
+        return (both.isEmpty() ? Stream.concat(so.stream(), there.stream()) : both.stream())
                 .map(Place::id)
                 .collect(Collectors.toSet());
     }

@@ -8,11 +8,10 @@ import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.jspecify.annotations.Nullable;
 
 /**
  * The ways in which a line of each kind can carry matter between the things that it names: a step from material to
- * units, a hold nowhere. A line whose kind is unread can do what any kind can.
+ * units, a hold nowhere.
  */
 public final class LineWays {
 
@@ -84,18 +83,9 @@ public final class LineWays {
 
     private LineWays() {}
 
-    /** Whether its kind is read and known. */
-    public static boolean isRead(OpenLine line) {
-        return isKnown(line.kind());
-    }
-
-    private static boolean isKnown(@Nullable String kind) {
-        return kind != null && (MOVING.contains(kind) || MOVING_NOTHING.contains(kind) || TAKING_BACK.contains(kind));
-    }
-
-    /** Whether one of this kind tells a step, or may. */
-    static boolean isStep(@Nullable String kind) {
-        return "step".equals(kind) || !isKnown(kind);
+    /** Whether there is a kind of this name. */
+    static boolean isKnown(String kind) {
+        return MOVING.contains(kind) || MOVING_NOTHING.contains(kind) || TAKING_BACK.contains(kind);
     }
 
     /** What a line does to the units and carriers that it may act on, as a happening. */
@@ -121,8 +111,8 @@ public final class LineWays {
     /** Whether matter of this part may have gone into something else that the line names. */
     public static boolean mayGive(OpenLine line, Part part) {
         String kind = line.kind();
-        if (kind == null || !isRead(line)) {
-            return true;
+        if (kind == null) {
+            return false;
         }
         return switch (kind) {
             case "step" -> part.isOf(TraceKind.LOT, TraceKind.CONTAINER);
@@ -141,8 +131,8 @@ public final class LineWays {
     /** Whether matter of something else that the line names may have gone into this part. */
     public static boolean mayTake(OpenLine line, Part part) {
         String kind = line.kind();
-        if (kind == null || !isRead(line)) {
-            return true;
+        if (kind == null) {
+            return false;
         }
         return switch (kind) {
             case "step", "cure-run", "test-run" -> part.isOf(TraceKind.UNIT, TraceKind.CARRIER);
@@ -158,7 +148,7 @@ public final class LineWays {
 
     /** Whether what was loaded at the positions that it names may have gone into something else that it names. */
     public static boolean mayDraw(OpenLine line) {
-        return !isRead(line) || line.isOfKind("step") || line.isOfKind("discharge");
+        return line.isOfKind("step", "discharge");
     }
 
     private static boolean isSomewhere(Part part) {

@@ -8,9 +8,10 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A kept line that no person has settled, as far as it could be read.
+ * A kept line that no person has settled, as far as it could be read. One whose kind is unread is there once for each kind
+ * that it may be of.
  *
- * @param kind what kind of happening it tells, of a correction that of what it corrects; null if that is unread
+ * @param kind what kind of happening it tells, of a correction that of what it corrects; null if it can be of none
  * @param start from when it says it went on; since ever if that is unread
  * @param end when it says it happened; without end if that is unread
  * @param takesBack the entry that it voids or corrects
