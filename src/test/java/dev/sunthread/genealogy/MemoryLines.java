@@ -94,6 +94,19 @@ final class MemoryLines implements LineRecords, LineNames {
     }
 
     @Override
+    public Set<TraceRef> lotsIn(TraceRef container) {
+        return remembered
+                .of("container")
+                .filter(one -> one.maps("containers").stream()
+                        .anyMatch(filled -> remembered
+                                .numbers()
+                                .node(TraceKind.CONTAINER, text(filled, "label"))
+                                .equals(container)))
+                .map(one -> remembered.lot(one.text("lot")))
+                .collect(Collectors.toSet());
+    }
+
+    @Override
     public Optional<Entry> entry(String id) {
         return remembered
                 .everSaid()

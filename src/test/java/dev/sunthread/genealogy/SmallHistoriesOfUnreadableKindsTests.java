@@ -63,14 +63,14 @@ class SmallHistoriesOfUnreadableKindsTests extends SmallHistories {
         keep(line("carr?er-unload", "08:30", "'carrier':'T1'"));
         ovens.cure("09:00", "09:30", "C-1", List.of(), List.of("T1"));
         plant.say("carrier-unload", "10:00", Map.of("carrier", "T1"));
-        truthOfRun("C-1");
+        assertThat(asked.scope(new Scope.CureRun("C-1")).ever()).doesNotContainValue(CERTAIN);
     }
 
     @Test
     void aVoidLeavesWhatItTakesBackOnlyPossible() {
         plant.bondWithLot("08:00", "r1", "A");
         keep(line("vo?d", "09:00", "'entry':'" + plant.lastId() + "','why':'wrong'"));
-        truth("A");
+        assertThat(asked.lot("A").ever()).doesNotContainValue(CERTAIN);
     }
 
     @Test
@@ -81,7 +81,7 @@ class SmallHistoriesOfUnreadableKindsTests extends SmallHistories {
                 "09:00",
                 "'entry':'" + plant.lastId() + "','why':'wrong','body':{'operation':'bond','station':'BOND','units':["
                         + R1 + "],'uses':[{'item':'ADH','lot':'B'}]}"));
-        truth("A");
+        assertThat(asked.lot("A").ever()).doesNotContainValue(CERTAIN);
         truth("B", "r1");
     }
 

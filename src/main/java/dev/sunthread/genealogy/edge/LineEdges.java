@@ -4,8 +4,10 @@ import dev.sunthread.genealogy.Certainty;
 import dev.sunthread.genealogy.line.LineWays;
 import dev.sunthread.genealogy.position.PositionTimeline;
 import dev.sunthread.genealogy.position.Use;
+import dev.sunthread.genealogy.reach.Acting;
 import dev.sunthread.genealogy.reach.Contents;
 import dev.sunthread.genealogy.reach.Reach;
+import dev.sunthread.genealogy.records.Happening;
 import dev.sunthread.genealogy.records.OpenLine;
 import dev.sunthread.genealogy.records.OpenLine.Part;
 import dev.sunthread.genealogy.records.OpenLine.Spot;
@@ -33,7 +35,7 @@ final class LineEdges {
     private final Records records;
     private final Reach reach;
     private final Contents contents;
-    private @Nullable List<Edge> all;
+    private @Nullable List<Acting> all;
 
     LineEdges(Records records, Reach reach, Contents contents) {
         this.records = records;
@@ -41,17 +43,17 @@ final class LineEdges {
         this.contents = contents;
     }
 
-    Stream<Edge> outOf(Collection<TraceRef> nodes) {
+    Stream<Acting> outOf(Collection<TraceRef> nodes) {
         Set<TraceRef> asked = new HashSet<>(nodes);
-        return all().stream().filter(edge -> asked.contains(edge.from()));
+        return all().stream().filter(one -> asked.contains(one.edge().from()));
     }
 
-    Stream<Edge> into(Collection<TraceRef> nodes) {
+    Stream<Acting> into(Collection<TraceRef> nodes) {
         Set<TraceRef> asked = new HashSet<>(nodes);
-        return all().stream().filter(edge -> asked.contains(edge.to()));
+        return all().stream().filter(one -> asked.contains(one.edge().to()));
     }
 
-    private List<Edge> all() {
+    private List<Acting> all() {
         if (all == null) {
             List<OpenLine> lines = records.lines().open();
             reach.learn(lines.stream().map(LineWays::acting).toList());
@@ -60,8 +62,9 @@ final class LineEdges {
         return all;
     }
 
-    private Stream<Edge> edges(OpenLine line) {
+    private Stream<Acting> edges(OpenLine line) {
         Set<TraceRef> targets = targets(line);
+        Happening acting = LineWays.acting(line);
         Reason reason = Reason.of("kept-line", line.entry());
         if (line.at().early() != Long.MIN_VALUE) {
             reason = reason.with("at", line.end());
@@ -70,7 +73,10 @@ final class LineEdges {
         return sources(line).stream()
                 .flatMap(source -> targets.stream()
                         .filter(target -> !target.equals(source))
-                        .map(target -> edge(source, target, line, why)));
+                        .map(target -> edge(source, target, line, why))
+                        .map(edge -> edge.to().kind() == TraceKind.UNIT
+                                ? reach.acting(acting, edge)
+                                : Acting.only(edge)));
     }
 
     private static Edge edge(TraceRef source, TraceRef target, OpenLine line, Reason reason) {

@@ -73,7 +73,8 @@ public final class Gaps {
         return placed(Stream.of(
                         lacks.ofBlends(records.lots().blends(lots)).stream(),
                         lacks.ofUnloadings(lots).stream(),
-                        ofNoOrigin().stream().filter(lack -> made.contains(lack.made())))
+                        Stream.concat(ofNoOrigin().stream(), lacks.inKeptLines().stream())
+                                .filter(lack -> made.contains(lack.made())))
                 .flatMap(Function.identity()));
     }
 

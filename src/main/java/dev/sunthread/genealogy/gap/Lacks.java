@@ -89,7 +89,7 @@ public final class Lacks {
         return uses.ofItems(items);
     }
 
-    /** Uses that kept lines tell, or may tell, of which nothing that could be read tells what was loaded. */
+    /** What kept lines tell, or may tell, to have been used or made, where nothing that could be read tells of what. */
     public List<Lack> inKeptLines() {
         return lines.all();
     }

@@ -14,8 +14,8 @@ import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
- * What kept lines lack: the lots of uses that they tell, or may tell, and that can't be read. Where a line broke off before
- * its uses end, a lot of any item may have been used.
+ * What kept lines lack: the lots that were used, or of which something was made or filled, and that can't be read. Where a
+ * line broke off before these end, a lot of any item may be among them.
  */
 final class LineLacks {
 
@@ -34,12 +34,14 @@ final class LineLacks {
     }
 
     private Stream<Lack> of(OpenLine line) {
+        return line.uses().stream().filter(use -> !isCovered(use, line)).flatMap(use -> of(use, line));
+    }
+
+    private Stream<Lack> of(OpenLine.Use use, OpenLine line) {
         Happening acting = LineWays.acting(line);
-        return acting.units().isEmpty()
-                ? Stream.empty()
-                : line.uses().stream()
-                        .filter(use -> !isCovered(use, line))
-                        .map(use -> Lack.ofMaterial(items(use), acting));
+        Stream<Lack> made = LineWays.made(line).stream()
+                .map(one -> Lack.ofComponent(items(use), Lacks.making(one, line.entry(), line.at())));
+        return acting.units().isEmpty() ? made : Stream.concat(made, Stream.of(Lack.ofMaterial(items(use), acting)));
     }
 
     private Set<Long> items(OpenLine.Use use) {

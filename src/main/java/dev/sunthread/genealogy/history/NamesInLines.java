@@ -43,6 +43,9 @@ final class NamesInLines implements LineNames {
             "SELECT r.item FROM catalog.item_revision r JOIN catalog.item i ON i.id = r.item WHERE i.number = :number AND "
                     + sealed("r.entry");
 
+    private static final String LOTS_IN =
+            "SELECT f.lot FROM materials.container_filling f WHERE f.container = :container AND " + Known.at("f.entry");
+
     private static final String ENTRY = """
             SELECT e.number, coalesce(c.kind, e.kind), CASE WHEN c.entry IS NULL THEN e.occurred_at END FROM ledger.entry e
             LEFT JOIN ledger.correction c ON c.entry = e.number WHERE e.id = :id AND %s
@@ -133,6 +136,15 @@ final class NamesInLines implements LineNames {
                 .param("number", number)
                 .param("cutoff", cutoff)
                 .query((row, at) -> row.getLong(1))
+                .list());
+    }
+
+    @Override
+    public Set<TraceRef> lotsIn(TraceRef container) {
+        return new HashSet<>(jdbc.sql(LOTS_IN)
+                .param("container", container.id())
+                .param("cutoff", cutoff)
+                .query((row, at) -> TraceRef.lot(row.getLong(1)))
                 .list());
     }
 

@@ -27,6 +27,9 @@ public interface LineNames {
     /** The items of this number; none if it is not known. */
     Set<Long> items(String number);
 
+    /** The lots that a container is recorded to have been filled with. */
+    Set<TraceRef> lotsIn(TraceRef container);
+
     Optional<Entry> entry(String id);
 
     /** What the clock of a station told; of any, if it is not read or not known. */

@@ -7,6 +7,7 @@ import dev.sunthread.genealogy.records.OpenLine.Use;
 import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.inbox.LineText;
 import dev.sunthread.inbox.LineText.Said;
+import dev.sunthread.kernel.TraceKind;
 import java.time.OffsetDateTime;
 import java.util.HashSet;
 import java.util.List;
@@ -92,9 +93,24 @@ final class LineTelling {
                 takesBack() && target != null ? target.number() : null,
                 text.one("operation").findFirst().orElse(null),
                 text.one("position").findFirst().orElse(null),
-                said.stream().flatMap(name -> parts.apply(name, one)).distinct().toList(),
+                parts(one),
                 one == null ? Set.of() : positions(one),
-                "step".equals(one) ? uses() : Set.of());
+                one == null ? Set.of() : uses(one));
+    }
+
+    // what broke off before its lot was loaded from a container of that
+    private List<Part> parts(@Nullable String of) {
+        List<Part> named =
+                said.stream().flatMap(name -> parts.apply(name, of)).distinct().toList();
+        boolean lacksItsLot = "charge".equals(of) && named.stream().noneMatch(part -> part.isOf(TraceKind.LOT));
+        return lacksItsLot
+                ? named.stream()
+                        .flatMap(part -> Stream.concat(
+                                Stream.of(part),
+                                names.lotsIn(part.node()).stream()
+                                        .map(lot -> new Part(part.field(), part.within(), lot))))
+                        .toList()
+                : named;
     }
 
     private @Nullable OffsetDateTime corrected() {
@@ -132,8 +148,18 @@ final class LineTelling {
         return positions.stream().map(position -> new Spot(within, position)).collect(Collectors.toSet());
     }
 
+    private Set<Use> uses(String of) {
+        String sources = LineWays.SOURCES.get(of);
+        if (sources == null) {
+            return "step".equals(of) ? usesOfStep() : Set.of();
+        }
+        boolean goOn = text.brokeOffBeforeTheEndOf(sources) && !sources.equals("lot");
+        boolean isNone = said.stream().noneMatch(one -> LineWays.isSource(one.field(), sources));
+        return goOn || isNone ? Set.of(new Use(LineText.SOMEWHERE, Set.of())) : Set.of();
+    }
+
     // one that tells its lot or its container is of that; behind a break there may be more
-    private Set<Use> uses() {
+    private Set<Use> usesOfStep() {
         Map<String, List<Said>> told = text.said().stream()
                 .filter(one -> one.field().equals("uses." + one.name()))
                 .collect(Collectors.groupingBy(Said::within));

@@ -6,6 +6,8 @@ import dev.sunthread.genealogy.records.OpenLine.Part;
 import dev.sunthread.inbox.LineText;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -34,6 +36,10 @@ public final class LineWays {
             "relabel",
             "regrade",
             "container");
+
+    /** The fields with what lots or containers were made or filled of, by the kind of the making. */
+    static final Map<String, String> SOURCES = Map.of(
+            "blend", "components", "merge", "lots", "split", "lot", "relabel", "lot", "regrade", "lot", "container", "lot");
 
     /** Kinds that take another entry back: of themselves they move nothing. */
     static final Set<String> TAKING_BACK = Set.of("void", "correction");
@@ -82,6 +88,26 @@ public final class LineWays {
             "waste");
 
     private LineWays() {}
+
+    /** Whether what stands in a field is one of those of which something was made, or may be. */
+    static boolean isSource(String field, String sources) {
+        return field.equals(sources)
+                || field.startsWith(sources + ".") && (field.endsWith(".lot") || field.endsWith(".container"))
+                || field.equals(LineText.SOMEWHERE + "lot")
+                || field.equals(LineText.SOMEWHERE + "lots");
+    }
+
+    /** The lots and containers that a line tells to have been made or filled, or may tell. */
+    public static List<TraceRef> made(OpenLine line) {
+        String kind = line.kind();
+        return kind == null || !SOURCES.containsKey(kind)
+                ? List.of()
+                : line.parts().stream()
+                        .filter(part -> part.isOf(TraceKind.LOT, TraceKind.CONTAINER) && mayTake(line, part))
+                        .map(Part::node)
+                        .distinct()
+                        .toList();
+    }
 
     /** Whether there is a kind of this name. */
     static boolean isKnown(String kind) {

@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param place the position of a parent or carrier that it names
  * @param parts what it names and where, positions of stations apart
  * @param positions the positions of stations that it names, or may have been about if it broke off before that
- * @param uses what a step that it tells, or may tell, took of a lot that can't be read
+ * @param uses what a step or making that it tells, or may tell, took of a lot that can't be read
  */
 public record OpenLine(
         long entry,
