@@ -231,7 +231,7 @@ class SmallHistoriesOfKeptLinesTests extends SmallHistories {
                 + "'body':{'container':'C1','station':'BOND','position':'V1','lo");
         plant.charge("09:00", "A", "V1");
         plant.bondAt("10:00", "r1", "V1", "A");
-        truth("B", "r1");
+        truth("B", "r1", "C1");
     }
 
     /** The line broke off before its component: truly it was B. */
@@ -251,6 +251,35 @@ class SmallHistoriesOfKeptLinesTests extends SmallHistories {
                 + "'source':'s','body':{'containers':[{'label':'C1'}],'lo");
         use("10:00", Map.of("item", "ADH", "container", "C1"), "r1");
         truth("B", "r1");
+    }
+
+    /** Truly r1 came off T1 before C-1, and the run that cured it is not told: it was C-2. */
+    @Test
+    void anUnloadThatCouldNotBeReadLeavesTheCureOpen() {
+        cured();
+        glue("07:00", "r1", "A");
+        Map<String, Object> tray = Map.of("carrier", "T1");
+        plant.say("carrier-load", "07:30", Map.of("carrier", "T1", "loads", List.of(Map.of("unit", unit("r1")))));
+        keep("{'id':'k','kind':'carrier-unload','version':'l','occurredAt':'2026-03-10T08:00:00+01:00','actor':'o',"
+                + "'source':'s','body':{'carrier':'T1','unloads':[{'unit':{'item':'RCV','serial':'r1'}}]}}");
+        ovens.cure("08:30", "09:00", "C-1", List.of(), List.of("T1"));
+        cure("08:30", "09:00", "C-2", "r2");
+        plant.say("carrier-unload", "09:30", tray);
+        step("10:00", "coat", "r1");
+        truthOfRun("C-2", "r1", "r2");
+    }
+
+    /** Truly another body was cured in C-1 under this serial, and the run of this one is not told: it was C-2. */
+    @Test
+    void aBirthThatCouldNotBeReadLeavesTheCureOpen() {
+        cured();
+        glue("07:00", "r1", "A");
+        keep("{'id':'k','kind':'birth','version':'l','occurredAt':'2026-03-10T06:00:00+01:00','actor':'o',"
+                + "'source':'s','body':{'units':[{'item':'RCV','serial':'r1'}]}}");
+        cure("08:30", "09:00", "C-1", "r1");
+        cure("08:30", "09:00", "C-2", "r2");
+        step("10:00", "coat", "r1");
+        truthOfRun("C-2", "r1", "r2");
     }
 
     /** The bond of r1 with A is lost, and only the kept line tells that it was due: r1 was in w1. */

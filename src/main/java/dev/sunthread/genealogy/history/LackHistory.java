@@ -93,6 +93,7 @@ final class LackHistory {
             LEFT JOIN ledger.withdrawal w ON w.target = l.entry LEFT JOIN ledger.withdrawal ow ON ow.target = o.entry
             WHERE c.recipe = :definition AND %s AND o.entry < line.first_unknown AND ow.entry IS NULL
               AND o.unloaded_at > c.ended_at + slack
+              AND l.unit <> ALL (:loaded) AND l.carrier <> ALL (:carriers)
               AND NOT EXISTS (SELECT FROM production.carrier_load n
                 WHERE n.carrier = l.carrier AND n.loaded_at BETWEEN l.loaded_at - slack AND o.unloaded_at + slack
                   AND (n.unit = l.unit OR n.position = l.position)
