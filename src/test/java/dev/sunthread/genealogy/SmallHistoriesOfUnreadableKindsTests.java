@@ -31,7 +31,8 @@ class SmallHistoriesOfUnreadableKindsTests extends SmallHistories {
 
     @Test
     void aStepThatBrokeOffBeforeItsLotMayHaveUsedAnyLot() {
-        keep("{'id':'k','body':{'operation':'bond','station':'BOND','units':[" + R1 + "],'uses':[{'item':'ADH','lot':'");
+        keep("{'id':'k','body':{'operation':'bond','station':'BOND','units':[" + R1
+                + "],'uses':[{'item':'ADH','lot':'");
         truth("B", "r1");
     }
 
@@ -95,7 +96,10 @@ class SmallHistoriesOfUnreadableKindsTests extends SmallHistories {
     void aLineJoinsOnlyWhatTheKindsOfItsFieldsDo() {
         plant.bondWithLot("08:00", "r1", "A");
         plant.bondWithLot("10:00", "r2", "B");
-        keep(line("st?p", "09:00", "'operation':'bond','station':'BOND','units':[" + R1 + "],'uses':[{'item':'ADH','lot':'B'}]"));
+        keep(line(
+                "st?p",
+                "09:00",
+                "'operation':'bond','station':'BOND','units':[" + R1 + "],'uses':[{'item':'ADH','lot':'B'}]"));
         assertThat(asked.lot("A").ever()).isEqualTo(Map.of("r1", CERTAIN));
     }
 

@@ -74,9 +74,8 @@ final class LineEdges {
                 .flatMap(source -> targets.stream()
                         .filter(target -> !target.equals(source))
                         .map(target -> edge(source, target, line, why))
-                        .map(edge -> edge.to().kind() == TraceKind.UNIT
-                                ? reach.acting(acting, edge)
-                                : Acting.only(edge)));
+                        .map(edge ->
+                                edge.to().kind() == TraceKind.UNIT ? reach.acting(acting, edge) : Acting.only(edge)));
     }
 
     private static Edge edge(TraceRef source, TraceRef target, OpenLine line, Reason reason) {

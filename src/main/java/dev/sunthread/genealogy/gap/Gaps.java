@@ -54,11 +54,9 @@ public final class Gaps {
 
     /** Makes known the gaps of what these units lack, and of what uses in these happenings and in kept lines do. */
     public Set<Gap> of(Collection<TraceRef> units, Collection<Happening> happenings) {
-        return placed(Stream.of(
-                        lacks.of(units).stream(),
-                        lacks.inUsesOf(happenings).stream(),
-                        lacks.inKeptLines().stream())
-                .flatMap(Function.identity()));
+        return placed(
+                Stream.of(lacks.of(units).stream(), lacks.inUsesOf(happenings).stream(), lacks.inKeptLines().stream())
+                        .flatMap(Function.identity()));
     }
 
     /** The gaps of what these lots and containers lack: components, or any record of where they came from. */

@@ -54,7 +54,8 @@ final class LineLacks {
                 .filter(spot -> spot.within().equals(use.within()))
                 .map(Spot::position)
                 .collect(Collectors.toSet());
-        List<StationPosition> positions = named.isEmpty() ? List.of() : records.uses().positions(named);
+        List<StationPosition> positions =
+                named.isEmpty() ? List.of() : records.uses().positions(named);
         return !use.items().isEmpty()
                 && !positions.isEmpty()
                 && positions.stream()

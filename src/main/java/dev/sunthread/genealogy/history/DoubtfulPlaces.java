@@ -53,8 +53,7 @@ final class DoubtfulPlaces {
      */
     Map<String, Object> params() {
         if (known == null) {
-            Long[] twice = Stream.concat(
-                            Arrays.stream(ids(TWICE, new Long[0])), LineDoubts.born(lines.open()).stream())
+            Long[] twice = Stream.concat(Arrays.stream(ids(TWICE, new Long[0])), LineDoubts.born(lines.open()).stream())
                     .distinct()
                     .toArray(Long[]::new);
             known = Map.of(

@@ -62,9 +62,7 @@ final class LineKinds {
                             in("components", AMOUNT))),
             Map.entry(
                     "split",
-                    all(
-                            List.of("lot", "container", "into.lot", "into.expiresAt", "station"),
-                            in("into", AMOUNT))),
+                    all(List.of("lot", "container", "into.lot", "into.expiresAt", "station"), in("into", AMOUNT))),
             Map.entry("merge", all(List.of("lots", "into"), AMOUNT)),
             Map.entry("relabel", Set.of("lot", "into")),
             Map.entry("regrade", all(List.of("lot", "into", "item"), AMOUNT)),
@@ -79,8 +77,8 @@ final class LineKinds {
 
     /** Those that what is said fits; none if it names nothing, and no station either. */
     static Set<String> thatFit(Collection<Said> said) {
-        boolean namesAny = said.stream()
-                .anyMatch(one -> isName(one) || one.name().equals("station"));
+        boolean namesAny =
+                said.stream().anyMatch(one -> isName(one) || one.name().equals("station"));
         return !namesAny
                 ? Set.of()
                 : FIELDS.entrySet().stream()
@@ -106,7 +104,8 @@ final class LineKinds {
     }
 
     private static boolean isNamedIn(Set<String> fields, Said one) {
-        return fields.stream().anyMatch(field -> field.substring(field.lastIndexOf('.') + 1).equals(one.name()));
+        return fields.stream()
+                .anyMatch(field -> field.substring(field.lastIndexOf('.') + 1).equals(one.name()));
     }
 
     private static Set<String> placement() {

@@ -62,7 +62,9 @@ final class LineTelling {
             return List.of(as(meant));
         }
         Set<String> kinds = LineKinds.thatFit(said);
-        return kinds.isEmpty() ? List.of(as(null)) : kinds.stream().map(this::as).toList();
+        return kinds.isEmpty()
+                ? List.of(as(null))
+                : kinds.stream().map(this::as).toList();
     }
 
     /** The kind of happening that it is about, if that is known. */

@@ -39,7 +39,18 @@ public final class LineWays {
 
     /** The fields with what lots or containers were made or filled of, by the kind of the making. */
     static final Map<String, String> SOURCES = Map.of(
-            "blend", "components", "merge", "lots", "split", "lot", "relabel", "lot", "regrade", "lot", "container", "lot");
+            "blend",
+            "components",
+            "merge",
+            "lots",
+            "split",
+            "lot",
+            "relabel",
+            "lot",
+            "regrade",
+            "lot",
+            "container",
+            "lot");
 
     /** Kinds that take another entry back: of themselves they move nothing. */
     static final Set<String> TAKING_BACK = Set.of("void", "correction");
