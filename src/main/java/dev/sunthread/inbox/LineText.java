@@ -5,8 +5,10 @@ import java.time.format.DateTimeParseException;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -19,8 +21,11 @@ import tools.jackson.databind.json.JsonMapper;
 /**
  * What the text of a kept line says, as far as it can be read: each text in it with its field. Where a line breaks off
  * or is no JSON from somewhere on, the rest is looked through for names, of which nobody knows what they are part of.
+ *
+ * @param isWhole whether all of it could be read
+ * @param ended the fields of the lists that could be read to their end
  */
-public record LineText(List<Said> said) {
+public record LineText(List<Said> said, boolean isWhole, Set<String> ended) {
 
     /** The place of a text whose surroundings can't be read. */
     public static final String SOMEWHERE = "?.";
@@ -46,23 +51,33 @@ public record LineText(List<Said> said) {
 
     public static LineText of(String text) {
         List<Said> said = new ArrayList<>();
+        Set<String> ended = new HashSet<>();
+        boolean isWhole = false;
         int read = 0;
         try (JsonParser parser = JSON.createParser(text)) {
             JsonToken token = parser.nextToken();
             while (token != null) {
-                if (token == JsonToken.VALUE_STRING) {
+                if (token == JsonToken.VALUE_STRING || token.isNumeric()) {
                     said.add(said(parser.streamReadContext(), parser.getString()));
+                } else if (token == JsonToken.END_ARRAY) {
+                    ended.add(field(parser.streamReadContext()));
                 }
                 read = (int) parser.currentLocation().getCharOffset();
                 token = parser.nextToken();
             }
+            isWhole = true;
         } catch (JacksonException brokenFromHereOn) {
             ANYWHERE.matcher(text.substring(Math.min(read, text.length())))
                     .results()
                     .map(found -> somewhere(found.group(1), found.group(2)))
                     .forEach(said::add);
         }
-        return new LineText(List.copyOf(said));
+        return new LineText(List.copyOf(said), isWhole, Set.copyOf(ended));
+    }
+
+    /** Whether it broke off before the end of this list, which may go on with anything. */
+    public boolean brokeOffBeforeTheEndOf(String list) {
+        return !isWhole && !ended.contains(list);
     }
 
     /** A text whose surroundings nobody can read. */

@@ -25,7 +25,6 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.LongFunction;
 import org.junit.jupiter.api.BeforeEach;
-import org.junit.jupiter.api.Disabled;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
 import org.springframework.context.ApplicationContext;
@@ -37,9 +36,6 @@ import org.springframework.jdbc.core.simple.JdbcClient;
  */
 @SunthreadTest
 class KnownThenTests {
-
-    private static final String OPEN =
-            "of the first plant, what one receiver lacks at an operation without a time is found only after later records";
 
     private static final int ASKED = Integer.getInteger("sunthread.asked", 4);
 
@@ -97,7 +93,6 @@ class KnownThenTests {
                 .hasSizeGreaterThan(50);
     }
 
-    @Disabled(OPEN)
     @Test
     void nothingRecordedLaterChangesAnAnswer() {
         assertThat(toldAfterAnAnswer)
@@ -109,7 +104,6 @@ class KnownThenTests {
         assertAnsweredAsBefore();
     }
 
-    @Disabled(OPEN)
     @Test
     void aRestoredDatabaseAnswersAsBefore() throws IOException {
         ByteArrayOutputStream journal = new ByteArrayOutputStream();

@@ -18,6 +18,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /** Lines that were said to be kept. */
@@ -34,7 +35,8 @@ final class MemoryLines implements LineRecords, LineNames {
         this.reading = new LineReading(this);
         this.open = remembered
                 .of("kept-line")
-                .map(line -> reading.line(remembered.entry(line), LineText.of(line.text("text")), names(line)))
+                .flatMap(line ->
+                        reading.lines(remembered.entry(line), LineText.of(line.text("text")), names(line)).stream())
                 .toList();
     }
 
@@ -68,16 +70,39 @@ final class MemoryLines implements LineRecords, LineNames {
 
     @Override
     public Set<Long> positions(@Nullable String station, @Nullable String code) {
-        List<Place> so = remembered
+        List<Place> all = remembered
                 .of("station")
                 .flatMap(one -> Remembered.texts(one.body(), "positions").stream()
                         .map(position -> new Place(one.text("station"), position)))
+                .toList();
+        List<Place> there =
+                all.stream().filter(place -> place.station().equals(station)).toList();
+        List<Place> so = all.stream()
                 .filter(place -> code == null || place.code().equals(code))
                 .toList();
-        boolean isThere = so.stream().anyMatch(place -> place.station().equals(station));
-        return so.stream()
-                .filter(place -> !isThere || place.station().equals(station))
+        List<Place> both = so.stream().filter(there::contains).toList();
+        return (both.isEmpty() ? Stream.concat(so.stream(), there.stream()) : both.stream())
                 .map(place -> remembered.numbers().position(place.station(), place.code()))
+                .collect(Collectors.toSet());
+    }
+
+    @Override
+    public Set<Long> items(String number) {
+        return remembered.of("item").anyMatch(one -> one.text("item").equals(number))
+                ? Set.of(remembered.numbers().item(number))
+                : Set.of();
+    }
+
+    @Override
+    public Set<TraceRef> lotsIn(TraceRef container) {
+        return remembered
+                .of("container")
+                .filter(one -> one.maps("containers").stream()
+                        .anyMatch(filled -> remembered
+                                .numbers()
+                                .node(TraceKind.CONTAINER, text(filled, "label"))
+                                .equals(container)))
+                .map(one -> remembered.lot(one.text("lot")))
                 .collect(Collectors.toSet());
     }
 

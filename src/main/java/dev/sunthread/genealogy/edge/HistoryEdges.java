@@ -78,7 +78,8 @@ public final class HistoryEdges implements EdgeSource {
         List<Acting> acting = Stream.of(
                         material.outOf(of(nodes, TraceKind.LOT, TraceKind.CONTAINER, TraceKind.LOT_CONTENT)),
                         runs.outOf(nodes),
-                        gaps.outOfGaps(nodes))
+                        gaps.outOfGaps(nodes),
+                        lines.outOf(nodes))
                 .flatMap(Function.identity())
                 .filter(one -> asked.contains(one.edge().from()))
                 .toList();
@@ -87,8 +88,7 @@ public final class HistoryEdges implements EdgeSource {
                         placeable.stream().flatMap(node -> containment.parents().of(node).stream()),
                         gaps.outOfCandidates(nodes),
                         gaps.intoUnrecordedChildren(acting),
-                        gaps.aroundUnrecordedParents(acting),
-                        lines.outOf(nodes))
+                        gaps.aroundUnrecordedParents(acting))
                 .flatMap(Function.identity());
         return withoutFalseCertainty(
                 Stream.concat(acting.stream().map(Acting::edge), others).filter(edge -> asked.contains(edge.from())));
@@ -109,7 +109,8 @@ public final class HistoryEdges implements EdgeSource {
                         gaps.intoGaps(of(nodes, TraceKind.GAP, TraceKind.RECOVERY_GAP)),
                         intoUnrecordedChildren(of(nodes, TraceKind.INSIDE_GAP)),
                         aroundUnrecordedParents(of(nodes, TraceKind.AROUND_GAP)),
-                        lines.into(nodes))
+                        lines.into(of(nodes, TraceKind.LOT, TraceKind.CONTAINER))
+                                .map(Acting::edge))
                 .flatMap(Function.identity());
         return withoutFalseCertainty(edges.filter(edge -> asked.contains(edge.to())));
     }
@@ -122,7 +123,8 @@ public final class HistoryEdges implements EdgeSource {
         return Stream.of(
                         material.ofUsesIn(reaching),
                         runs.of(reaching),
-                        gaps.intoUnits(units, containment.companions(units), reaching))
+                        gaps.intoUnits(units, containment.companions(units), reaching),
+                        lines.into(units))
                 .flatMap(Function.identity())
                 .toList();
     }

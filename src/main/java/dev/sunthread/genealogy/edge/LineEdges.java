@@ -4,6 +4,7 @@ import dev.sunthread.genealogy.Certainty;
 import dev.sunthread.genealogy.line.LineWays;
 import dev.sunthread.genealogy.position.PositionTimeline;
 import dev.sunthread.genealogy.position.Use;
+import dev.sunthread.genealogy.reach.Acting;
 import dev.sunthread.genealogy.reach.Contents;
 import dev.sunthread.genealogy.reach.Reach;
 import dev.sunthread.genealogy.records.Happening;
@@ -34,7 +35,7 @@ final class LineEdges {
     private final Records records;
     private final Reach reach;
     private final Contents contents;
-    private @Nullable List<Edge> all;
+    private @Nullable List<Acting> all;
 
     LineEdges(Records records, Reach reach, Contents contents) {
         this.records = records;
@@ -42,27 +43,28 @@ final class LineEdges {
         this.contents = contents;
     }
 
-    Stream<Edge> outOf(Collection<TraceRef> nodes) {
+    Stream<Acting> outOf(Collection<TraceRef> nodes) {
         Set<TraceRef> asked = new HashSet<>(nodes);
-        return all().stream().filter(edge -> asked.contains(edge.from()));
+        return all().stream().filter(one -> asked.contains(one.edge().from()));
     }
 
-    Stream<Edge> into(Collection<TraceRef> nodes) {
+    Stream<Acting> into(Collection<TraceRef> nodes) {
         Set<TraceRef> asked = new HashSet<>(nodes);
-        return all().stream().filter(edge -> asked.contains(edge.to()));
+        return all().stream().filter(one -> asked.contains(one.edge().to()));
     }
 
-    private List<Edge> all() {
+    private List<Acting> all() {
         if (all == null) {
             List<OpenLine> lines = records.lines().open();
-            reach.learn(lines.stream().map(LineEdges::acting).toList());
+            reach.learn(lines.stream().map(LineWays::acting).toList());
             all = lines.stream().flatMap(this::edges).toList();
         }
         return all;
     }
 
-    private Stream<Edge> edges(OpenLine line) {
+    private Stream<Acting> edges(OpenLine line) {
         Set<TraceRef> targets = targets(line);
+        Happening acting = LineWays.acting(line);
         Reason reason = Reason.of("kept-line", line.entry());
         if (line.at().early() != Long.MIN_VALUE) {
             reason = reason.with("at", line.end());
@@ -71,7 +73,9 @@ final class LineEdges {
         return sources(line).stream()
                 .flatMap(source -> targets.stream()
                         .filter(target -> !target.equals(source))
-                        .map(target -> edge(source, target, line, why)));
+                        .map(target -> edge(source, target, line, why))
+                        .map(edge ->
+                                edge.to().kind() == TraceKind.UNIT ? reach.acting(acting, edge) : Acting.only(edge)));
     }
 
     private static Edge edge(TraceRef source, TraceRef target, OpenLine line, Reason reason) {
@@ -83,7 +87,7 @@ final class LineEdges {
         if (LineWays.mayDraw(line)) {
             sources.addAll(drawn(line));
         }
-        if (!LineWays.isRead(line) || line.isOfKind("cure-run", "test-run", "step")) {
+        if (line.isOfKind("cure-run", "test-run", "step")) {
             sources.add(line.node());
         }
         return sources;
@@ -102,31 +106,12 @@ final class LineEdges {
     }
 
     private Set<TraceRef> targets(OpenLine line) {
-        Set<TraceRef> targets = new TreeSet<>(reach.of(acting(line)).keySet());
+        Set<TraceRef> targets = new TreeSet<>(reach.of(LineWays.acting(line)).keySet());
         line.parts().stream()
                 .filter(part -> part.isOf(TraceKind.LOT, TraceKind.CONTAINER) && LineWays.mayTake(line, part))
                 .map(Part::node)
                 .forEach(targets::add);
         return targets;
-    }
-
-    private static Happening acting(OpenLine line) {
-        return new Happening(
-                line.node(),
-                line.entry(),
-                line.start(),
-                line.end().orLater(line.start()),
-                taking(line, TraceKind.UNIT),
-                taking(line, TraceKind.CARRIER),
-                line.operation(),
-                null);
-    }
-
-    private static Set<TraceRef> taking(OpenLine line, TraceKind kind) {
-        return line.parts().stream()
-                .filter(part -> part.isOf(kind) && LineWays.mayTake(line, part))
-                .map(Part::node)
-                .collect(Collectors.toSet());
     }
 
     private Set<TraceRef> drawn(OpenLine line) {

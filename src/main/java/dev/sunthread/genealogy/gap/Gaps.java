@@ -52,9 +52,11 @@ public final class Gaps {
         this.childless = childless;
     }
 
-    /** Makes known the gaps of what these units lack, and of what uses in these happenings do. */
+    /** Makes known the gaps of what these units lack, and of what uses in these happenings and in kept lines do. */
     public Set<Gap> of(Collection<TraceRef> units, Collection<Happening> happenings) {
-        return placed(Stream.concat(lacks.of(units).stream(), lacks.inUsesOf(happenings).stream()));
+        return placed(
+                Stream.of(lacks.of(units).stream(), lacks.inUsesOf(happenings).stream(), lacks.inKeptLines().stream())
+                        .flatMap(Function.identity()));
     }
 
     /** The gaps of what these lots and containers lack: components, or any record of where they came from. */
@@ -69,7 +71,8 @@ public final class Gaps {
         return placed(Stream.of(
                         lacks.ofBlends(records.lots().blends(lots)).stream(),
                         lacks.ofUnloadings(lots).stream(),
-                        ofNoOrigin().stream().filter(lack -> made.contains(lack.made())))
+                        Stream.concat(ofNoOrigin().stream(), lacks.inKeptLines().stream())
+                                .filter(lack -> made.contains(lack.made())))
                 .flatMap(Function.identity()));
     }
 
@@ -121,7 +124,7 @@ public final class Gaps {
                 lacks.of(mayLack(demands(records.demands().demanding(missing)).flatMap(item -> item.of(missing)))));
         lacking.addAll(lacks.inUsesOfItems(missing));
         lacking.addAll(lacks.ofBlends(records.lots().blendsDemanding(missing)));
-        ofNoOrigin().stream()
+        Stream.concat(ofNoOrigin().stream(), lacks.inKeptLines().stream())
                 .filter(lack -> !Collections.disjoint(lack.items(), missing))
                 .forEach(lacking::add);
         place(lacking);
@@ -132,6 +135,7 @@ public final class Gaps {
         Set<Long> all = new HashSet<>(records.demands().demandedItems());
         all.addAll(records.uses().itemsUnscanned());
         ofNoOrigin().forEach(lack -> all.addAll(lack.items()));
+        lacks.inKeptLines().forEach(lack -> all.addAll(lack.items()));
         learnItems(all);
     }
 

@@ -40,6 +40,7 @@ public final class Lacks {
     private final Definitions definitions;
     private final Signs signs;
     private final UseLacks uses;
+    private final LineLacks lines;
     private final Set<Long> takenBack;
     private final Map<TraceRef, List<Lack>> known = new HashMap<>();
 
@@ -59,6 +60,7 @@ public final class Lacks {
         this.signs = signs;
         this.takenBack = LineDoubts.takenBack(records.lines().open());
         this.uses = new UseLacks(records.uses(), readings, material);
+        this.lines = new LineLacks(records);
     }
 
     /** What these units lack. */
@@ -85,6 +87,11 @@ public final class Lacks {
     /** Uses of these items in the whole plant of which no record tells what was loaded. */
     public List<Lack> inUsesOfItems(Collection<Long> items) {
         return uses.ofItems(items);
+    }
+
+    /** What kept lines tell, or may tell, to have been used or made, where nothing that could be read tells of what. */
+    public List<Lack> inKeptLines() {
+        return lines.all();
     }
 
     /** What lots lack as which positions were unloaded. */

@@ -1,11 +1,12 @@
 package dev.sunthread.genealogy.history;
 
 import dev.sunthread.genealogy.line.LineDoubts;
-import dev.sunthread.genealogy.line.LineWays;
 import dev.sunthread.genealogy.records.LineRecords;
 import dev.sunthread.kernel.TraceKind;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
@@ -45,11 +46,25 @@ final class DoubtfulPlaces {
         this.lines = lines;
     }
 
-    /** The parameters of {@link SurelyKnown#LASTING}, and the units with two births as {@code twice}. */
+    /**
+     * The parameters of {@link SurelyKnown#LASTING}; the units that may be two bodies as {@code twice}; those that kept lines
+     * may have put into others or taken out as {@code moved}, onto carriers or off as {@code loaded}, with these {@code
+     * carriers}; and the entries that such lines may take back as {@code takenBack}.
+     */
     Map<String, Object> params() {
         if (known == null) {
-            Long[] twice = ids(TWICE, new Long[0]);
+            Long[] twice = Stream.concat(Arrays.stream(ids(TWICE, new Long[0])), LineDoubts.born(lines.open()).stream())
+                    .distinct()
+                    .toArray(Long[]::new);
             known = Map.of(
+                    "moved",
+                    named(TraceKind.UNIT, "installation", "removal"),
+                    "loaded",
+                    named(TraceKind.UNIT, "carrier-load", "carrier-unload"),
+                    "carriers",
+                    named(TraceKind.CARRIER, "carrier-load", "carrier-unload"),
+                    "takenBack",
+                    Sql.ids(LineDoubts.takenBack(lines.open())),
                     "twice",
                     twice,
                     "children",
@@ -64,11 +79,11 @@ final class DoubtfulPlaces {
         return known;
     }
 
-    private Long[] movedByLines() {
+    private Long[] named(TraceKind kind, String... kinds) {
         return lines.open().stream()
-                .filter(line -> !LineWays.isRead(line) || line.isOfKind("installation", "removal"))
+                .filter(line -> line.isOfKind(kinds))
                 .flatMap(line -> line.parts().stream())
-                .filter(part -> part.isOf(TraceKind.UNIT))
+                .filter(part -> part.isOf(kind))
                 .map(part -> part.node().id())
                 .distinct()
                 .toArray(Long[]::new);
@@ -77,7 +92,7 @@ final class DoubtfulPlaces {
     private Long[] ids(String sql, Long[] twice) {
         List<Long> ids = jdbc.sql(sql)
                 .param("twice", twice)
-                .param("named", movedByLines())
+                .param("named", named(TraceKind.UNIT, "installation", "removal"))
                 .query((row, number) -> row.getLong(1))
                 .list();
         return ids.toArray(Long[]::new);

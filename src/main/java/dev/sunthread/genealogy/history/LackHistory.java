@@ -13,8 +13,8 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 
 /**
  * Finds in the whole plant the units that may lack what is demanded. It leaves one out only if what is demanded surely
- * is recorded, as known at the cut-off, or if nothing was ever told that makes it due; whatever was ever withdrawn, or
- * contradicts, or is not known yet speaks for looking closer.
+ * is recorded, as known at the cut-off, or if nothing was ever told that makes it due, by a kept line neither; whatever
+ * was ever withdrawn, or contradicts, or is not known yet speaks for looking closer.
  */
 final class LackHistory {
 
@@ -23,14 +23,16 @@ final class LackHistory {
                WHERE lu.unit = u.id AND ls.operation = ANY (:later))
              OR EXISTS (SELECT FROM production.installation li WHERE li.child_unit = u.id)
              OR EXISTS (SELECT FROM production.removal lr WHERE lr.child_unit = u.id)
-             OR EXISTS (SELECT FROM production.shipment_unit lh WHERE lh.unit = u.id))
+             OR EXISTS (SELECT FROM production.shipment_unit lh WHERE lh.unit = u.id)
+             OR EXISTS (SELECT FROM unnest(:moved::bigint[]) m(unit) WHERE m.unit = u.id))
             """;
 
     private static final String MATERIAL = """
             WITH %s,
             taking AS (SELECT DISTINCT v.entry FROM production.step_use v WHERE v.item = ANY (:accepted)),
             own AS (
-              SELECT su.unit, bool_or(%s) AS was_done, bool_and(t.entry IS NOT NULL) AS took
+              SELECT su.unit, bool_or(%s) AS was_done,
+                bool_and(t.entry IS NOT NULL AND s.entry <> ALL (:takenBack)) AS took
               FROM production.step s JOIN production.step_unit su USING (entry) CROSS JOIN line
               LEFT JOIN ledger.withdrawal w ON w.target = s.entry LEFT JOIN taking t ON t.entry = s.entry
               WHERE s.operation = :operation GROUP BY su.unit)
@@ -92,6 +94,7 @@ final class LackHistory {
             LEFT JOIN ledger.withdrawal w ON w.target = l.entry LEFT JOIN ledger.withdrawal ow ON ow.target = o.entry
             WHERE c.recipe = :definition AND %s AND o.entry < line.first_unknown AND ow.entry IS NULL
               AND o.unloaded_at > c.ended_at + slack
+              AND l.unit <> ALL (:loaded) AND l.carrier <> ALL (:carriers)
               AND NOT EXISTS (SELECT FROM production.carrier_load n
                 WHERE n.carrier = l.carrier AND n.loaded_at BETWEEN l.loaded_at - slack AND o.unloaded_at + slack
                   AND (n.unit = l.unit OR n.position = l.position)
@@ -130,6 +133,7 @@ final class LackHistory {
                  WHERE su.unit = u.id AND s.operation = ANY (:later)),
                 (SELECT min(i.installed_at) FROM production.installation i WHERE i.child_unit = u.id),
                 (SELECT timestamptz '-infinity' FROM production.removal r WHERE r.child_unit = u.id LIMIT 1),
+                (SELECT timestamptz '-infinity' FROM unnest(:moved::bigint[]) m(unit) WHERE m.unit = u.id LIMIT 1),
                 (SELECT min(h.shipped_at) FROM production.shipment_unit su JOIN production.shipment h USING (entry)
                  WHERE su.unit = u.id)) AS since
               FROM production.unit u WHERE u.item = :item)

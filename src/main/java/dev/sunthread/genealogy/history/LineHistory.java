@@ -67,10 +67,12 @@ final class LineHistory implements LineRecords {
         texts.forEach((entry, text) -> known.learn(LineReading.saidIn(text, names.getOrDefault(entry, List.of()))));
         LineReading reading = new LineReading(known);
         List<OpenLine> lines = kept.stream()
-                .map(one -> reading.line(
-                        one.entry(),
-                        Objects.requireNonNull(texts.get(one.entry())),
-                        names.getOrDefault(one.entry(), List.of())))
+                .flatMap(one -> reading
+                        .lines(
+                                one.entry(),
+                                Objects.requireNonNull(texts.get(one.entry())),
+                                names.getOrDefault(one.entry(), List.of()))
+                        .stream())
                 .toList();
         reading.strangers().forEach((stranger, node) -> strangers.put(node, stranger.name()));
         return lines;

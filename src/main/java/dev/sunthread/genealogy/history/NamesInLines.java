@@ -20,6 +20,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
@@ -37,6 +38,13 @@ final class NamesInLines implements LineNames {
     private static final String PLACES = """
             SELECT s.code, s.id, p.code, p.id FROM catalog.position p JOIN catalog.station s ON s.id = p.station WHERE %s
             """.formatted(Known.named("p"));
+
+    private static final String ITEMS =
+            "SELECT r.item FROM catalog.item_revision r JOIN catalog.item i ON i.id = r.item WHERE i.number = :number AND "
+                    + sealed("r.entry");
+
+    private static final String LOTS_IN =
+            "SELECT f.lot FROM materials.container_filling f WHERE f.container = :container AND " + Known.at("f.entry");
 
     private static final String ENTRY = """
             SELECT e.number, coalesce(c.kind, e.kind), CASE WHEN c.entry IS NULL THEN e.occurred_at END FROM ledger.entry e
@@ -99,12 +107,14 @@ final class NamesInLines implements LineNames {
 
     @Override
     public Set<Long> positions(@Nullable String station, @Nullable String code) {
+        List<Place> there = places().stream()
+                .filter(place -> place.station().equals(station))
+                .toList();
         List<Place> so = places().stream()
                 .filter(place -> code == null || place.code().equals(code))
                 .toList();
-        boolean isThere = so.stream().anyMatch(place -> place.station().equals(station));
-        return so.stream()
-                .filter(place -> !isThere || place.station().equals(station))
+        List<Place> both = so.stream().filter(there::contains).toList();
+        return (both.isEmpty() ? Stream.concat(so.stream(), there.stream()) : both.stream())
                 .map(Place::id)
                 .collect(Collectors.toSet());
     }
@@ -118,6 +128,24 @@ final class NamesInLines implements LineNames {
                     .list();
         }
         return places;
+    }
+
+    @Override
+    public Set<Long> items(String number) {
+        return new HashSet<>(jdbc.sql(ITEMS)
+                .param("number", number)
+                .param("cutoff", cutoff)
+                .query((row, at) -> row.getLong(1))
+                .list());
+    }
+
+    @Override
+    public Set<TraceRef> lotsIn(TraceRef container) {
+        return new HashSet<>(jdbc.sql(LOTS_IN)
+                .param("container", container.id())
+                .param("cutoff", cutoff)
+                .query((row, at) -> TraceRef.lot(row.getLong(1)))
+                .list());
     }
 
     @Override

@@ -38,22 +38,16 @@ public final class LineDoubts {
     /** The units that lines tell to have been born, or may tell; with another birth they are two bodies. */
     public static Set<Long> born(List<OpenLine> lines) {
         return lines.stream()
-                .filter(line -> line.isOfKind("birth") || mayBeBirth(line))
+                .filter(line -> line.isOfKind("birth"))
                 .flatMap(line -> line.parts().stream())
                 .map(part -> part.node().id())
                 .collect(Collectors.toSet());
     }
 
-    private static boolean mayBeBirth(OpenLine line) {
-        return !LineWays.isRead(line)
-                && line.positions().isEmpty()
-                && line.parts().stream().allMatch(part -> part.isOf(TraceKind.UNIT));
-    }
-
     /** The signs of a unit with its returns that lines tell: it may have been back then. */
     public static UnitSigns of(UnitSigns signs, List<OpenLine> lines) {
         List<Moment> returned = lines.stream()
-                .filter(line -> line.isOfKind("return") || !LineWays.isRead(line))
+                .filter(line -> line.isOfKind("return"))
                 .filter(line ->
                         line.parts().stream().anyMatch(part -> part.node().equals(signs.node())))
                 .map(OpenLine::at)
@@ -72,10 +66,9 @@ public final class LineDoubts {
     }
 
     private Stream<Doubt> at(Spot spot, OpenLine line) {
-        boolean unread = !LineWays.isRead(line);
         boolean comesOn = line.isOfKind("charge");
-        boolean ends = unread || comesOn || line.isOfKind("discharge");
-        List<Doubt> loaded = unread || line.isOfKind("charge", "discharge", "step")
+        boolean ends = comesOn || line.isOfKind("discharge");
+        List<Doubt> loaded = line.isOfKind("charge", "discharge", "step")
                 ? line.parts().stream()
                         .filter(part ->
                                 part.isOf(TraceKind.LOT) && !part.field().equals("into") && spot.mayBeOf(part))

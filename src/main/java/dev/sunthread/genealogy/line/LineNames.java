@@ -18,8 +18,17 @@ public interface LineNames {
     /** All that is called so. */
     Collection<TraceRef> of(TraceKind kind, String name);
 
-    /** Positions of this code, or of any if none is given; of this station if it is given and has such a position. */
+    /**
+     * Positions of this code, or of any if none is given; those of this station alone, if it has any of them. If it has not,
+     * either may be wrong, and those of any code there count too.
+     */
     Set<Long> positions(@Nullable String station, @Nullable String code);
+
+    /** The items of this number; none if it is not known. */
+    Set<Long> items(String number);
+
+    /** The lots that a container is recorded to have been filled with. */
+    Set<TraceRef> lotsIn(TraceRef container);
 
     Optional<Entry> entry(String id);
 

@@ -2,14 +2,11 @@ package dev.sunthread.genealogy.line;
 
 import dev.sunthread.genealogy.records.OpenLine;
 import dev.sunthread.genealogy.records.OpenLine.Part;
-import dev.sunthread.genealogy.records.OpenLine.Spot;
-import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.inbox.KeptLine;
 import dev.sunthread.inbox.LineText;
 import dev.sunthread.inbox.LineText.Said;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
-import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -17,7 +14,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
@@ -41,13 +37,6 @@ public final class LineReading {
             KeptLine.NameKind.POSITION, "position",
             KeptLine.NameKind.CARRIER, "carrier",
             KeptLine.NameKind.RUN, "run");
-
-    /** Kinds whose positions are those of a parent or of equipment, and not of a station. */
-    private static final Set<String> OF_NO_STATION =
-            Set.of("installation", "removal", "carrier-load", "carrier-unload", "cure-run", "test-run");
-
-    /** Kinds that always are about a position: one that names none broke off before it. */
-    private static final Set<String> OF_A_POSITION = Set.of("charge", "discharge", "clean-point");
 
     private final LineNames names;
     private final Map<Stranger, TraceRef> strangers = new LinkedHashMap<>();
@@ -76,35 +65,9 @@ public final class LineReading {
         return NAMING.getOrDefault(said.name(), List.of());
     }
 
-    public OpenLine line(long entry, LineText text, List<KeptLine.Name> kept) {
-        List<Said> said = saidIn(text, kept);
-        LineNames.Entry target =
-                text.one("entry").findFirst().flatMap(names::entry).orElse(null);
-        String kind = text.kind().orElse(null);
-        boolean takesBack = kind == null || LineWays.TAKING_BACK.contains(kind);
-        String meant = "correction".equals(kind) ? target == null ? null : target.kind() : kind;
-        String station = text.one("station").findFirst().orElse(null);
-        Moment start = told(text.startedAt(), station);
-        Moment end = told("correction".equals(kind) ? corrected(text, target) : text.occurredAt(), station);
-        return new OpenLine(
-                entry,
-                meant,
-                start == null ? end == null ? Moment.SINCE_EVER : end : start,
-                end == null ? Moment.NEVER : end,
-                takesBack && target != null ? target.number() : null,
-                text.one("operation").findFirst().orElse(null),
-                text.one("position").findFirst().orElse(null),
-                said.stream().flatMap(one -> parts(one, meant)).distinct().toList(),
-                positions(said, text, meant));
-    }
-
-    private static @Nullable OffsetDateTime corrected(LineText text, LineNames.@Nullable Entry target) {
-        OffsetDateTime stated = text.reallyOccurredAt();
-        return stated != null || target == null ? stated : target.occurredAt();
-    }
-
-    private @Nullable Moment told(@Nullable OffsetDateTime at, @Nullable String station) {
-        return at == null ? null : names.told(station, at);
+    /** What a line tells: as a line of its kind, or if that can't be read as one of each kind that its fields fit. */
+    public List<OpenLine> lines(long entry, LineText text, List<KeptLine.Name> kept) {
+        return new LineTelling(entry, text, saidIn(text, kept), names, this::parts).lines();
     }
 
     /** The nodes that stand for what nothing but the lines read so far names; their numbers are less than nought. */
@@ -127,22 +90,5 @@ public final class LineReading {
     private TraceRef stranger(TraceKind kind, Said said) {
         return strangers.computeIfAbsent(
                 new Stranger(kind, said.text()), any -> new TraceRef(kind, -1L - strangers.size()));
-    }
-
-    private Set<Spot> positions(List<Said> said, LineText text, @Nullable String kind) {
-        if (kind != null && OF_NO_STATION.contains(kind)) {
-            return Set.of();
-        }
-        String station = text.one("station").findFirst().orElse(null);
-        List<Said> named =
-                said.stream().filter(one -> one.name().equals("position")).toList();
-        Stream<Spot> spots = named.isEmpty() && kind != null && OF_A_POSITION.contains(kind)
-                ? spots(LineText.SOMEWHERE, station, null)
-                : named.stream().flatMap(one -> spots(one.within(), station, one.text()));
-        return spots.collect(Collectors.toSet());
-    }
-
-    private Stream<Spot> spots(String within, @Nullable String station, @Nullable String code) {
-        return names.positions(station, code).stream().map(position -> new Spot(within, position));
     }
 }

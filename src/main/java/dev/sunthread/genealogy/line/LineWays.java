@@ -1,14 +1,19 @@
 package dev.sunthread.genealogy.line;
 
+import dev.sunthread.genealogy.records.Happening;
 import dev.sunthread.genealogy.records.OpenLine;
 import dev.sunthread.genealogy.records.OpenLine.Part;
 import dev.sunthread.inbox.LineText;
 import dev.sunthread.kernel.TraceKind;
+import dev.sunthread.kernel.TraceRef;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * The ways in which a line of each kind can carry matter between the things that it names: a step from material to
- * units, a hold nowhere. A line whose kind is unread can do what any kind can.
+ * units, a hold nowhere.
  */
 public final class LineWays {
 
@@ -31,6 +36,21 @@ public final class LineWays {
             "relabel",
             "regrade",
             "container");
+
+    /** The fields with what lots or containers were made or filled of, by the kind of the making. */
+    static final Map<String, String> SOURCES = Map.of(
+            "blend",
+            "components",
+            "merge",
+            "lots",
+            "split",
+            "lot",
+            "relabel",
+            "lot",
+            "regrade",
+            "lot",
+            "container",
+            "lot");
 
     /** Kinds that take another entry back: of themselves they move nothing. */
     static final Set<String> TAKING_BACK = Set.of("void", "correction");
@@ -80,17 +100,56 @@ public final class LineWays {
 
     private LineWays() {}
 
-    /** Whether its kind is read and known. */
-    public static boolean isRead(OpenLine line) {
+    /** Whether what stands in a field is one of those of which something was made, or may be. */
+    static boolean isSource(String field, String sources) {
+        return field.equals(sources)
+                || field.startsWith(sources + ".") && (field.endsWith(".lot") || field.endsWith(".container"))
+                || field.equals(LineText.SOMEWHERE + "lot")
+                || field.equals(LineText.SOMEWHERE + "lots");
+    }
+
+    /** The lots and containers that a line tells to have been made or filled, or may tell. */
+    public static List<TraceRef> made(OpenLine line) {
         String kind = line.kind();
-        return kind != null && (MOVING.contains(kind) || MOVING_NOTHING.contains(kind) || TAKING_BACK.contains(kind));
+        return kind == null || !SOURCES.containsKey(kind)
+                ? List.of()
+                : line.parts().stream()
+                        .filter(part -> part.isOf(TraceKind.LOT, TraceKind.CONTAINER) && mayTake(line, part))
+                        .map(Part::node)
+                        .distinct()
+                        .toList();
+    }
+
+    /** Whether there is a kind of this name. */
+    static boolean isKnown(String kind) {
+        return MOVING.contains(kind) || MOVING_NOTHING.contains(kind) || TAKING_BACK.contains(kind);
+    }
+
+    /** What a line does to the units and carriers that it may act on, as a happening. */
+    public static Happening acting(OpenLine line) {
+        return new Happening(
+                line.node(),
+                line.entry(),
+                line.start(),
+                line.end().orLater(line.start()),
+                taking(line, TraceKind.UNIT),
+                taking(line, TraceKind.CARRIER),
+                line.operation(),
+                null);
+    }
+
+    private static Set<TraceRef> taking(OpenLine line, TraceKind kind) {
+        return line.parts().stream()
+                .filter(part -> part.isOf(kind) && mayTake(line, part))
+                .map(Part::node)
+                .collect(Collectors.toSet());
     }
 
     /** Whether matter of this part may have gone into something else that the line names. */
     public static boolean mayGive(OpenLine line, Part part) {
         String kind = line.kind();
-        if (kind == null || !isRead(line)) {
-            return true;
+        if (kind == null) {
+            return false;
         }
         return switch (kind) {
             case "step" -> part.isOf(TraceKind.LOT, TraceKind.CONTAINER);
@@ -109,8 +168,8 @@ public final class LineWays {
     /** Whether matter of something else that the line names may have gone into this part. */
     public static boolean mayTake(OpenLine line, Part part) {
         String kind = line.kind();
-        if (kind == null || !isRead(line)) {
-            return true;
+        if (kind == null) {
+            return false;
         }
         return switch (kind) {
             case "step", "cure-run", "test-run" -> part.isOf(TraceKind.UNIT, TraceKind.CARRIER);
@@ -126,7 +185,7 @@ public final class LineWays {
 
     /** Whether what was loaded at the positions that it names may have gone into something else that it names. */
     public static boolean mayDraw(OpenLine line) {
-        return !isRead(line) || line.isOfKind("step") || line.isOfKind("discharge");
+        return line.isOfKind("step", "discharge");
     }
 
     private static boolean isSomewhere(Part part) {

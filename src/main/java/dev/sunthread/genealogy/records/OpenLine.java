@@ -8,9 +8,10 @@ import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
- * A kept line that no person has settled, as far as it could be read.
+ * A kept line that no person has settled, as far as it could be read. One whose kind is unread is there once for each kind
+ * that it may be of.
  *
- * @param kind what kind of happening it tells, of a correction that of what it corrects; null if that is unread
+ * @param kind what kind of happening it tells, of a correction that of what it corrects; null if it can be of none
  * @param start from when it says it went on; since ever if that is unread
  * @param end when it says it happened; without end if that is unread
  * @param takesBack the entry that it voids or corrects
@@ -18,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param place the position of a parent or carrier that it names
  * @param parts what it names and where, positions of stations apart
  * @param positions the positions of stations that it names, or may have been about if it broke off before that
+ * @param uses what a step or making that it tells, or may tell, took of a lot that can't be read
  */
 public record OpenLine(
         long entry,
@@ -28,7 +30,8 @@ public record OpenLine(
         @Nullable String operation,
         @Nullable String place,
         List<Part> parts,
-        Set<Spot> positions) {
+        Set<Spot> positions,
+        Set<Use> uses) {
 
     /** A thing that a line names, and the field that names it; a field begins with {@code ?.} if its place is unread. */
     public record Part(String field, String within, TraceRef node) {
@@ -48,6 +51,9 @@ public record OpenLine(
                     || part.within().startsWith("?");
         }
     }
+
+    /** A use of one of these items, of which no lot and no container could be read; of any item if there are none. */
+    public record Use(String within, Set<Long> items) {}
 
     public TraceRef node() {
         return new TraceRef(TraceKind.KEPT_LINE, entry);

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.TreeMap;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -88,15 +89,36 @@ final class Lines {
                 names.stream().distinct().toList());
     }
 
+    /** Half of them have the body before the kind, in the order of names; the others the kind first, then in any order. */
     private static String text(Told told) {
+        Chance chance = new Chance(told.id().hashCode() + 3L);
+        boolean bodyFirst = chance.of(0.5);
         Map<String, Object> line = new LinkedHashMap<>();
         line.put("actor", "op-1");
-        line.put("body", new TreeMap<>(told.body()));
+        if (bodyFirst) {
+            line.put("body", new TreeMap<>(told.body()));
+        }
         line.put("id", told.id());
         line.put("kind", told.kind());
         line.put("occurredAt", Told.written(told.at()));
         line.put("version", "l");
+        if (!bodyFirst) {
+            line.put("body", inAnyOrder(told.body(), chance));
+        }
         return JSON.writeValueAsString(line);
+    }
+
+    private static Object inAnyOrder(Object value, Chance chance) {
+        if (value instanceof Map<?, ?> map) {
+            Map<Object, Object> mixed = new LinkedHashMap<>();
+            TreeMap<Object, Object> sorted = new TreeMap<>(map);
+            chance.some(List.copyOf(sorted.keySet()), sorted.size())
+                    .forEach(key -> mixed.put(key, inAnyOrder(Objects.requireNonNull(sorted.get(key)), chance)));
+            return mixed;
+        }
+        return value instanceof List<?> list
+                ? list.stream().map(inner -> inAnyOrder(inner, chance)).toList()
+                : value;
     }
 
     private static void collect(String field, Object value, List<Map<String, Object>> names) {
