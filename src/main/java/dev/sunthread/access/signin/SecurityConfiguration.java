@@ -1,5 +1,6 @@
 package dev.sunthread.access.signin;
 
+import dev.sunthread.access.Asked;
 import dev.sunthread.access.machine.Tokens;
 import jakarta.servlet.DispatcherType;
 import org.springframework.beans.factory.annotation.Qualifier;
@@ -50,7 +51,7 @@ class SecurityConfiguration {
     SecurityFilterChain machines(HttpSecurity http, Tokens tokens) {
         // a browser never sends a token by itself, so that no other site's page can make it do so
         return common(http)
-                .securityMatcher(MachineFilter::isMachine)
+                .securityMatcher(request -> Asked.token(request) != null)
                 .addFilterBefore(new MachineFilter(tokens), AuthorizationFilter.class)
                 .csrf(AbstractHttpConfigurer::disable)
                 .sessionManagement(session -> session.sessionCreationPolicy(SessionCreationPolicy.STATELESS))

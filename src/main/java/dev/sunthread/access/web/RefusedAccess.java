@@ -1,7 +1,7 @@
 package dev.sunthread.access.web;
 
+import dev.sunthread.access.Asked;
 import dev.sunthread.access.NotAllowed;
-import dev.sunthread.access.signin.Asked;
 import jakarta.servlet.http.HttpServletRequest;
 import java.util.Map;
 import org.springframework.core.Ordered;

@@ -1,6 +1,6 @@
 package dev.sunthread.access.web;
 
-import dev.sunthread.access.signin.Asked;
+import dev.sunthread.access.Asked;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
