@@ -42,6 +42,11 @@ public record Verdict(
         return new Verdict(Outcome.ACCEPTED, said, null, List.of(), null);
     }
 
+    /** Taken in hand; what comes next may be one of these choices, or be scanned. */
+    public static Verdict accepted(Say said, List<Choice> choices) {
+        return new Verdict(Outcome.ACCEPTED, said, null, choices, null);
+    }
+
     public static Verdict noted(Say said, Say remedy) {
         return new Verdict(Outcome.NOTED, said, remedy, List.of(), null);
     }

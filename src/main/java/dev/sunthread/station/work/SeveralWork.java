@@ -38,6 +38,7 @@ class SeveralWork {
                     Say.of("unit.other-operation.remedy"));
         }
         StepWork.bear(unit, recording);
+        steps.tries(Work.on(Work.Task.UNITS).with(unit.name()).doing(operation, recording.at()), recording);
         Work more = work.with(unit.name()).doing(operation, work.since() == null ? recording.at() : work.since());
         return Turn.accepted(more, "unit.collected", unit.called(), more.units().size());
     }
@@ -57,6 +58,6 @@ class SeveralWork {
             work = work.with(unit);
         }
         Work together = work.doing(begun.operation(), begun.since() == null ? recording.at() : begun.since());
-        return steps.goOn(together, recording, Say.of("several.in-hand", units.size()));
+        return steps.begin(together, recording, Say.of("several.in-hand", units.size()));
     }
 }

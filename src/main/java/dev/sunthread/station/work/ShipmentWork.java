@@ -19,11 +19,13 @@ class ShipmentWork {
         return Turn.accepted(work.named(consignee), "ship.to", consignee);
     }
 
-    Turn put(Work work, Label.OfUnit unit) {
+    /** A unit that goes, if nothing forbids it. */
+    Turn put(Work work, Label.OfUnit unit, Recording recording) {
         if (work.units().contains(unit.name())) {
             return Turn.refused(work, Say.of("unit.twice", unit.called()), Say.of("unit.twice.remedy"));
         }
         Work more = work.with(unit.name());
+        recording.tries("shipment", Bodies.shipment(number(recording), work.called(), more.units()));
         return Turn.accepted(more, "ship.put", unit.called(), more.units().size());
     }
 
@@ -31,8 +33,12 @@ class ShipmentWork {
         if (work.units().isEmpty()) {
             return Turn.refused(work, Say.of("several.none"), Say.of("several.none.remedy"));
         }
-        String number = "SH-" + recording.station() + "-" + STAMP.format(recording.at());
+        String number = number(recording);
         recording.record("shipment", Bodies.shipment(number, work.called(), work.units()));
         return Turn.accepted(work.over(), "ship.done", number, work.units().size(), work.called());
+    }
+
+    private static String number(Recording recording) {
+        return "SH-" + recording.station() + "-" + STAMP.format(recording.at());
     }
 }

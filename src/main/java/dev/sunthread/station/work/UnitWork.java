@@ -32,7 +32,7 @@ class UnitWork {
         }
         StepWork.bear(unit, recording);
         Work begun = Work.on(Work.Task.UNITS).with(unit.name()).doing(next.get().operation(), recording.at());
-        return steps.goOn(
+        return steps.begin(
                 begun,
                 recording,
                 Say.of("unit.in-hand", unit.called(), next.get().name()));
@@ -87,7 +87,7 @@ class UnitWork {
                     recording,
                     Say.of("part.put-in", material.called(), place.get().position(), parent.serial()));
         }
-        return steps.goOn(work.with(taken), recording, Say.of("material.taken", material.called(), material.item()));
+        return steps.begin(work.with(taken), recording, Say.of("material.taken", material.called(), material.item()));
     }
 
     private static Turn noPlace(Work work, Label label) {
