@@ -3,6 +3,7 @@ package dev.sunthread.station;
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.ledger.Door;
 import dev.sunthread.ledger.RaisedFinding;
+import dev.sunthread.ledger.body.Unreadable;
 import dev.sunthread.station.label.Command;
 import dev.sunthread.station.label.Label;
 import dev.sunthread.station.pass.PassableRefusal;
@@ -133,7 +134,7 @@ public class Bench {
 
     /** Nothing is recorded of what a rule forbids; of a kept scan all that is known goes to the inbox. */
     private Verdict refused(String station, String person, Scan scan, Refused why, Work work) {
-        Verdict said = Verdict.refused(Say.why(why), Say.words(why.remedy()))
+        Verdict said = declined(scan, why)
                 .with(why instanceof PassableRefusal passable ? passable.passing() : null);
         if (scan.kept()) {
             Recording recording = recording(station, person, scan);
@@ -141,6 +142,13 @@ public class Bench {
             said = kept(recording, scan, work, read, why.reason(), why.remedy());
         }
         return word(station, person, scan, said);
+    }
+
+    /** What can't be read or identified is told by the names of fields, which say nothing at a station. */
+    private static Verdict declined(Scan scan, Refused why) {
+        return why instanceof Unreadable
+                ? Verdict.refused(Say.of("cannot", scan.text()), Say.of("cannot.remedy"))
+                : Verdict.refused(Say.why(why), Say.words(why.remedy()));
     }
 
     private Verdict word(String station, String person, Scan scan, Verdict said) {

@@ -1,5 +1,6 @@
 package dev.sunthread.station.work;
 
+import dev.sunthread.ledger.body.TextForm;
 import dev.sunthread.station.Say;
 import dev.sunthread.station.label.Label;
 import java.time.format.DateTimeFormatter;
@@ -16,7 +17,9 @@ class ShipmentWork {
     }
 
     Turn to(Work work, String consignee) {
-        return Turn.accepted(work.named(consignee), "ship.to", consignee);
+        return TextForm.CODE.fits(consignee)
+                ? Turn.accepted(work.named(consignee), "ship.to", consignee)
+                : Turn.refused(work, Say.of("ship.no-consignee"), Say.of("ship.no-consignee.remedy"));
     }
 
     /** A unit that goes, if nothing forbids it. */
