@@ -55,8 +55,6 @@ class DoubleReads {
     }
 
     private static Verdict again(Verdict first) {
-        return first.isDone() && first.remedy() == null
-                ? new Verdict(first.outcome(), first.said(), Say.of("read-twice"), first.choices(), first.passing())
-                : first;
+        return first.isDone() ? first.noting(Say.of("read-twice")) : first;
     }
 }

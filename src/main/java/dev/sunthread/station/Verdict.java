@@ -59,6 +59,11 @@ public record Verdict(
         return new Verdict(Outcome.ASKED, said, null, choices, null);
     }
 
+    /** The same with what else there is to know, where nothing is to be mended. */
+    public Verdict noting(Say noted) {
+        return remedy == null ? new Verdict(outcome, said, noted, choices, passing) : this;
+    }
+
     /** The same with what can be signed about it. */
     Verdict with(@Nullable Passing signed) {
         return new Verdict(outcome, said, remedy, choices, signed);

@@ -210,6 +210,31 @@ class LoadingTests {
     }
 
     @Test
+    void aNewSerialIsToldAsNewAndCanBeTakenBack() {
+        Verdict begun = at(0, "GLUE", "R0001");
+        assertThat(begun.said()).isEqualTo(Say.of("unit.in-hand", "R0001", "bond"));
+        assertThat(begun.remedy()).isEqualTo(Say.of("unit.new", "R0001", "REC"));
+        assertThat(at(5, "GLUE", ".undo").said()).isEqualTo(Say.of("undo.done", "1"));
+        assertThat(atWork.at("GLUE", OPERATOR).units()).isEmpty();
+        assertThat(at(10, "GLUE", "R0001").remedy()).isEqualTo(Say.of("unit.new", "R0001", "REC"));
+        at(15, "GLUE", ".cancel");
+        assertThat(at(20, "GLUE", "R0001").remedy()).isNull();
+    }
+
+    @Test
+    void aNewSerialThatIsDoneAtOnceIsToldAsNewToo() {
+        at(0, "GLUE", "V1");
+        at(5, "GLUE", "A-1");
+        at(10, "GLUE", "V2");
+        at(15, "GLUE", "C-1");
+        Verdict done = at(20, "GLUE", "R0001");
+        assertThat(done.said()).isEqualTo(Say.of("unit.done", "bond", "R0001"));
+        assertThat(done.remedy()).isEqualTo(Say.of("unit.new", "R0001", "REC"));
+        assertThat(at(25, "GLUE", ".undo").said()).isEqualTo(Say.of("undo.done", "2"));
+        assertThat(at(30, "GLUE", "R0001").remedy()).isEqualTo(Say.of("unit.new", "R0001", "REC"));
+    }
+
+    @Test
     void anOvenLabelReadTwiceDoesNotEndARunOfSecondsWithoutAsking() {
         bonded();
         at(100, "HEAT", "OVEN-7");

@@ -11,6 +11,11 @@ public record Turn(Work work, Verdict verdict) {
         return new Turn(work, Verdict.accepted(Say.of(key, with)));
     }
 
+    /** The same with a word on what else there is to know. */
+    Turn noting(Say noted) {
+        return new Turn(work, verdict.noting(noted));
+    }
+
     /** What was scanned is not what comes now, or nothing recorded has that name. */
     static Turn notNow(Work work, Label label) {
         if (label instanceof Label.Unrecorded read) {

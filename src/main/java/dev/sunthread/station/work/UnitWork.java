@@ -32,10 +32,15 @@ class UnitWork {
         }
         StepWork.bear(unit, recording);
         Work begun = Work.on(Work.Task.UNITS).with(unit.name()).doing(next.get().operation(), recording.at());
-        return steps.begin(
+        Turn turn = steps.begin(
                 begun,
                 recording,
                 Say.of("unit.in-hand", unit.called(), next.get().name()));
+        return unit.isNew() ? turn.noting(isNew(unit)) : turn;
+    }
+
+    static Say isNew(Label.OfUnit unit) {
+        return Say.of("unit.new", unit.called(), unit.name().item());
     }
 
     private Turn nothingHere(Work work, Label.OfUnit unit, List<RouteStep> left, Recording recording) {
