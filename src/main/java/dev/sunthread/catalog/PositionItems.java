@@ -18,8 +18,7 @@ public class PositionItems {
             """;
 
     /** Whether a released route or structure in force then approves an item instead of another. */
-    private static final String ALTERNATE =
-            """
+    private static final String ALTERNATE = """
             SELECT EXISTS (
               SELECT FROM catalog.route_alternate a WHERE a.item = ANY (:stated) AND a.alternate = :item AND a.entry IN (
                 SELECT DISTINCT ON (item) entry FROM catalog.route_revision WHERE effective_at <= :at

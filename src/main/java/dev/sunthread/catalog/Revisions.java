@@ -43,8 +43,8 @@ class Revisions {
                 .<Long, List<Revision>>of(table)
                 .computeIfAbsent(
                         id,
-                        asked -> jdbc.sql("SELECT entry, effective_at FROM catalog." + table
-                                        + " WHERE " + column + " = ? ORDER BY effective_at DESC, entry DESC")
+                        asked -> jdbc.sql("SELECT entry, effective_at FROM catalog." + table + " WHERE " + column
+                                        + " = ? ORDER BY effective_at DESC, entry DESC")
                                 .param(asked)
                                 .query(DataClassRowMapper.newInstance(Revision.class))
                                 .list());

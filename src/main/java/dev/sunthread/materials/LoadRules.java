@@ -20,8 +20,7 @@ class LoadRules {
     private final ContainerAges ages;
     private final PositionItems taken;
 
-    LoadRules(
-            Lots lots, LotRules lotRules, ContainerRules containerRules, ContainerAges ages, PositionItems taken) {
+    LoadRules(Lots lots, LotRules lotRules, ContainerRules containerRules, ContainerAges ages, PositionItems taken) {
         this.lots = lots;
         this.lotRules = lotRules;
         this.containerRules = containerRules;

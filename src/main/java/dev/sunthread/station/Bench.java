@@ -62,7 +62,11 @@ public class Bench {
     /** What begins is seen first whether it may be done, which is all taken back, and then taken in hand. */
     private Verdict allowed(String station, String person, Scan scan) {
         try {
-            return once(station, person, scan, work -> take(recording(station, person, scan).trying(), scan, work));
+            return once(
+                    station,
+                    person,
+                    scan,
+                    work -> take(recording(station, person, scan).trying(), scan, work));
         } catch (Tried tried) {
             return once(station, person, scan, work -> take(recording(station, person, scan), scan, work));
         }
@@ -134,8 +138,7 @@ public class Bench {
 
     /** Nothing is recorded of what a rule forbids; of a kept scan all that is known goes to the inbox. */
     private Verdict refused(String station, String person, Scan scan, Refused why, Work work) {
-        Verdict said = declined(scan, why)
-                .with(why instanceof PassableRefusal passable ? passable.passing() : null);
+        Verdict said = declined(scan, why).with(why instanceof PassableRefusal passable ? passable.passing() : null);
         if (scan.kept()) {
             Recording recording = recording(station, person, scan);
             List<Label> read = meanings.of(station, person, scan, work).labels();

@@ -144,8 +144,11 @@ class SignInJourneyTests {
         assertThat(visitor.open("/sign-in?told=wrong").body()).contains("name=\"name\"");
         // a badge that was scanned there all the same is not shown: it is asked for where it belongs
         Map<String, String> scanned = Map.of("name", "BADGE-pe-1", "secret", "");
-        assertThat(leadsTo(visitor.send("/sign-in?by=password", "/sign-in", scanned))).contains("/badge?told=here");
-        assertThat(visitor.open("/badge?told=here").body()).contains("Scan your badge here").doesNotContain("BADGE-");
+        assertThat(leadsTo(visitor.send("/sign-in?by=password", "/sign-in", scanned)))
+                .contains("/badge?told=here");
+        assertThat(visitor.open("/badge?told=here").body())
+                .contains("Scan your badge here")
+                .doesNotContain("BADGE-");
     }
 
     @Test

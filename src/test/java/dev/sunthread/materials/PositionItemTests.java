@@ -3,10 +3,10 @@ package dev.sunthread.materials;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import dev.sunthread.kernel.RuleBroken;
 import dev.sunthread.ledger.Acceptance;
 import dev.sunthread.ledger.Door;
 import dev.sunthread.ledger.Manner;
-import dev.sunthread.kernel.RuleBroken;
 import dev.sunthread.ledger.body.Unreadable;
 import dev.sunthread.testing.Plant;
 import dev.sunthread.testing.SunthreadTest;

@@ -68,9 +68,7 @@ class LoadingTests {
         Verdict which = at(0, "COATER", "K-1");
         assertThat(which.outcome()).isEqualTo(Outcome.ACCEPTED);
         assertThat(which.said()).isEqualTo(Say.of("material.which-position", "K-1"));
-        assertThat(which.choices())
-                .extracting(Verdict.Choice::said)
-                .containsExactly(Say.of("which.position", "POT"));
+        assertThat(which.choices()).extracting(Verdict.Choice::said).containsExactly(Say.of("which.position", "POT"));
         assertThat(charges()).isEmpty();
         assertThat(at(5, "COATER", ".1").said()).isEqualTo(Say.of("material.loaded", "K-1", "POT"));
         assertThat(charges()).containsExactly("POT K-1");
@@ -128,7 +126,7 @@ class LoadingTests {
         at(0, "GLUE", "C-1", true);
         Verdict noted = at(5, "GLUE", "V1", true);
         assertThat(noted.outcome()).isEqualTo(Outcome.NOTED);
-        assertThat(noted.remedy().rule()).isEqualTo("only-what-the-position-takes-is-loaded");
+        assertThat(noted.remedy()).isNotNull().extracting(Say::rule).isEqualTo("only-what-the-position-takes-is-loaded");
         assertThat(charges()).containsExactly("V1 C-1");
     }
 
@@ -161,7 +159,9 @@ class LoadingTests {
         at(5, "GLUE", "A-1", true);
         at(5.5, "GLUE", "A-1", true);
         assertThat(charges()).containsExactly("V1 A-1");
-        assertThat(jdbc.sql("SELECT count(*) FROM inbox.line").query(Integer.class).single())
+        assertThat(jdbc.sql("SELECT count(*) FROM inbox.line")
+                        .query(Integer.class)
+                        .single())
                 .isZero();
     }
 

@@ -5,8 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.sunthread.ledger.Door;
 import dev.sunthread.testing.Browser;
 import dev.sunthread.testing.SunthreadTest;
-import java.util.Map;
 import java.util.List;
+import java.util.Objects;
+import java.util.Map;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -73,17 +74,18 @@ class StationJourneyTests {
     /** The classes of what is written largest, without pictures of signs. */
     @SuppressWarnings("unchecked")
     private static List<String> largest(WebDriver page) {
-        return (List<String>) ((JavascriptExecutor) page).executeScript("""
+        return (List<String>) Objects.requireNonNull(((JavascriptExecutor) page).executeScript("""
                 const size = one => parseFloat(getComputedStyle(one).fontSize);
                 const texts = [...document.querySelectorAll("main *:not([aria-hidden]):not(input)")].filter(one =>
                   one.checkVisibility() && [...one.childNodes].some(node => node.nodeType === 3 && node.data.trim() !== ""));
                 const most = Math.max(...texts.map(size));
                 return texts.filter(one => size(one) === most).map(one => one.className);
-                """);
+                """));
     }
 
     private static double pixels(WebDriver page, String what) {
-        return Double.parseDouble(page.findElement(By.cssSelector(what)).getCssValue("font-size").replace("px", ""));
+        return Double.parseDouble(
+                page.findElement(By.cssSelector(what)).getCssValue("font-size").replace("px", ""));
     }
 
     @Test

@@ -93,7 +93,8 @@ class SupplierLabelTests {
     @Test
     void aSerialOfAnItemThatComesInLotsIsNoNewUnit() {
         assertThat(scan("[)>\u001e06\u001dPTIM\u001dS0815\u001e\u0004").said()).isEqualTo(Say.of("read.unit", "0815"));
-        assertThat(scan("[)>\u001e06\u001dPTIM\u001dS0815\u001d1TLF-7741\u001e\u0004").said())
+        assertThat(scan("[)>\u001e06\u001dPTIM\u001dS0815\u001d1TLF-7741\u001e\u0004")
+                        .said())
                 .isEqualTo(Say.of("material.which-position", "A-7"));
     }
 
@@ -102,7 +103,9 @@ class SupplierLabelTests {
         scan(".ship");
         assertThat(scan("a consignee ".repeat(50)).said().key()).isEqualTo("ship.no-consignee");
         scan(".cancel");
-        assertThat(scan("[)>\u001e06\u001dPREC\u001dS" + "9".repeat(70) + "\u001e\u0004").said().key())
+        assertThat(scan("[)>\u001e06\u001dPREC\u001dS" + "9".repeat(70) + "\u001e\u0004")
+                        .said()
+                        .key())
                 .isEqualTo("cannot");
         assertThat(jdbc.sql("SELECT count(*) FROM station.scan WHERE verdict::text LIKE '%body.%'")
                         .query(Integer.class)

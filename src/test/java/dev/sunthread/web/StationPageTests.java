@@ -36,7 +36,8 @@ class StationPageTests {
 
     @Test
     void aStationTellsWhatIsLoadedAndWhatWasDone() throws Exception {
-        assertThat(text("/station?code=BOND")).contains("V1 any item A-17", "V2 any item nothing", "bond 1 RCV R0002", "A BOND 10");
+        assertThat(text("/station?code=BOND"))
+                .contains("V1 any item A-17", "V2 any item nothing", "bond 1 RCV R0002", "A BOND 10");
         pages.perform(get("/search").param("q", "BOND")).andExpect(redirectedUrl("/station?code=BOND"));
         pages.perform(get("/station").param("code", "bond")).andExpect(status().isNotFound());
     }
@@ -85,8 +86,7 @@ class StationPageTests {
         body.put("takes", List.of(takes));
         plant.say("station", "2 00:00", body);
         assertThat(text("/station?code=BOND")).contains("V1 ADH, CELL A-17", "V2 any item nothing");
-        assertThat(text("/position?station=BOND&code=V1"))
-                .contains("Takes ADH, CELL, or what is approved instead");
+        assertThat(text("/position?station=BOND&code=V1")).contains("Takes ADH, CELL, or what is approved instead");
         assertThat(text("/position?station=BOND&code=V2")).contains("Takes any item");
     }
 

@@ -50,8 +50,8 @@ class SignInAnswers {
     void refused(HttpServletRequest request, HttpServletResponse response, AuthenticationException why)
             throws IOException {
         boolean belongsHere = isScannedIntoTheFormOfADesk(request);
-        var page = UriComponentsBuilder.fromPath(
-                SignInDetails.isByBadge(request) || belongsHere ? "/badge" : "/sign-in");
+        var page =
+                UriComponentsBuilder.fromPath(SignInDetails.isByBadge(request) || belongsHere ? "/badge" : "/sign-in");
         page.queryParam("told", belongsHere ? "here" : why instanceof TryLater ? "later" : "wrong");
         if (why instanceof TryLater later) {
             page.queryParam("seconds", later.seconds());

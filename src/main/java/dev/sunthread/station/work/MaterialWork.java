@@ -36,7 +36,8 @@ class MaterialWork {
         List<String> taking = taking(material, recording);
         return taking.isEmpty()
                 ? Turn.refused(
-                        work, Say.of("material.not-taken", material.called(), item(material), recording.station()),
+                        work,
+                        Say.of("material.not-taken", material.called(), item(material), recording.station()),
                         Say.of("material.not-taken.remedy"))
                 : inHand(material, taking, recording);
     }
@@ -52,10 +53,9 @@ class MaterialWork {
     private Turn inHand(Label.OfMaterial material, List<String> taking, Recording recording) {
         String position = taking.get(0);
         loadedAt(position, recording)
-                .ifPresent(loaded -> recording.tries(
-                        "discharge", Bodies.discharge(recording.station(), position, loaded.lot())));
-        recording.tries(
-                "charge", Bodies.charge(recording.station(), position, material.lot(), material.container()));
+                .ifPresent(loaded ->
+                        recording.tries("discharge", Bodies.discharge(recording.station(), position, loaded.lot())));
+        recording.tries("charge", Bodies.charge(recording.station(), position, material.lot(), material.container()));
         return new Turn(
                 Work.on(Work.Task.MATERIAL).with(taken(material)),
                 Verdict.accepted(

@@ -39,7 +39,7 @@ class RunWork {
             return noMore(work, carrier);
         }
         Work more = work.withCarrier(carrier.code());
-        tries(more, recording);
+        tries(Work.on(Work.Task.RUN).named(work.called()).withCarrier(carrier.code()), recording);
         return Turn.accepted(
                 more,
                 "run.loaded",
@@ -53,7 +53,7 @@ class RunWork {
             return noMore(work, unit);
         }
         Work more = work.with(unit.name());
-        tries(more, recording);
+        tries(Work.on(Work.Task.RUN).named(work.called()).with(unit.name()), recording);
         return Turn.accepted(
                 more,
                 "run.loaded",
@@ -85,7 +85,7 @@ class RunWork {
         return Turn.accepted(work.doing(recipe, recording.at()), "run.begun", work.called(), recipe);
     }
 
-    /** Sees whether a run of what is in so far may begin, if it is for one recipe. */
+    /** Sees whether a run of such a load may begin, if it is for one recipe. */
     private void tries(Work work, Recording recording) {
         Set<String> recipes = recipes(work, recording.at());
         if (recipes.size() == 1) {

@@ -40,7 +40,8 @@ class SeveralWork {
         StepWork.bear(unit, recording);
         steps.tries(Work.on(Work.Task.UNITS).with(unit.name()).doing(operation, recording.at()), recording);
         Work more = work.with(unit.name()).doing(operation, work.since() == null ? recording.at() : work.since());
-        Turn turn = Turn.accepted(more, "unit.collected", unit.called(), more.units().size());
+        Turn turn = Turn.accepted(
+                more, "unit.collected", unit.called(), more.units().size());
         return unit.isNew() ? turn.noting(UnitWork.isNew(unit)) : turn;
     }
 

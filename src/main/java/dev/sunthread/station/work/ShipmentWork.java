@@ -4,6 +4,7 @@ import dev.sunthread.ledger.body.TextForm;
 import dev.sunthread.station.Say;
 import dev.sunthread.station.label.Label;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import org.springframework.stereotype.Component;
 
 /** A shipment: first who it goes to, then its units. */
@@ -28,7 +29,7 @@ class ShipmentWork {
             return Turn.refused(work, Say.of("unit.twice", unit.called()), Say.of("unit.twice.remedy"));
         }
         Work more = work.with(unit.name());
-        recording.tries("shipment", Bodies.shipment(number(recording), work.called(), more.units()));
+        recording.tries("shipment", Bodies.shipment(number(recording), work.called(), List.of(unit.name())));
         return Turn.accepted(more, "ship.put", unit.called(), more.units().size());
     }
 
