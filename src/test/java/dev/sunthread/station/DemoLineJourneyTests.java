@@ -117,8 +117,7 @@ class DemoLineJourneyTests {
 
     @Test
     void aNewPanelIsMadeAtTheStationsOfTheDemoPlantFromStartToShipment() throws Exception {
-        restores.run(
-                new ByteArrayInputStream(MachineData.journal().getBytes(StandardCharsets.UTF_8)), restored -> {});
+        restores.run(new ByteArrayInputStream(MachineData.journal().getBytes(StandardCharsets.UTF_8)), restored -> {});
         CLOCK.to(OffsetDateTime.parse("2026-11-24T06:00:00+01:00").toInstant());
         StationDevice.people(context);
         receive();
@@ -181,9 +180,12 @@ class DemoLineJourneyTests {
             throws Exception {
         OffsetDateTime start = CLOCK.now();
         CLOCK.pass(length);
-        Map<String, Object> run = new TreeMap<>(Map.of("run", "NEW-" + ++runs, "recipe", recipe, "equipment", equipment));
+        Map<String, Object> run =
+                new TreeMap<>(Map.of("run", "NEW-" + ++runs, "recipe", recipe, "equipment", equipment));
         run.put("startedAt", start.toString());
-        run.put("units", serials.stream().map(serial -> Plant.unit(item + " " + serial)).toList());
+        run.put(
+                "units",
+                serials.stream().map(serial -> Plant.unit(item + " " + serial)).toList());
         run.put("profile", machines.profile(recipe, equipment, start, start.plus(length)));
         tell("OVEN", "cure-run", run, start.plus(length));
     }
@@ -192,7 +194,9 @@ class DemoLineJourneyTests {
         Map<String, Object> run = new TreeMap<>(Map.of("run", "NEW-T-" + serial, "specification", specification));
         run.putAll(Map.of("unit", Plant.unit(item + " " + serial), "equipment", rig, "verdict", "pass"));
         if (specification.equals("PAN-GND")) {
-            run.put("readings", List.of(reading("ground", "0.45", "10", "3"), reading("insulation", "1000", "0.00000002", "60")));
+            run.put(
+                    "readings",
+                    List.of(reading("ground", "0.45", "10", "3"), reading("insulation", "1000", "0.00000002", "60")));
         } else {
             run.put("sweeps", List.of(machines.sweep(specification)));
         }
@@ -208,16 +212,18 @@ class DemoLineJourneyTests {
     }
 
     private void tell(String station, String kind, Map<String, Object> body, OffsetDateTime at) throws Exception {
-        Map<String, Object> envelope = new TreeMap<>(Map.of("id", UUID.randomUUID().toString(), "kind", kind));
-        envelope.putAll(Map.of("version", 1, "occurredAt", at.toString(), "actor", "m", "source", station, "body", body));
+        Map<String, Object> envelope =
+                new TreeMap<>(Map.of("id", UUID.randomUUID().toString(), "kind", kind));
+        envelope.putAll(
+                Map.of("version", 1, "occurredAt", at.toString(), "actor", "m", "source", station, "body", body));
         send(station, "/api/v1/envelopes/do", JSON.writeValueAsString(envelope));
     }
 
     private String send(String station, String address, String body) throws IOException, InterruptedException {
         String secret = secrets.computeIfAbsent(
                 station,
-                one -> tokens.make(
-                        new TokenWords("m-" + one.toLowerCase(), "machine of the line", one, Set.of(Right.WORK), null)));
+                one -> tokens.make(new TokenWords(
+                        "m-" + one.toLowerCase(), "machine of the line", one, Set.of(Right.WORK), null)));
         HttpRequest request = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port + address))
                 .header("Authorization", "Bearer " + secret)
                 .header("Content-Type", "application/json")
@@ -258,8 +264,12 @@ class DemoLineJourneyTests {
                     List.of(Map.of("id", UUID.randomUUID().toString(), "text", text, "kept", false)));
             JsonNode answer =
                     JSON.readTree(send(station, "/api/v1/scans", scan)).get(0);
-            assertThat(answer.path("outcome").asString()).as(text + " " + answer).isEqualTo("ACCEPTED");
-            assertThat(answer.path("said").asString("") + " " + answer.path("remedy").asString("")).contains(says);
+            assertThat(answer.path("outcome").asString())
+                    .as(text + " " + answer)
+                    .isEqualTo("ACCEPTED");
+            assertThat(answer.path("said").asString("") + " "
+                            + answer.path("remedy").asString(""))
+                    .contains(says);
         }
     }
 

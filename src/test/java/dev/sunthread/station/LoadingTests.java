@@ -126,7 +126,10 @@ class LoadingTests {
         at(0, "GLUE", "C-1", true);
         Verdict noted = at(5, "GLUE", "V1", true);
         assertThat(noted.outcome()).isEqualTo(Outcome.NOTED);
-        assertThat(noted.remedy()).isNotNull().extracting(Say::rule).isEqualTo("only-what-the-position-takes-is-loaded");
+        assertThat(noted.remedy())
+                .isNotNull()
+                .extracting(Say::rule)
+                .isEqualTo("only-what-the-position-takes-is-loaded");
         assertThat(charges()).containsExactly("V1 C-1");
     }
 
