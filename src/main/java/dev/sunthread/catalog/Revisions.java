@@ -26,26 +26,31 @@ class Revisions {
 
     /** The entry that released the revision of an item's structure or route in force at a time; empty if none was. */
     Optional<Long> inForce(String table, long item, OffsetDateTime at) {
-        return released(table, item).stream()
+        return inForce(table, "item", item, at);
+    }
+
+    /** The same of a thing that the table names in another column. */
+    Optional<Long> inForce(String table, String column, long id, OffsetDateTime at) {
+        return released(table, column, id).stream()
                 .filter(revision -> !revision.effectiveAt().isAfter(at))
                 .findFirst()
                 .map(Revision::entry);
     }
 
-    /** All revisions of an item, the last to be in force first; looked up once per transaction. */
-    private List<Revision> released(String table, long item) {
+    /** All revisions of a thing, the last to be in force first; looked up once per transaction. */
+    private List<Revision> released(String table, String column, long id) {
         return remembered
                 .<Long, List<Revision>>of(table)
                 .computeIfAbsent(
-                        item,
-                        asked -> jdbc.sql("SELECT entry, effective_at FROM catalog." + table
-                                        + " WHERE item = ? ORDER BY effective_at DESC, entry DESC")
+                        id,
+                        asked -> jdbc.sql("SELECT entry, effective_at FROM catalog." + table + " WHERE " + column
+                                        + " = ? ORDER BY effective_at DESC, entry DESC")
                                 .param(asked)
                                 .query(DataClassRowMapper.newInstance(Revision.class))
                                 .list());
     }
 
-    /** Says that a revision of an item's structure or route is released by what is being recorded. */
+    /** Says that a revision of a station, or of an item's structure or route, is released by what is being recorded. */
     void changed(String table) {
         remembered.of(table).clear();
     }

@@ -34,7 +34,10 @@ class StationKind implements Definition<StationKind.Body> {
             List<CarryOver> carryOver,
 
             @Field("Positions, such as tanks, whose content mixes: what is unloaded goes on as a new lot")
-            List<String> mixingBack) {
+            List<String> mixingBack,
+
+            @Field("Positions that take only certain items; one that is not named takes any")
+            List<Takes> takes) {
 
         Body {
             if (clockUncertainty.signum() < 0 || clockUncertainty.compareTo(BigDecimal.valueOf(86_400)) > 0) {
@@ -60,12 +63,23 @@ class StationKind implements Definition<StationKind.Body> {
         }
     }
 
+    record Takes(
+            @Field("The position") String position,
+
+            @Field(
+                    value = "The items that may be loaded there; their approved alternates may be too",
+                    atLeast = 1,
+                    atMost = 100)
+            List<String> items) {}
+
     private final Stations stations;
+    private final Items items;
     private final Revisions revisions;
     private final JdbcClient jdbc;
 
-    StationKind(Stations stations, Revisions revisions, JdbcClient jdbc) {
+    StationKind(Stations stations, Items items, Revisions revisions, JdbcClient jdbc) {
         this.stations = stations;
+        this.items = items;
         this.revisions = revisions;
         this.jdbc = jdbc;
     }
@@ -98,12 +112,16 @@ class StationKind implements Definition<StationKind.Body> {
                 .params(fact.entry(), station.id(), body.revision(), body.name())
                 .params(fact.occurredAt(), body.clockUncertainty())
                 .update();
+        revisions.changed("station_revision");
         body.positions().forEach(position -> stations.registerPosition(station, position));
         for (int i = 0; i < body.carryOver().size(); i++) {
             recordCarryOver(fact, body.carryOver().get(i), "body.carryOver[" + i + "].position");
         }
         for (int i = 0; i < body.mixingBack().size(); i++) {
             recordMixingBack(fact, body.mixingBack().get(i), "body.mixingBack[" + i + "]");
+        }
+        for (int i = 0; i < body.takes().size(); i++) {
+            recordTakes(fact, body.takes().get(i), "body.takes[" + i + "]");
         }
     }
 
@@ -125,6 +143,35 @@ class StationKind implements Definition<StationKind.Body> {
         jdbc.sql("INSERT INTO catalog.position_mixing_back (entry, position) VALUES (?, ?) ON CONFLICT DO NOTHING")
                 .params(fact.entry(), position(fact, position, path))
                 .update();
+    }
+
+    private void recordTakes(Fact<Body> fact, Takes takes, String path) {
+        long position = position(fact, takes.position(), path + ".position");
+        for (int i = 0; i < takes.items().size(); i++) {
+            String item = takes.items().get(i);
+            int recorded = jdbc.sql(
+                            "INSERT INTO catalog.position_item (entry, position, item) VALUES (?, ?, ?) ON CONFLICT DO NOTHING")
+                    .params(fact.entry(), position)
+                    .param(loadable(item, path + ".items[" + i + "]").id())
+                    .update();
+            if (recorded == 0) {
+                throw Unreadable.at(
+                        path + ".items[" + i + "]",
+                        "names item \"" + item + "\" of position \"" + takes.position() + "\" twice",
+                        "Name each item of a position once");
+            }
+        }
+    }
+
+    private Item loadable(String number, String path) {
+        Item item = items.named(number, path);
+        if (item.tracking() == Tracking.SERIAL) {
+            throw Unreadable.at(
+                    path,
+                    "names item \"" + number + "\", which is tracked by serial",
+                    "Name items that come in lots: only lots are loaded at a position");
+        }
+        return item;
     }
 
     private long position(Fact<Body> fact, String position, String path) {

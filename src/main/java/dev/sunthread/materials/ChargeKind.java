@@ -82,6 +82,7 @@ class ChargeKind implements Kind<ChargeKind.Body> {
                 .param(fact.occurredAt())
                 .update();
         loading.follow(position.id());
+        loadRules.onlyWhatThePositionTakesIsLoaded(fact, position, body.lot(), lot);
         loadRules.chargedMayBeUsed(fact, body.lot(), lot, container);
         typed.name(fact, body.station(), Arrays.asList(body.lot(), body.container()));
     }

@@ -3,6 +3,7 @@ package dev.sunthread.station;
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.ledger.Door;
 import dev.sunthread.ledger.RaisedFinding;
+import dev.sunthread.ledger.body.Unreadable;
 import dev.sunthread.station.label.Command;
 import dev.sunthread.station.label.Label;
 import dev.sunthread.station.pass.PassableRefusal;
@@ -12,6 +13,7 @@ import dev.sunthread.station.work.Work;
 import dev.sunthread.station.work.Works;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.Function;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.PlatformTransactionManager;
@@ -24,6 +26,7 @@ public class Bench {
     private final TakenScans scans;
     private final Works works;
     private final Meanings meanings;
+    private final DoubleReads doubles;
     private final PassableTurns turns;
     private final Door door;
     private final TransactionTemplate transaction;
@@ -32,12 +35,14 @@ public class Bench {
             TakenScans scans,
             Works works,
             Meanings meanings,
+            DoubleReads doubles,
             PassableTurns turns,
             Door door,
             PlatformTransactionManager transactions) {
         this.scans = scans;
         this.works = works;
         this.meanings = meanings;
+        this.doubles = doubles;
         this.turns = turns;
         this.door = door;
         this.transaction = new TransactionTemplate(transactions);
@@ -48,12 +53,27 @@ public class Bench {
      */
     public Verdict scan(String station, String person, Scan scan) {
         try {
-            return once(station, person, scan, work -> take(station, person, scan, work));
-        } catch (Tried tried) {
-            return once(station, person, scan, work -> begun(station, person, scan, tried.turn, work));
+            return allowed(station, person, scan);
         } catch (Refused refused) {
             return once(station, person, scan, work -> refused(station, person, scan, refused, work));
         }
+    }
+
+    /** What begins is seen first whether it may be done, which is all taken back, and then taken in hand. */
+    private Verdict allowed(String station, String person, Scan scan) {
+        try {
+            return once(
+                    station,
+                    person,
+                    scan,
+                    work -> take(recording(station, person, scan).trying(), scan, work));
+        } catch (Tried tried) {
+            return once(station, person, scan, work -> take(recording(station, person, scan), scan, work));
+        }
+    }
+
+    private Recording recording(String station, String person, Scan scan) {
+        return new Recording(door, station, person, scan);
     }
 
     /** In one transaction, while nobody else takes a scan of this person here; of a scan that was taken the same word. */
@@ -64,12 +84,17 @@ public class Bench {
         }));
     }
 
-    private Verdict take(String station, String person, Scan scan, Work work) {
+    private Verdict take(Recording recording, Scan scan, Work work) {
+        String station = recording.station();
+        String person = recording.person();
         Meanings.Meant meant = meanings.of(station, person, scan, work);
-        Recording recording = new Recording(door, station, person, scan);
+        Optional<Verdict> again = doubles.of(station, person, scan, meant, work);
+        if (again.isPresent()) {
+            return word(station, person, scan, again.get());
+        }
         Turn turn = turns.of(work, works.before(station, person), meant, recording);
         if (recording.isTried()) {
-            throw new Tried(turn);
+            throw new Tried();
         }
         Verdict said = turn.verdict();
         if (scan.kept() && !said.isDone()) {
@@ -94,18 +119,9 @@ public class Bench {
     /** Takes everything back that was recorded to see whether it may be done. */
     private static final class Tried extends RuntimeException {
 
-        private final transient Turn turn;
-
-        Tried(Turn turn) {
+        Tried() {
             super("tried", null, false, false);
-            this.turn = turn;
         }
-    }
-
-    /** Nothing forbids what begins now; it is recorded once it is over. */
-    private Verdict begun(String station, String person, Scan scan, Turn turn, Work work) {
-        works.keep(station, person, turn.work().recorded(List.of()), work);
-        return word(station, person, scan, turn.verdict());
     }
 
     private static Verdict kept(
@@ -122,14 +138,20 @@ public class Bench {
 
     /** Nothing is recorded of what a rule forbids; of a kept scan all that is known goes to the inbox. */
     private Verdict refused(String station, String person, Scan scan, Refused why, Work work) {
-        Verdict said = Verdict.refused(Say.why(why), Say.words(why.remedy()))
-                .with(why instanceof PassableRefusal passable ? passable.passing() : null);
+        Verdict said = declined(scan, why).with(why instanceof PassableRefusal passable ? passable.passing() : null);
         if (scan.kept()) {
-            Recording recording = new Recording(door, station, person, scan);
+            Recording recording = recording(station, person, scan);
             List<Label> read = meanings.of(station, person, scan, work).labels();
             said = kept(recording, scan, work, read, why.reason(), why.remedy());
         }
         return word(station, person, scan, said);
+    }
+
+    /** What can't be read or identified is told by the names of fields, which say nothing at a station. */
+    private static Verdict declined(Scan scan, Refused why) {
+        return why instanceof Unreadable
+                ? Verdict.refused(Say.of("cannot", scan.text()), Say.of("cannot.remedy"))
+                : Verdict.refused(Say.why(why), Say.words(why.remedy()));
     }
 
     private Verdict word(String station, String person, Scan scan, Verdict said) {

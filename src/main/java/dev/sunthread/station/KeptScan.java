@@ -48,11 +48,17 @@ final class KeptScan {
         } else if (label instanceof Label.OfMaterial material) {
             name(names, TraceKind.LOT, material.lot());
         } else if (label instanceof Label.Unknown unknown && !unknown.text().startsWith(".")) {
-            // nothing tells what kind of thing it is
-            name(names, TraceKind.UNIT, unknown.text());
-            name(names, TraceKind.LOT, unknown.text());
-            name(names, TraceKind.CONTAINER, unknown.text());
+            anything(names, unknown.text());
+        } else if (label instanceof Label.Unrecorded read) {
+            anything(names, read.name());
         }
+    }
+
+    /** Nothing tells for sure what kind of thing it is. */
+    private static void anything(ArrayNode names, String text) {
+        name(names, TraceKind.UNIT, text);
+        name(names, TraceKind.LOT, text);
+        name(names, TraceKind.CONTAINER, text);
     }
 
     private static void name(ArrayNode names, TraceKind kind, String name) {

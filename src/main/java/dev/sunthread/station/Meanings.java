@@ -77,12 +77,19 @@ class Meanings {
             return Choices.among(read);
         }
         Label label = read.get(0);
-        if (label instanceof Label.Unknown unknown && !unknown.text().startsWith(".") && !work.wantsAnyText()) {
-            List<Label> nearly = near.of(unknown.text(), station);
-            return nearly.isEmpty() ? null : Choices.nearly(unknown, nearly);
+        if (label instanceof Label.Unknown unknown && !unknown.text().startsWith(".")) {
+            return nearly(unknown, station, work);
+        }
+        if (label instanceof Label.Unrecorded named) {
+            return nearly(new Label.Unknown(named.name()), station, work);
         }
         // what was done while the server was away can't be asked about any more
         return label instanceof Label.OfUnit unit && unit.isNew() && !scan.kept() ? ofNew(unit.name()) : null;
+    }
+
+    private @Nullable Verdict nearly(Label.Unknown unknown, String station, Work work) {
+        List<Label> alike = work.wantsAnyText() ? List.of() : near.of(unknown.text(), station);
+        return alike.isEmpty() ? null : Choices.nearly(unknown, alike);
     }
 
     private @Nullable Verdict ofNew(UnitName unit) {

@@ -31,16 +31,19 @@ class TakenScans {
     }
 
     /** A scan and what was said of it. */
-    record Last(String text, Verdict verdict) {}
+    record Last(String text, OffsetDateTime at, Verdict verdict) {}
 
     /** What a person at a station scanned last. */
     Optional<Last> last(String station, String person) {
         return jdbc.sql("""
-                        SELECT text, verdict FROM station.scan WHERE station = ? AND person = ?
+                        SELECT text, scanned_at, verdict FROM station.scan WHERE station = ? AND person = ?
                         ORDER BY received_at DESC LIMIT 1
                         """)
                 .params(station, person)
-                .query((row, number) -> new Last(row.getString(1), json.readValue(row.getString(2), Verdict.class)))
+                .query((row, number) -> new Last(
+                        row.getString(1),
+                        row.getObject(2, OffsetDateTime.class),
+                        json.readValue(row.getString(3), Verdict.class)))
                 .optional();
     }
 

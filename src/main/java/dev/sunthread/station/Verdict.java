@@ -42,6 +42,11 @@ public record Verdict(
         return new Verdict(Outcome.ACCEPTED, said, null, List.of(), null);
     }
 
+    /** Taken in hand; what comes next may be one of these choices, or be scanned. */
+    public static Verdict accepted(Say said, List<Choice> choices) {
+        return new Verdict(Outcome.ACCEPTED, said, null, choices, null);
+    }
+
     public static Verdict noted(Say said, Say remedy) {
         return new Verdict(Outcome.NOTED, said, remedy, List.of(), null);
     }
@@ -52,6 +57,11 @@ public record Verdict(
 
     public static Verdict asked(Say said, List<Choice> choices) {
         return new Verdict(Outcome.ASKED, said, null, choices, null);
+    }
+
+    /** The same with what else there is to know, where nothing is to be mended. */
+    public Verdict noting(Say noted) {
+        return remedy == null ? new Verdict(outcome, said, noted, choices, passing) : this;
     }
 
     /** The same with what can be signed about it. */

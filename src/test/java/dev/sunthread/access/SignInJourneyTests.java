@@ -130,6 +130,28 @@ class SignInJourneyTests {
     }
 
     @Test
+    void aDeviceOfAStationLeadsToBadgeAndPinAndNotToTheFormOfADesk() throws Exception {
+        Plant.released(door);
+        known.add("pe-1", Role.PROCESS, Role.OPERATOR);
+        visitor.signIn("pe-1", PASSWORD);
+        visitor.send("/device", "/device", Map.of("station", "BOND"));
+        assertThat(leadsTo(visitor.send("/", "/sign-out", Map.of()))).endsWith("/sign-in?told=left");
+        assertThat(leadsTo(visitor.open("/sign-in?told=left"))).endsWith("/badge?told=left");
+        assertThat(leadsTo(visitor.open("/sign-in?to=/lot?number%3DA%252017")))
+                .endsWith("/badge?to=%2Flot%3Fnumber%3DA%252017");
+        assertThat(visitor.open("/badge").body()).contains("value=\"/work\"").doesNotContain("name=\"name\"");
+        assertThat(visitor.open("/sign-in?by=password").body()).contains("name=\"name\"");
+        assertThat(visitor.open("/sign-in?told=wrong").body()).contains("name=\"name\"");
+        // a badge that was scanned there all the same is not shown: it is asked for where it belongs
+        Map<String, String> scanned = Map.of("name", "BADGE-pe-1", "secret", "");
+        assertThat(leadsTo(visitor.send("/sign-in?by=password", "/sign-in", scanned)))
+                .contains("/badge?told=here");
+        assertThat(visitor.open("/badge?told=here").body())
+                .contains("Scan your badge here")
+                .doesNotContain("BADGE-");
+    }
+
+    @Test
     void signsInByBadgeOnlyAtADeviceOfAStation() throws Exception {
         Plant.released(door);
         known.add("pe-1", Role.PROCESS, Role.ADMINISTRATOR);

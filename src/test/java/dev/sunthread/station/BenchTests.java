@@ -123,7 +123,6 @@ class BenchTests {
     @Test
     void theSameScanSentTwiceDoesNothingAndGetsTheSameWord() {
         Scan scan = new Scan("once", "A-1", Plant.at("09:00"), false);
-        scanAll("COATER", "K-1");
         Verdict first = bench.scan("GLUE", OPERATOR, scan);
         assertThat(bench.scan("GLUE", OPERATOR, scan)).isEqualTo(first);
         assertThat(jdbc.sql("SELECT count(*) FROM station.scan WHERE id = 'once'")
@@ -212,11 +211,11 @@ class BenchTests {
     }
 
     @Test
-    void aUnitOnHoldStopsTheRunBeforeItBegins() {
+    void aUnitOnHoldDoesNotGoIntoALoad() {
         bonded("R0001");
         floor.plant().holdUnit("09:00", "REC R0001", "scratched");
-        scanAll("HEAT", "OVEN-7", "R0001");
-        assertThat(scan("HEAT", "OVEN-7").said())
+        scanAll("HEAT", "OVEN-7");
+        assertThat(scan("HEAT", "R0001").said())
                 .isEqualTo(Say.of("said", "Unit REC R0001 is on hold: scratched", "unit-is-not-on-hold"));
         assertThat(atWork.at("HEAT", OPERATOR).inHand().key()).isEqualTo("hand.load");
     }
@@ -236,11 +235,13 @@ class BenchTests {
     }
 
     @Test
-    void unitsAreShippedToWhomeverIsNamed() {
+    void aUnitThatMayNotLeaveIsRefusedWhenItIsScanned() {
         floor.plant().birth("08:00", "WAL", "W0001");
-        scanAll("PACKER", ".ship", "Thornfield Array", "W0001");
-        Verdict done = scan("PACKER", ".done");
-        assertThat(done.said().key()).isIn("ship.done", "said");
+        scanAll("PACKER", ".ship", "Thornfield Array");
+        Verdict refused = scan("PACKER", "W0001");
+        assertThat(refused.outcome()).isEqualTo(Outcome.REFUSED);
+        assertThat(refused.said().with().get(0)).contains("W0001 has no record of fasten");
+        assertThat(atWork.at("PACKER", OPERATOR).units()).isEmpty();
     }
 
     @Test

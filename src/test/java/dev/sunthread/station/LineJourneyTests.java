@@ -89,7 +89,7 @@ class LineJourneyTests {
         device.moveTo("HEAT").scan("OVEN-7", "OVEN-7: scan what goes in");
         device.scan("TRAY-1", "units with it: 2").picture("6-load");
         device.scan("OVEN-7", "OVEN-7 is running BAKE").picture("7-run");
-        device.scan("OVEN-7", "is over and recorded").picture("8-run-over");
+        device.scan(".end", "is over and recorded").picture("8-run-over");
         device.scan("TRAY-1", "Units on TRAY-1: 2.").scan(".off", "TRAY-1 is clear");
     }
 
@@ -113,7 +113,8 @@ class LineJourneyTests {
         device.moveTo("FLOOR").scan("W0001", "W0001 is in hand for: fasten.").picture("10-wall");
         device.scan("N-1", "N-1").scan("R0001", "R0001 is in P1 of W0001").picture("11-wall");
         device.scan("R0002", "fasten is done on W0001");
-        device.moveTo("COATER").scan("K-1", "K-1 is loaded at POT.").scan("W0001", "coat is done on W0001");
+        device.moveTo("COATER").scan("K-1", "Where is K-1 loaded?").scan("POT", "K-1 is loaded at POT.");
+        device.scan("W0001", "coat is done on W0001");
         device.moveTo("CLOSER").scan("M0001", "M0001 is in hand for: close.").scan("W0001", "close is done on M0001");
         device.moveTo("FRAMER").scan("P0001", "P0001 is in hand for: frame.").scan("M0001", "frame is done on P0001");
     }

@@ -15,14 +15,14 @@ final class MaterialRefusals {
                         floor -> floor.plant()
                                 .say("charge", "08:00", Map.of("lot", "X-9", "station", "GLUE", "position", "V1")),
                         "GLUE",
-                        "X-9 > V2",
+                        "X-9",
                         "Lot X-9 has no receipt",
                         "Record its receipt"),
                 Refusal.of(
                         "lot-is-not-ended",
                         floor -> floor.plant().say("lot-ending", "08:00", Map.of("lot", "A-1", "why", "used-up")),
                         "GLUE",
-                        "A-1 > V1",
+                        "A-1",
                         "Nothing of lot A-1 was left",
                         "Find out which lot it was"),
                 Refusal.of(
@@ -43,7 +43,7 @@ final class MaterialRefusals {
                                                 "expiresAt",
                                                 "2026-03-10T12:00:00+01:00")),
                         "GLUE",
-                        "A-9 > V1",
+                        "A-9",
                         "Lot A-9 had expired",
                         "Set it aside and ask quality"),
                 Refusal.of(
@@ -59,14 +59,14 @@ final class MaterialRefusals {
                                 .plant()
                                 .say("lot-ending", "08:00", Map.of("lot", "A-1", "container", "S-1", "why", "used-up")),
                         "GLUE",
-                        "S-1 > V1",
+                        "S-1",
                         "Nothing was left in container S-1",
                         "Find out which container it was"),
                 Refusal.of(
                         "container-is-within-its-open-life",
                         floor -> floor.syringes().plant().say("container-opening", "08:00", Map.of("container", "S-1")),
                         "GLUE",
-                        "S-1 > V1",
+                        "S-1",
                         "may be used for 8 h 0 min",
                         "Take a fresh one"),
                 Refusal.of(
@@ -78,9 +78,16 @@ final class MaterialRefusals {
                                         "08:00",
                                         Map.of("container", "S-1", "place", "Room", "storage", "room")),
                         "GLUE",
-                        "S-1 > V1",
+                        "V2 > S-1",
                         "was at room temperature",
                         "Take a fresh one"),
+                Refusal.of(
+                        "only-what-the-position-takes-is-loaded",
+                        floor -> floor.floor().takes("GLUE", "V1", "TIM"),
+                        "GLUE",
+                        "V1 > C-1",
+                        "Lot C-1 was loaded at position V1 of GLUE, which takes TIM",
+                        "Load a lot of an item that the position takes"),
                 Refusal.of(
                         "only-what-is-loaded-is-taken-off",
                         floor -> {},

@@ -135,16 +135,16 @@ class PassTests {
         Map<String, Object> old = new java.util.TreeMap<>(Map.of("lot", "A-9", "item", "TIM", "quantity", "9"));
         old.putAll(Map.of("unitOfMeasure", "g", "expiresAt", "2026-03-10T12:00:00+01:00"));
         floor.plant().say("receipt", "1 06:00", old);
-        assertThat(scan("GLUE", "A-9", "V1").said())
-                .isEqualTo(Say.of("said", "Lot A-9 had expired", "lot-is-not-expired"));
+        assertThat(scan("GLUE", "A-9").said()).isEqualTo(Say.of("said", "Lot A-9 had expired", "lot-is-not-expired"));
         scan("GLUE", ".pass");
-        assertThat(passes.sign("GLUE", "op-1", SIGNED).said()).isEqualTo(Say.of("material.loaded", "A-9", "V1"));
+        assertThat(passes.sign("GLUE", "op-1", SIGNED).said()).isEqualTo(Say.of("material.which-position", "A-9"));
+        assertThat(scan("GLUE", "V1").said()).isEqualTo(Say.of("material.loaded", "A-9", "V1"));
     }
 
     @Test
     void aRuleThatNobodyMayPassOffersNoSignature() {
         floor.baked("R0001").hold("lots", "A-1");
-        assertThat(scan("GLUE", "A-1", "V1").passing()).isNull();
+        assertThat(scan("GLUE", "A-1").passing()).isNull();
         assertThat(scan("DARK", "R0001").passing()).isNull();
         assertThat(scan("DARK", ".pass").said()).isEqualTo(Say.of("pass.nothing"));
         assertThat(passes.sign("DARK", "op-1", SIGNED).said()).isEqualTo(Say.of("pass.nothing"));

@@ -25,7 +25,7 @@ final class RouteRefusals {
                         "earlier-operations-are-done-before-the-next",
                         floor -> floor.plant().birth("08:00", "WAL", "W0001"),
                         "COATER",
-                        "K-1 > W0001",
+                        "K-1 > POT > W0001",
                         "Unit WAL W0001 has no record of fasten",
                         MISSING),
                 Refusal.of(
@@ -39,21 +39,21 @@ final class RouteRefusals {
                         "operation-begins-after-its-dwell",
                         coating("windows", List.of(Map.of("after", "fasten", "atLeast", TEN_YEARS))),
                         "COATER",
-                        "K-1 > W0001",
+                        "K-1 > POT > W0001",
                         "have to pass",
                         "Wait until the time is over"),
                 Refusal.of(
                         "operation-begins-within-its-window",
                         coating("windows", List.of(Map.of("after", "fasten", "atMost", 60))),
                         "COATER",
-                        "K-1 > W0001",
+                        "K-1 > POT > W0001",
                         "it is too late after 0 h 1 min",
                         ASK_QUALITY),
                 Refusal.of(
                         "operator-is-qualified",
                         coating("qualified", true),
                         "COATER",
-                        "K-1 > W0001",
+                        "K-1 > POT > W0001",
                         "op-1 is not qualified for operation coat",
                         "Have it done by somebody who is"),
                 Refusal.of(
@@ -104,7 +104,7 @@ final class RouteRefusals {
                         "nothing-inside-is-on-hold",
                         floor -> floor.wall("W0001", "R0001", "R0002").hold("units", Plant.unit("REC R0001")),
                         "COATER",
-                        "K-1 > W0001",
+                        "K-1 > POT > W0001",
                         "has REC R0001 inside, which is on hold",
                         ASK_QUALITY),
                 Refusal.of(
@@ -129,14 +129,14 @@ final class RouteRefusals {
                         "lot-is-not-on-hold",
                         floor -> floor.hold("lots", "A-1"),
                         "GLUE",
-                        "A-1 > V1",
+                        "A-1",
                         "Lot A-1 is on hold: Supplier's notice",
                         ASK_QUALITY),
                 Refusal.of(
                         "container-is-not-on-hold",
                         floor -> floor.syringes().hold("containers", "S-1"),
                         "GLUE",
-                        "S-1 > V1",
+                        "V1 > S-1",
                         "Container S-1 is on hold",
                         ASK_QUALITY));
     }

@@ -62,6 +62,15 @@ final class ShopFloor {
         return plant;
     }
 
+    /** Releases a revision of a station by which one of its positions takes only these items. */
+    ShopFloor takes(String station, String position, String... items) {
+        Map<String, Object> body =
+                new TreeMap<>(Map.of("station", station, "revision", "B", "name", station, "clockUncertainty", "5"));
+        body.put("takes", List.of(Map.of("position", position, "items", List.of(items))));
+        plant.say("station", "2 00:00", body);
+        return this;
+    }
+
     void serialised(String item, String level, String pattern) {
         plant.say(
                 "item",

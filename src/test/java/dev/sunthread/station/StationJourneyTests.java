@@ -5,11 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import dev.sunthread.ledger.Door;
 import dev.sunthread.testing.Browser;
 import dev.sunthread.testing.SunthreadTest;
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.openqa.selenium.By;
+import org.openqa.selenium.JavascriptExecutor;
 import org.openqa.selenium.WebDriver;
 import org.openqa.selenium.chromium.HasCdp;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -51,8 +54,11 @@ class StationJourneyTests {
                     .scan("V1", "A-1 is loaded at V1.")
                     .scan("R0001", "R0001 is in hand for: bond.");
             assertThat(page.findElement(By.className("cautions")).getText()).contains("gloves", "safety rules");
+            assertThat(largest(page)).containsExactly("next");
+            assertThat(pixels(page, ".loads .serial")).isGreaterThanOrEqualTo(24);
             floor.hold("08:30", "C-1");
-            device.scan("C-1", "C-1 is on hold");
+            device.scan("C-1", "C-1 is on hold").picture("16-refused");
+            assertThat(largest(page)).containsExactly("remedy", "next");
             assertThat(page.findElement(By.cssSelector(".reply.refused .word")).getText())
                     .isEqualTo("Refused");
             assertThat(page.switchTo().activeElement().getAttribute("id")).isEqualTo("text");
@@ -63,6 +69,23 @@ class StationJourneyTests {
             assertThat(device.browser().complaints())
                     .noneMatch(complaint -> complaint.contains("Content Security Policy"));
         }
+    }
+
+    /** The classes of what is written largest, without pictures of signs. */
+    @SuppressWarnings("unchecked")
+    private static List<String> largest(WebDriver page) {
+        return (List<String>) Objects.requireNonNull(((JavascriptExecutor) page).executeScript("""
+                const size = one => parseFloat(getComputedStyle(one).fontSize);
+                const texts = [...document.querySelectorAll("main *:not([aria-hidden]):not(input)")].filter(one =>
+                  one.checkVisibility() && [...one.childNodes].some(node => node.nodeType === 3 && node.data.trim() !== ""));
+                const most = Math.max(...texts.map(size));
+                return texts.filter(one => size(one) === most).map(one => one.className);
+                """));
+    }
+
+    private static double pixels(WebDriver page, String what) {
+        return Double.parseDouble(
+                page.findElement(By.cssSelector(what)).getCssValue("font-size").replace("px", ""));
     }
 
     @Test

@@ -28,7 +28,7 @@ final class UnitRefusals {
                         "unit-is-born",
                         floor -> {},
                         "PACKER",
-                        ".ship > Thornfield Array > P0009 > .done",
+                        ".ship > Thornfield Array > P0009",
                         "Unit PAN P0009 has no birth record",
                         "Record its birth"),
                 Refusal.of(
@@ -61,7 +61,7 @@ final class UnitRefusals {
                         "only-outermost-units-are-shipped",
                         floor -> floor.wall("W0001", "R0001", "R0002"),
                         "PACKER",
-                        ".ship > Thornfield Array > R0001 > .done",
+                        ".ship > Thornfield Array > R0001",
                         "was shipped while recorded as being inside another",
                         "Ship the outermost unit"),
                 Refusal.of(
@@ -119,9 +119,9 @@ final class UnitRefusals {
                         }),
                 Refusal.of(
                         "nothing-is-in-a-load-twice",
-                        floor -> floor.bonded("R0001"),
+                        floor -> floor.bonded("R0001", "R0002"),
                         "HEAT",
-                        "OVEN-7 > R0001 > R0001",
+                        "OVEN-7 > R0001 > R0002 > R0001",
                         "R0001 was scanned already",
                         "Scan the next one"),
                 Refusal.of(
@@ -133,7 +133,7 @@ final class UnitRefusals {
                                         "08:30",
                                         Map.of("equipment", "OVEN-7", "verdict", "bad", "evidence", "as written")),
                         "HEAT",
-                        "OVEN-7 > R0001 > OVEN-7",
+                        "OVEN-7 > R0001",
                         "Equipment OVEN-7 was found bad at its last check",
                         "Check it again"),
                 Refusal.of(

@@ -74,7 +74,7 @@ public final class Browser implements AutoCloseable {
 
     /** Signs in as a person of {@link KnownPeople}; the port is that of the application. */
     public Browser signIn(int port, String name) {
-        driver.get("http://127.0.0.1:" + port + "/sign-in");
+        driver.get("http://127.0.0.1:" + port + "/sign-in?by=password");
         driver.findElement(By.name("name")).sendKeys(name);
         driver.findElement(By.name("secret")).sendKeys(KnownPeople.PASSWORD + Keys.ENTER);
         waiting(driver)

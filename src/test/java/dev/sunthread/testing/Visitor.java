@@ -55,7 +55,7 @@ public final class Visitor {
     }
 
     public HttpResponse<String> signIn(String name, String password) throws IOException, InterruptedException {
-        return send("/sign-in", "/sign-in", Map.of("name", name, "secret", password));
+        return send("/sign-in?by=password", "/sign-in", Map.of("name", name, "secret", password));
     }
 
     /** Where an answer leads on to. */

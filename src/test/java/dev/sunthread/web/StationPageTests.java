@@ -11,6 +11,7 @@ import dev.sunthread.testing.SunthreadTest;
 import java.net.URI;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -35,7 +36,8 @@ class StationPageTests {
 
     @Test
     void aStationTellsWhatIsLoadedAndWhatWasDone() throws Exception {
-        assertThat(text("/station?code=BOND")).contains("V1 A-17", "V2 nothing", "bond 1 RCV R0002", "A BOND 10");
+        assertThat(text("/station?code=BOND"))
+                .contains("V1 any item A-17", "V2 any item nothing", "bond 1 RCV R0002", "A BOND 10");
         pages.perform(get("/search").param("q", "BOND")).andExpect(redirectedUrl("/station?code=BOND"));
         pages.perform(get("/station").param("code", "bond")).andExpect(status().isNotFound());
     }
@@ -74,6 +76,18 @@ class StationPageTests {
                         List.of(Map.of("position", "V1", "uses", 3, "evidence", "report 7"))));
         assertThat(text("/position?station=BOND&code=V1")).contains("none after 3 uses, as proved by report 7");
         assertThat(text("/position?station=BOND&code=TANK")).contains("mixes back");
+    }
+
+    @Test
+    void aStationAndAPositionTellWhichItemsMayBeLoaded() throws Exception {
+        Map<String, Object> takes = Map.of("position", "V1", "items", List.of("CELL", "ADH"));
+        Map<String, Object> body =
+                new TreeMap<>(Map.of("station", "BOND", "revision", "B", "name", "Bonder", "clockUncertainty", "10"));
+        body.put("takes", List.of(takes));
+        plant.say("station", "2 00:00", body);
+        assertThat(text("/station?code=BOND")).contains("V1 ADH, CELL A-17", "V2 any item nothing");
+        assertThat(text("/position?station=BOND&code=V1")).contains("Takes ADH, CELL, or what is approved instead");
+        assertThat(text("/position?station=BOND&code=V2")).contains("Takes any item");
     }
 
     @Test

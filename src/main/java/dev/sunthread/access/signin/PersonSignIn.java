@@ -32,6 +32,10 @@ class PersonSignIn implements AuthenticationProvider {
         String name = asked.getName();
         String secret = String.valueOf(asked.getCredentials());
         if (!(asked.getDetails() instanceof SignInDetails details) || !details.byBadge()) {
+            // a badge scanned into the form of a desk comes without a password: it is tried, counted and noted nowhere
+            if (secret.isEmpty()) {
+                throw new BadCredentialsException("no password");
+            }
             return signedIn(signIns.byPassword(name, secret), Means.PASSWORD, null);
         }
         String station = devices.station(details.device())

@@ -49,8 +49,10 @@ class SignInAnswers {
 
     void refused(HttpServletRequest request, HttpServletResponse response, AuthenticationException why)
             throws IOException {
-        var page = UriComponentsBuilder.fromPath(SignInDetails.isByBadge(request) ? "/badge" : "/sign-in");
-        page.queryParam("told", why instanceof TryLater ? "later" : "wrong");
+        boolean belongsHere = isScannedIntoTheFormOfADesk(request);
+        var page =
+                UriComponentsBuilder.fromPath(SignInDetails.isByBadge(request) || belongsHere ? "/badge" : "/sign-in");
+        page.queryParam("told", belongsHere ? "here" : why instanceof TryLater ? "later" : "wrong");
         if (why instanceof TryLater later) {
             page.queryParam("seconds", later.seconds());
         }
@@ -59,6 +61,13 @@ class SignInAnswers {
                 + page.encode()
                         .buildAndExpand(ownPage(request.getParameter(TO)))
                         .toUriString());
+    }
+
+    /** A scanner ends a badge with Enter, so that it comes alone; at a station there is a field for it. */
+    private static boolean isScannedIntoTheFormOfADesk(HttpServletRequest request) {
+        return !SignInDetails.isByBadge(request)
+                && "".equals(request.getParameter("secret"))
+                && SignInDetails.of(request).device() != null;
     }
 
     void signedOut(HttpServletRequest request, HttpServletResponse response, @Nullable Authentication who) {

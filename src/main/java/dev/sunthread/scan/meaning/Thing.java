@@ -26,6 +26,10 @@ public enum Thing {
         this.saidBy = List.of(saidBy);
     }
 
+    public boolean isSaidBy(Meaning meaning) {
+        return saidBy.contains(meaning);
+    }
+
     /** What the first of these, in their order, that any field says. */
     static Thing of(List<Element> elements) {
         for (Thing thing : values()) {

@@ -1,6 +1,7 @@
 package dev.sunthread.station.label;
 
 import dev.sunthread.production.UnitName;
+import dev.sunthread.scan.meaning.Thing;
 import org.jspecify.annotations.Nullable;
 
 /** What a scanned label names, as far as the record knows it. */
@@ -62,6 +63,18 @@ public sealed interface Label {
         @Override
         public String called() {
             return operation;
+        }
+    }
+
+    /**
+     * What a label says in a form that is understood, where nothing recorded has that name.
+     *
+     * @param text the label as it was read
+     */
+    record Unrecorded(Thing thing, String name, String text) implements Label {
+        @Override
+        public String called() {
+            return name;
         }
     }
 

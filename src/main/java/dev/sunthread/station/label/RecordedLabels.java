@@ -61,6 +61,34 @@ class RecordedLabels {
                 .list();
     }
 
+    /** The lots that were received under a supplier's number of a lot. */
+    List<Label> suppliedLots(String supplierLot) {
+        return jdbc.sql("""
+                        SELECT DISTINCT l.number FROM materials.receipt_supplier_lot s JOIN materials.receipt r USING (entry)
+                        JOIN materials.lot l ON l.id = r.lot WHERE s.supplier_lot = ? AND %s ORDER BY 1
+                        """.formatted(Known.now("r.entry"))).param(supplierLot).query(String.class).list().stream()
+                .flatMap(lot -> material(lot, true, false).stream())
+                .toList();
+    }
+
+    /** The position of a station, if the station has it. */
+    List<Label> positions(String station, String position) {
+        return jdbc.sql("""
+                        SELECT s.code, p.code FROM catalog.position p JOIN catalog.station s ON s.id = p.station
+                        WHERE s.code = ? AND p.code = ?
+                        """)
+                .params(station, position)
+                .query((row, number) -> (Label) new Label.OfPosition(row.getString(1), row.getString(2)))
+                .list();
+    }
+
+    boolean isTrackedBySerial(String item) {
+        return jdbc.sql("SELECT EXISTS (SELECT FROM catalog.item WHERE number = ? AND tracking = 'SERIAL')")
+                .param(item)
+                .query(Boolean.class)
+                .single();
+    }
+
     /** Everything that is called so, of positions those of the station. */
     List<Label> called(String name, String station) {
         Set<Label> found = new LinkedHashSet<>(units(name, null));

@@ -49,7 +49,24 @@ public class ScannedLabels {
                 found.addAll(recorded.called(typed, station));
             }
         });
-        return found.isEmpty() ? List.of(new Label.Unknown(typed)) : narrowed(List.copyOf(found));
+        return found.isEmpty() ? List.of(unrecorded(typed)) : narrowed(List.copyOf(found));
+    }
+
+    /** A label that is understood says what it is of, also if nothing recorded is called so. */
+    private Label unrecorded(String typed) {
+        return scans.read(typed).readings().stream()
+                .filter(reading -> reading.isWhole() && reading.thing() != Thing.NAME)
+                .findFirst()
+                .<Label>map(reading -> new Label.Unrecorded(reading.thing(), called(reading), typed))
+                .orElse(new Label.Unknown(typed));
+    }
+
+    private static String called(Reading reading) {
+        return reading.elements().stream()
+                .filter(element -> reading.thing().isSaidBy(element.meaning()))
+                .findFirst()
+                .map(element -> element.value())
+                .orElse(reading.elements().get(0).value());
     }
 
     // what is recorded goes before what only could be a new serial
@@ -61,6 +78,23 @@ public class ScannedLabels {
     }
 
     private List<Label> named(Reading reading, String station) {
+        List<Label> found = own(reading, station);
+        return found.isEmpty() && reading.value(Meaning.SUPPLIER_LOT).isPresent() ? supplied(reading) : found;
+    }
+
+    /** The lots that came under a supplier's lot; of the items that the label names, if it names any. */
+    private List<Label> supplied(Reading reading) {
+        List<Label> lots =
+                recorded.suppliedLots(reading.value(Meaning.SUPPLIER_LOT).orElseThrow());
+        List<String> named = Scans.itemNumbers(reading);
+        List<String> items = scans.items(reading);
+        return lots.stream()
+                .filter(lot -> named.isEmpty() || lot instanceof Label.OfMaterial of && items.contains(of.item()))
+                .toList();
+    }
+
+    /** What it names by a number of this plant. */
+    private List<Label> own(Reading reading, String station) {
         return switch (reading.thing()) {
             case COMMAND ->
                 reading.value(Meaning.COMMAND).flatMap(Command::of).stream()
@@ -72,9 +106,9 @@ public class ScannedLabels {
             case CARRIER ->
                 List.of(new Label.OfCarrier(reading.value(Meaning.CARRIER).orElseThrow()));
             case POSITION ->
-                List.of(new Label.OfPosition(
+                recorded.positions(
                         reading.value(Meaning.STATION).orElse(station),
-                        reading.value(Meaning.POSITION).orElseThrow()));
+                        reading.value(Meaning.POSITION).orElseThrow());
             case NAME -> recorded.called(reading.value(Meaning.NAME).orElseThrow(), station);
             default -> List.of();
         };
@@ -84,9 +118,10 @@ public class ScannedLabels {
         String serial = reading.value(Meaning.SERIAL).orElseThrow();
         List<String> numbers = Scans.itemNumbers(reading).stream()
                 .flatMap(number -> items.called(number).stream())
+                .filter(recorded::isTrackedBySerial)
                 .distinct()
                 .toList();
-        if (numbers.isEmpty()) {
+        if (Scans.itemNumbers(reading).isEmpty()) {
             return recorded.units(serial, null);
         }
         String issuer = reading.value(Meaning.SUPPLIER).orElse(null);

@@ -57,7 +57,7 @@ class AgainWork {
         recording.isAbout(chosen.operation());
         repeats.mayBeDoneAgain(unit, chosen.operation(), recording.at());
         Work begun = Work.on(Work.Task.UNITS).with(unit).doing(chosen.operation(), recording.at());
-        return steps.goOn(
+        return steps.begin(
                 begun,
                 recording,
                 Say.of("again.in-hand", unit.serial(), step.get().name()));

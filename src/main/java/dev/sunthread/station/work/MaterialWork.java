@@ -1,6 +1,8 @@
 package dev.sunthread.station.work;
 
+import dev.sunthread.scan.label.LabelCode;
 import dev.sunthread.station.Say;
+import dev.sunthread.station.Verdict;
 import dev.sunthread.station.label.Label;
 import java.util.List;
 import java.util.Objects;
@@ -12,30 +14,64 @@ import org.springframework.stereotype.Component;
 class MaterialWork {
 
     private final StationLoads loads;
+    private final LoadablePositions positions;
 
-    MaterialWork(StationLoads loads) {
+    MaterialWork(StationLoads loads, LoadablePositions positions) {
         this.loads = loads;
+        this.positions = positions;
     }
 
-    /** Material was scanned with no work in hand: it is loaded, at the only position or at one that is scanned next. */
+    /** Material was scanned with no work in hand: its position comes next, also where the station has only one. */
     Turn begin(Work work, Label.OfMaterial material, Recording recording) {
-        List<String> positions = loads.positions(recording.station());
-        Work pending = Work.on(Work.Task.MATERIAL)
-                .with(new Work.Taken(
-                        material.item() == null ? "" : material.item(), material.lot(), material.container()));
         Optional<Loaded> held = loads.at(recording.station()).stream()
                 .filter(loaded -> loaded.hold() != null && loaded.lot().equals(material.lot()))
                 .findFirst();
         if (held.isPresent()) {
             return takenOff(work, held.get().position(), recording);
         }
-        if (positions.isEmpty()) {
+        if (positions.all(recording.station()).isEmpty()) {
             return Turn.refused(
                     work, Say.of("material.no-position", recording.station()), Say.of("material.no-position.remedy"));
         }
-        return positions.size() == 1
-                ? load(pending, positions.get(0), recording)
-                : Turn.accepted(pending, "material.which-position", material.called());
+        List<String> taking = taking(material, recording);
+        return taking.isEmpty()
+                ? Turn.refused(
+                        work,
+                        Say.of("material.not-taken", material.called(), item(material), recording.station()),
+                        Say.of("material.not-taken.remedy"))
+                : inHand(material, taking, recording);
+    }
+
+    /** The positions that take it; of what was done already all, for nobody can be sent elsewhere any more. */
+    private List<String> taking(Label.OfMaterial material, Recording recording) {
+        return recording.isTold()
+                ? positions.all(recording.station())
+                : positions.taking(item(material), recording.station(), recording.at());
+    }
+
+    // whether it may be loaded is said now, not once its position is there
+    private Turn inHand(Label.OfMaterial material, List<String> taking, Recording recording) {
+        String position = taking.get(0);
+        loadedAt(position, recording)
+                .ifPresent(loaded ->
+                        recording.tries("discharge", Bodies.discharge(recording.station(), position, loaded.lot())));
+        recording.tries("charge", Bodies.charge(recording.station(), position, material.lot(), material.container()));
+        return new Turn(
+                Work.on(Work.Task.MATERIAL).with(taken(material)),
+                Verdict.accepted(
+                        Say.of("material.which-position", material.called()),
+                        taking.stream()
+                                .map(one -> new Verdict.Choice(
+                                        LabelCode.position(recording.station(), one), Say.of("which.position", one)))
+                                .toList()));
+    }
+
+    private static String item(Label.OfMaterial material) {
+        return material.item() == null ? "" : material.item();
+    }
+
+    private static Work.Taken taken(Label.OfMaterial material) {
+        return new Work.Taken(item(material), material.lot(), material.container());
     }
 
     /** The position for the material in hand. */
@@ -69,16 +105,19 @@ class MaterialWork {
         Work in = Work.on(Work.Task.POSITION).at(position.code());
         return loadedAt(position.code(), recording)
                 .map(loaded -> loaded.hold() == null
-                        ? Turn.accepted(in, "position.holds", position.code(), loaded.lot())
+                        ? Turn.accepted(in, holds(loaded, recording), position.code(), loaded.lot())
                         : takenOff(work, position.code(), recording))
                 .orElseGet(() -> Turn.accepted(in, "position.empty", position.code()));
     }
 
+    private static String holds(Loaded loaded, Recording recording) {
+        boolean expired = loaded.expiresAt() != null && !recording.at().isBefore(loaded.expiresAt());
+        return expired ? "position.holds-expired" : "position.holds";
+    }
+
     /** Material for the position in hand. */
     Turn put(Work work, Label.OfMaterial material, Recording recording) {
-        Work pending = work.with(
-                new Work.Taken(material.item() == null ? "" : material.item(), material.lot(), material.container()));
-        return load(pending, Objects.requireNonNull(work.position()), recording);
+        return load(work.with(taken(material)), Objects.requireNonNull(work.position()), recording);
     }
 
     /** What is loaded at the position in hand was taken off. */

@@ -18,9 +18,11 @@ import org.springframework.stereotype.Component;
 public class Prompts {
 
     private final Wants wants;
+    private final LoadablePositions positions;
 
-    Prompts(Wants wants) {
+    Prompts(Wants wants, LoadablePositions positions) {
         this.wants = wants;
+        this.positions = positions;
     }
 
     /** What is in hand and what comes next, with the cautions of the operation. */
@@ -52,18 +54,8 @@ public class Prompts {
                         Command.DONE,
                         Command.UNDO,
                         Command.CANCEL);
-            case MATERIAL ->
-                prompt(
-                        Say.of("hand.material", work.taken().get(0).lot()),
-                        List.of(Say.of("next.position")),
-                        Command.CANCEL);
-            case POSITION ->
-                prompt(
-                        Say.of("hand.position", Objects.requireNonNull(work.position())),
-                        List.of(Say.of("next.material")),
-                        Command.OFF,
-                        Command.CLEAN,
-                        Command.CANCEL);
+            case MATERIAL -> onMaterial(work.taken().get(0), station, at);
+            case POSITION -> onPosition(Objects.requireNonNull(work.position()), station, at);
             case CARRIER ->
                 prompt(
                         Say.of("hand.carrier", work.called()),
@@ -74,6 +66,26 @@ public class Prompts {
             case RUN -> onRun(work);
             case SHIPMENT -> onShipment(work);
         };
+    }
+
+    private Prompt onMaterial(Work.Taken material, String station, OffsetDateTime at) {
+        String called = Objects.requireNonNullElse(material.container(), material.lot());
+        return prompt(
+                Say.of("hand.material", called),
+                List.of(Say.of("next.position", String.join(" / ", positions.taking(material.item(), station, at)))),
+                Command.CANCEL);
+    }
+
+    private Prompt onPosition(String position, String station, OffsetDateTime at) {
+        String takes = positions.numbers(station, position, at);
+        return prompt(
+                Say.of("hand.position", position),
+                List.of(
+                        takes.isEmpty() ? Say.of("next.material-any") : Say.of("next.material", takes),
+                        Say.of("next.position-words")),
+                Command.OFF,
+                Command.CLEAN,
+                Command.CANCEL);
     }
 
     private Prompt onUnits(Work work, String station, OffsetDateTime at) {

@@ -23,6 +23,7 @@ public final class Recording {
     private final Scan scan;
     private final List<String> entries = new ArrayList<>();
     private @Nullable String operation;
+    private boolean tries;
     private boolean tried;
     private final List<RaisedFinding> findings = new ArrayList<>();
 
@@ -31,6 +32,12 @@ public final class Recording {
         this.station = station;
         this.person = person;
         this.scan = scan;
+    }
+
+    /** The same that sees first whether what begins may be done; see {@link #tries}. */
+    public Recording trying() {
+        tries = !scan.kept();
+        return this;
     }
 
     /**
@@ -55,7 +62,7 @@ public final class Recording {
      * @throws dev.sunthread.kernel.Refused if a rule forbids it
      */
     void tries(String kind, ObjectNode body) {
-        if (!scan.kept()) {
+        if (tries) {
             record(kind, body);
             tried = true;
         }
@@ -105,6 +112,11 @@ public final class Recording {
 
     public String person() {
         return person;
+    }
+
+    /** Whether the scan tells what was done already, so that nothing can be asked any more. */
+    boolean isTold() {
+        return scan.kept();
     }
 
     public OffsetDateTime at() {

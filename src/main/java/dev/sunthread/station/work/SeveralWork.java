@@ -38,8 +38,11 @@ class SeveralWork {
                     Say.of("unit.other-operation.remedy"));
         }
         StepWork.bear(unit, recording);
+        steps.tries(Work.on(Work.Task.UNITS).with(unit.name()).doing(operation, recording.at()), recording);
         Work more = work.with(unit.name()).doing(operation, work.since() == null ? recording.at() : work.since());
-        return Turn.accepted(more, "unit.collected", unit.called(), more.units().size());
+        Turn turn = Turn.accepted(
+                more, "unit.collected", unit.called(), more.units().size());
+        return unit.isNew() ? turn.noting(UnitWork.isNew(unit)) : turn;
     }
 
     /** The units are complete: the operation is done on all of them as soon as its material is there. */
@@ -57,6 +60,6 @@ class SeveralWork {
             work = work.with(unit);
         }
         Work together = work.doing(begun.operation(), begun.since() == null ? recording.at() : begun.since());
-        return steps.goOn(together, recording, Say.of("several.in-hand", units.size()));
+        return steps.begin(together, recording, Say.of("several.in-hand", units.size()));
     }
 }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.springframework.stereotype.Component;
 import tools.jackson.databind.node.ArrayNode;
+import tools.jackson.databind.node.ObjectNode;
 
 /** An operation in hand: what it still wants, and the step that is recorded as soon as that is nothing. */
 @Component
@@ -29,6 +30,19 @@ class StepWork {
         return wants.of(work, recording.station(), recording.at());
     }
 
+    /** The same of a scan that an operation begins with: what forbids it is said now, not once all is there. */
+    Turn begin(Work work, Recording recording, Say said) {
+        tries(work, recording);
+        return goOn(work, recording, said);
+    }
+
+    /** Sees whether the operation in hand may be done with what is there so far. */
+    void tries(Work work, Recording recording) {
+        want(work, recording)
+                .filter(want -> !want.isNothing())
+                .ifPresent(want -> recording.tries("step", step(work, want, recording)));
+    }
+
     /** Records the step if nothing is missing to it; else says what came of the scan. */
     Turn goOn(Work work, Recording recording, Say said) {
         Optional<Want> want = want(work, recording);
@@ -36,15 +50,17 @@ class StepWork {
             return Turn.accepted(work, said.key(), said.with().toArray());
         }
         Want complete = want.get();
-        recording.record(
-                "step",
-                Bodies.step(
-                        complete.step().operation(),
-                        recording.station(),
-                        work.units(),
-                        recording.at().equals(work.since()) ? null : work.since(),
-                        uses(work, complete)));
+        recording.record("step", step(work, complete, recording));
         return Turn.accepted(work.over(), "unit.done", complete.step().name(), called(work.units()));
+    }
+
+    private static ObjectNode step(Work work, Want want, Recording recording) {
+        return Bodies.step(
+                want.step().operation(),
+                recording.station(),
+                work.units(),
+                recording.at().equals(work.since()) ? null : work.since(),
+                uses(work, want));
     }
 
     private static String called(List<UnitName> units) {

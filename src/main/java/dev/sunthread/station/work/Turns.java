@@ -37,7 +37,7 @@ public class Turns {
                 label instanceof Label.OfMaterial put ? material.put(work, put, recording) : Turn.notNow(work, label);
             case CARRIER -> onCarrier(work, label, recording);
             case RUN -> onRun(work, label, recording);
-            case SHIPMENT -> onShipment(work, label);
+            case SHIPMENT -> onShipment(work, label, recording);
         };
     }
 
@@ -66,20 +66,20 @@ public class Turns {
 
     private Turn onRun(Work work, Label label, Recording recording) {
         if (label instanceof Label.OfCarrier carrier) {
-            return runs.put(work, carrier);
+            return runs.put(work, carrier, recording);
         }
         if (label instanceof Label.OfEquipment equipment && equipment.code().equals(work.name())) {
-            return work.since() == null ? runs.start(work, recording) : runs.end(work, recording);
+            return work.since() == null ? runs.start(work, recording) : runs.labelled(work, recording);
         }
-        return label instanceof Label.OfUnit unit ? runs.put(work, unit) : Turn.notNow(work, label);
+        return label instanceof Label.OfUnit unit ? runs.put(work, unit, recording) : Turn.notNow(work, label);
     }
 
-    private Turn onShipment(Work work, Label label) {
+    private Turn onShipment(Work work, Label label, Recording recording) {
         if (work.name() == null && !(label instanceof Label.OfUnit)) {
             return shipments.to(work, label.called());
         }
         return work.name() != null && label instanceof Label.OfUnit unit
-                ? shipments.put(work, unit)
+                ? shipments.put(work, unit, recording)
                 : Turn.notNow(work, label);
     }
 

@@ -32,10 +32,15 @@ class UnitWork {
         }
         StepWork.bear(unit, recording);
         Work begun = Work.on(Work.Task.UNITS).with(unit.name()).doing(next.get().operation(), recording.at());
-        return steps.goOn(
+        Turn turn = steps.begin(
                 begun,
                 recording,
                 Say.of("unit.in-hand", unit.called(), next.get().name()));
+        return unit.isNew() ? turn.noting(isNew(unit)) : turn;
+    }
+
+    static Say isNew(Label.OfUnit unit) {
+        return Say.of("unit.new", unit.called(), unit.name().item());
     }
 
     private Turn nothingHere(Work work, Label.OfUnit unit, List<RouteStep> left, Recording recording) {
@@ -87,7 +92,7 @@ class UnitWork {
                     recording,
                     Say.of("part.put-in", material.called(), place.get().position(), parent.serial()));
         }
-        return steps.goOn(work.with(taken), recording, Say.of("material.taken", material.called(), material.item()));
+        return steps.begin(work.with(taken), recording, Say.of("material.taken", material.called(), material.item()));
     }
 
     private static Turn noPlace(Work work, Label label) {

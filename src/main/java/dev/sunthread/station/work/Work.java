@@ -74,6 +74,12 @@ public record Work(
         return task == Task.SHIPMENT && name == null;
     }
 
+    /** Whether this is material in hand that wants a position, of this lot and container. */
+    public boolean isAbout(String lot, @Nullable String container) {
+        return task == Task.MATERIAL
+                && taken.stream().anyMatch(one -> one.lot().equals(lot) && Objects.equals(one.container(), container));
+    }
+
     static Work on(Task task) {
         return new Work(task, List.of(), null, null, List.of(), null, null, List.of(), List.of());
     }

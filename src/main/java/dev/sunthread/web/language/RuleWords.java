@@ -5,6 +5,7 @@ import dev.sunthread.kernel.RuleBroken;
 import dev.sunthread.ledger.body.FieldProblem;
 import dev.sunthread.ledger.body.Unreadable;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
@@ -77,11 +78,21 @@ public class RuleWords {
         }
         return refused instanceof Unreadable unreadable
                 ? new Told(
-                        whole(declined(unreadable, problem -> problem.field() + ": " + declined(problem.reason()))),
+                        whole(declined(
+                                unreadable, problem -> called(problem.field()) + ": " + declined(problem.reason()))),
                         whole(declined(unreadable, problem -> declined(problem.remedy()))),
                         null,
                         null)
                 : new Told(whole(declined(refused.reason())), whole(declined(refused.remedy())), null, null);
+    }
+
+    /** What people call a field of a body, by its path: as the column that shows it, or else its name in words. */
+    private String called(String path) {
+        String field = path.substring(path.lastIndexOf('.') + 1).replaceFirst("\\[.*", "");
+        String words = field.replaceAll("([A-Z])", " $1").toLowerCase(Locale.ROOT);
+        return Objects.requireNonNullElse(
+                messages.getMessage("column." + words.replace(' ', '-'), null, null, LocaleContextHolder.getLocale()),
+                words);
     }
 
     private static String declined(Unreadable unreadable, Function<FieldProblem, String> said) {

@@ -8,6 +8,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Everything the page of a position shows, at one cut-off.
  *
+ * @param takes the items that may be loaded there, by the last revision of its station; absent for any
  * @param mixesBack whether what is unloaded goes on as a new lot, by the last revision of its station
  * @param limits released carry-over limits, the newest first
  * @param charges a page of what was loaded when, the newest first
@@ -16,6 +17,7 @@ import org.jspecify.annotations.Nullable;
 public record PositionPage(
         String station,
         String code,
+        @Nullable String takes,
         boolean mixesBack,
         List<Limit> limits,
         Paged<Charge> charges,

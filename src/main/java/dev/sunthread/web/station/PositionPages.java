@@ -16,6 +16,16 @@ import org.springframework.stereotype.Repository;
 @Repository
 class PositionPages {
 
+    /** The items that the position {@code p} takes by the last revision of its station; null for any. */
+    static final String TAKES = """
+            SELECT string_agg(i.number, ', ' ORDER BY i.number) FROM catalog.position_item q
+            JOIN catalog.item i ON i.id = q.item WHERE q.position = p.id AND q.entry = (
+              SELECT v.entry FROM catalog.station_revision v WHERE v.station = p.station AND %s
+              ORDER BY v.effective_at DESC, v.entry DESC LIMIT 1)
+            """.formatted(Known.at("v.entry"));
+
+    private static final String TAKEN = "SELECT (" + TAKES + ") FROM catalog.position p WHERE p.id = :position";
+
     private static final int CHARGES_A_PAGE = 20;
 
     private static final String CHARGES = """
@@ -74,6 +84,10 @@ class PositionPages {
         return new PositionPage(
                 station,
                 code,
+                about(TAKEN, position, cutoff)
+                        .query((row, number) -> Optional.ofNullable(row.getString(1)))
+                        .single()
+                        .orElse(null),
                 about(MIXES_BACK, position, cutoff).query(Boolean.class).single(),
                 about(LIMITS, position, cutoff)
                         .query(DataClassRowMapper.newInstance(PositionPage.Limit.class))

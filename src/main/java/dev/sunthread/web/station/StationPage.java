@@ -17,9 +17,16 @@ public record StationPage(
     /** A released revision; the clock is right within so many seconds. */
     public record Revision(String revision, String name, BigDecimal clockUncertainty, OffsetDateTime from) {}
 
-    /** A position with what is loaded there now. */
+    /**
+     * A position with what is loaded there now.
+     *
+     * @param takes the items that may be loaded there, by the last revision; absent for any
+     */
     public record Position(
-            String code, @Nullable String lot, @Nullable OffsetDateTime since) {}
+            String code,
+            @Nullable String takes,
+            @Nullable String lot,
+            @Nullable OffsetDateTime since) {}
 
     /** Equipment that stands at the station by its last revision. */
     public record Equipment(String code, String name) {}

@@ -19,10 +19,10 @@ class StationPages {
             """.formatted(Known.at("v.entry"));
 
     private static final String POSITIONS = """
-            SELECT p.code, l.number AS lot, c.charged_at AS since
+            SELECT p.code, (%s) AS takes, l.number AS lot, c.charged_at AS since
             FROM catalog.position p LEFT JOIN (%s) c ON c.position = p.id AND c.until IS NULL
             LEFT JOIN materials.lot l ON l.id = c.lot WHERE p.station = :station ORDER BY p.code, c.charged_at
-            """.formatted(Charges.KNOWN);
+            """.formatted(PositionPages.TAKES, Charges.KNOWN);
 
     private static final String EQUIPMENT = """
             SELECT q.code, x.name FROM catalog.equipment q CROSS JOIN LATERAL (

@@ -49,13 +49,15 @@ public final class Line {
     /** Everything from the definitions to the last working day. */
     public void work() {
         new Outage(floor.notes()).tell();
-        new Definitions(floor).tell();
+        Definitions definitions = new Definitions(floor);
+        definitions.tell();
         checks.before();
         new Revisions(floor).tell();
         new Receipts(floor).tell();
         for (int day = 0; day < PlantTime.WORKDAYS; day++) {
             work(day);
         }
+        definitions.tellWhatScansGoBy();
     }
 
     private void work(int day) {

@@ -7,6 +7,7 @@ import dev.sunthread.demo.told.Table;
 import dev.sunthread.demo.told.Teller;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -66,6 +67,30 @@ public final class Definitions {
             PACK-1   | 60 | -           | Packing
             STORE-1  | 60 | -           | Store and incoming
             """;
+
+    private static final String TAKES = """
+            BOND-1   | V1    | TIM-5
+            BOND-1   | V2    | TIM-5
+            BOND-2   | V1    | TIM-5
+            BOND-2   | V2    | TIM-5
+            SOLDER-1 | WIRE  | SW-60
+            SOLDER-1 | FLUX  | FLX-2
+            SOLDER-2 | WIRE  | SW-60
+            SOLDER-2 | FLUX  | FLX-2
+            COAT-1   | POT   | CC-8
+            OPTIC-1  | UV    | UVA-7
+            SEAL-1   | GUN-A | SIL-9
+            SEAL-1   | GUN-B | SIL-9
+            MIRROR-1 | MIX   | EPX-1
+            GLASS-1  | GUN   | SIL-9
+            FRAME-1  | WIRE  | WLD-2
+            """;
+
+    private static final Map<String, String> SERIALS =
+            Map.of("RCV-100", "RC-#####", "WAL-200", "RW-####", "MOD-300", "MD-####", "PAN-400", "PN-###");
+
+    /** The Monday after the last working week, when the last run is over. */
+    private static final int AFTERWARDS = PlantTime.WORKDAYS;
 
     private static final String EQUIPMENT = """
             OVEN-1 | OVEN   | Batch oven 1
@@ -141,6 +166,31 @@ public final class Definitions {
                 "route",
                 Stream.of("RCV-100", "WAL-200", "MOD-300", "PAN-400").map(Definitions::route));
         tellAll(16, "soft-rules", Stream.of(Bodies.of("revision", "A", "rules", SOFT_RULES)));
+    }
+
+    /**
+     * Releases, once the last working day is over, what scanning at stations goes by: what serials look like, and which
+     * items each position takes.
+     */
+    public void tellWhatScansGoBy() {
+        int minute = 0;
+        for (List<String> row : Table.rows(ITEMS)) {
+            if (SERIALS.containsKey(row.get(0))) {
+                ObjectNode item = item(row).put("revision", "B").put("serialPattern", SERIALS.get(row.get(0)));
+                engineer.tell(PlantTime.at(AFTERWARDS, "07:%02d".formatted(minute++)), "item", item);
+            }
+        }
+        for (List<String> row : Table.rows(STATIONS)) {
+            List<ObjectNode> takes = Table.rows(TAKES).stream()
+                    .filter(one -> one.get(0).equals(row.get(0)))
+                    .map(one -> Bodies.of("position", one.get(1), "items", Table.members(one.get(2))))
+                    .toList();
+            if (!takes.isEmpty()) {
+                ObjectNode station = station(row).put("revision", "B");
+                station.set("takes", Bodies.of("takes", takes).get("takes"));
+                engineer.tell(PlantTime.at(AFTERWARDS, "08:%02d".formatted(minute++)), "station", station);
+            }
+        }
     }
 
     private void tellAll(int hour, String kind, Stream<ObjectNode> bodies) {

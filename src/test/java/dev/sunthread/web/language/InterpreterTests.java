@@ -19,7 +19,7 @@ class InterpreterTests {
 
     static ResourceBundleMessageSource messages() {
         ResourceBundleMessageSource messages = new ResourceBundleMessageSource();
-        messages.setBasenames("messages/sentences", "messages/rules", "messages/refusals");
+        messages.setBasenames("messages/sentences", "messages/rules", "messages/refusals", "messages/common");
         messages.setDefaultEncoding("UTF-8");
         messages.setFallbackToSystemLocale(false);
         return messages;

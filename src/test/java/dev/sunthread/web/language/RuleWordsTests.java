@@ -135,7 +135,7 @@ class RuleWordsTests {
                 new FieldProblem("body.item", "names item \"X\", which is not released", "Some remedy"),
                 new FieldProblem("body.lot", "is missing", "Some remedy")));
         assertThat(words.why(unreadable).wrong())
-                .isEqualTo("body.item: nennt Artikel „X“, der nicht freigegeben ist; body.lot: fehlt.");
+                .isEqualTo("Artikel: nennt Artikel „X“, der nicht freigegeben ist; Los: fehlt.");
     }
 
     @Test
