@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.springframework.dao.DataAccessResourceFailureException;
 import org.springframework.dao.NonTransientDataAccessException;
 import org.springframework.stereotype.Component;
 
@@ -33,9 +34,7 @@ class LineTaker {
     }
 
     /** Takes lines in their order; a line that says nothing to record, as the first and last do, has no outcome. */
-    List<LineOutcome> take(List<RawLine> batch, Sender sender) {
-        List<ReadLine> lines =
-                batch.stream().map(line -> ReadLine.of(line, sender)).toList();
+    List<LineOutcome> take(List<ReadLine> lines, Sender sender) {
         Map<String, byte[]> recorded = recorded(lines);
         return lines.stream()
                 .map(line -> take(line, recorded, sender))
@@ -73,6 +72,9 @@ class LineTaker {
             return keeper.keep(raw, sender, e.problems());
         } catch (Refused e) {
             return keeper.keep(raw, sender, List.of(new FieldProblem("line", e.reason(), e.remedy())));
+        } catch (DataAccessResourceFailureException e) {
+            // the line is as good as any: it is not kept as bad because the database has no room for it
+            throw e;
         } catch (NonTransientDataAccessException e) {
             return keeper.keep(raw, sender, List.of(notStored(e)));
         }
@@ -81,7 +83,7 @@ class LineTaker {
     private static FieldProblem notStored(NonTransientDataAccessException e) {
         return new FieldProblem(
                 "line",
-                "can be read but is not stored: " + e.getMostSpecificCause().getMessage(),
+                "can be read but is not stored: " + StoreFault.words(e),
                 "Show it to whoever looks after Sunthread");
     }
 

@@ -8,6 +8,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.function.LongConsumer;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.dao.DataAccessResourceFailureException;
 import org.springframework.dao.NonTransientDataAccessException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.PlatformTransactionManager;
@@ -20,6 +23,7 @@ import org.springframework.transaction.support.TransactionTemplate;
 @Service
 public class Restores {
 
+    private static final Logger LOG = LoggerFactory.getLogger(Restores.class);
     private static final int AT_ONCE = 200;
 
     private final Door door;
@@ -47,6 +51,9 @@ public class Restores {
     private long committed(InputStream journal, LongConsumer progress) throws IOException {
         try {
             return transaction.execute(status -> restore(journal, progress));
+        } catch (DataAccessResourceFailureException e) {
+            LOG.warn("A restore stops", e);
+            throw StoreFault.noRoom(e);
         } catch (UncheckedIOException e) {
             throw e.getCause();
         }
@@ -75,8 +82,10 @@ public class Restores {
             restoration.record(entry.envelope());
         } catch (Refused e) {
             throw entry.refused(e.reason());
+        } catch (DataAccessResourceFailureException e) {
+            throw e;
         } catch (NonTransientDataAccessException e) {
-            throw entry.refused("is not stored: " + e.getMostSpecificCause().getMessage());
+            throw entry.refused("is not stored: " + StoreFault.words(e));
         }
     }
 

@@ -36,7 +36,7 @@ final class WholeExport {
 
     private final LineSplitter lines;
     private final MessageDigest digest = RawLine.sha256Digest();
-    private int line = 1;
+    private int line;
     private long entries;
 
     /** @throws Refused if the first line is not that of a journal */
@@ -72,8 +72,18 @@ final class WholeExport {
         return new Refused("Line " + line + ": " + reason, REMEDY);
     }
 
+    private @Nullable RawLine nextRaw() throws IOException {
+        try {
+            return lines.next();
+        } catch (CutFile e) {
+            throw new Refused(
+                    "The packed file is cut or damaged behind line " + line,
+                    "Copy or pack the export again; nothing was restored");
+        }
+    }
+
     private JournalLine readNext() throws IOException {
-        RawLine raw = lines.next();
+        RawLine raw = nextRaw();
         if (raw == null) {
             throw new Refused("The journal has no last line: it is cut", REMEDY);
         }
@@ -106,7 +116,7 @@ final class WholeExport {
     }
 
     private void nothingFollows() throws IOException {
-        for (RawLine raw = lines.next(); raw != null; raw = lines.next()) {
+        for (RawLine raw = nextRaw(); raw != null; raw = nextRaw()) {
             if (!raw.isBlank()) {
                 line = raw.number();
                 throw refused("stands behind the last line");
