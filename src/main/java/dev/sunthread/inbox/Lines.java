@@ -76,7 +76,8 @@ public class Lines {
     /** Open lines of a file that were kept by an earlier cut-off, behind the first so many, the newest first, at most so many. */
     public List<OpenLine> ofFile(String file, long keptBy, long cutoff, long offset, int most) {
         return read(
-                OPEN + " AND l.file = :file AND l.entry IN (SELECT p.entry FROM ledger.position p WHERE p.position <= :by)"
+                OPEN
+                        + " AND l.file = :file AND l.entry IN (SELECT p.entry FROM ledger.position p WHERE p.position <= :by)"
                         + " ORDER BY l.entry DESC LIMIT :most OFFSET :offset",
                 Map.of("cutoff", cutoff, "file", file, "by", keptBy, "most", most, "offset", offset));
     }

@@ -25,8 +25,7 @@ final class StoreFault {
     static Refused noRoom(DataAccessException fault) {
         SQLException said = said(fault);
         return said != null && DISK_FULL.equals(said.getSQLState())
-                ? new Refused(
-                        "The disk of the database is full", "Make room on it, then send the file again whole")
+                ? new Refused("The disk of the database is full", "Make room on it, then send the file again whole")
                 : new Refused(
                         "The database could not be reached, or had no room to go on",
                         "See that it runs and has room, then send the file again whole");

@@ -37,7 +37,9 @@ class ImportStopTests {
         assertThat(stop.line()).isEqualTo(201);
         assertThat(stop.reason()).isEqualTo("None of the last 100 lines up to line 201 can be read");
         assertThat(stop.canGoOn()).isTrue();
-        assertThat(summary).extracting(ImportSummary::accepted, ImportSummary::keptInInbox).containsExactly(2L, 199L);
+        assertThat(summary)
+                .extracting(ImportSummary::accepted, ImportSummary::keptInInbox)
+                .containsExactly(2L, 199L);
     }
 
     @Test
@@ -70,14 +72,17 @@ class ImportStopTests {
     void saysNothingInTheWordsOfTheProgram() throws IOException {
         List<String> lines = new ArrayList<>(StrangeLines.byWhatIsStrange(item(1).replace("glue 1", "to be seen"))
                 .values());
-        lines.addAll(List.of("", "\"", "{\"a\":1,\"a\":2}", "{} x", "tru", "[", "{\"id\":nan}", "\\u00", "{\"a\":1e5000}"));
+        lines.addAll(
+                List.of("", "\"", "{\"a\":1,\"a\":2}", "{} x", "tru", "[", "{\"id\":nan}", "\\u00", "{\"a\":1e5000}"));
         List<LineOutcome> outcomes = new ArrayList<>();
         run(String.join("\n" + item(9) + "\n", lines), true, outcomes);
         List<String> said = outcomes.stream()
                 .flatMap(line -> line.problems().stream())
                 .flatMap(problem -> Stream.of(problem.reason(), problem.remedy()))
                 .toList();
-        assertThat(said).hasSizeGreaterThan(30).noneMatch(words -> OF_THE_PROGRAM.matcher(words).find());
+        assertThat(said)
+                .hasSizeGreaterThan(30)
+                .noneMatch(words -> OF_THE_PROGRAM.matcher(words).find());
     }
 
     private ImportSummary run(String file, boolean goesOn, List<LineOutcome> outcomes) throws IOException {
@@ -95,7 +100,6 @@ class ImportStopTests {
     private static String item(int number) {
         return """
                 {"id":"i-%1$d","kind":"item","version":1,"occurredAt":"2026-03-01T00:00:00Z","actor":"a","source":"s",\
-                "body":{"item":"ADH-%1$d","revision":"A","name":"glue %1$d","tracking":"lot","unitOfMeasure":"g"}}"""
-                .formatted(number);
+                "body":{"item":"ADH-%1$d","revision":"A","name":"glue %1$d","tracking":"lot","unitOfMeasure":"g"}}""".formatted(number);
     }
 }

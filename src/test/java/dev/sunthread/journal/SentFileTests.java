@@ -51,7 +51,9 @@ class SentFileTests {
         ByteArrayOutputStream members = new ByteArrayOutputStream();
         members.writeBytes(packed("one\n"));
         members.writeBytes(packed("two\n"));
-        assertThat(SentFile.text(slow(members.toByteArray())).readAllBytes()).asString().isEqualTo("one\ntwo\n");
+        assertThat(SentFile.text(slow(members.toByteArray())).readAllBytes())
+                .asString()
+                .isEqualTo("one\ntwo\n");
     }
 
     @Test

@@ -1,6 +1,7 @@
 package dev.sunthread.access.signin;
 
 import dev.sunthread.access.machine.Tokens;
+import jakarta.servlet.DispatcherType;
 import org.springframework.beans.factory.annotation.Qualifier;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnWebApplication;
 import org.springframework.context.annotation.Bean;
@@ -63,7 +64,10 @@ class SecurityConfiguration {
         return common(http)
                 .securityContext(context -> context.securityContextRepository(sessions))
                 .csrf(forms -> forms.ignoringRequestMatchers(CONTACT))
-                .authorizeHttpRequests(requests -> requests.requestMatchers(STATIC)
+                .authorizeHttpRequests(requests -> requests.dispatcherTypeMatchers(DispatcherType.ERROR)
+                        // what went wrong is told to whoever asked, and is no page to come back to
+                        .permitAll()
+                        .requestMatchers(STATIC)
                         .permitAll()
                         .requestMatchers(SIGNING_IN)
                         .permitAll()

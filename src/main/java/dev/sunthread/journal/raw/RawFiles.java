@@ -60,10 +60,7 @@ public class RawFiles {
             return new RawReport(sender.file(), runs, e.reason(), e.remedy());
         } catch (JacksonException e) {
             return new RawReport(
-                    sender.file(),
-                    runs,
-                    "The file is no JSON: " + JsonFault.words(e),
-                    "Give an array of runs, or CSV");
+                    sender.file(), runs, "The file is no JSON: " + JsonFault.words(e), "Give an array of runs, or CSV");
         }
     }
 

@@ -57,18 +57,22 @@ class JournalController {
 
     @Operation(
             summary = "Take a journal in",
-            description = "Any size, packed with gzip or not; each line is reported once it is committed, the last line of"
-                    + " the answer counts them. Lines that can't be read or identified are kept in the inbox. What plainly"
-                    + " is no text is refused with status 415. Behind 100 lines in a row that can't be read, or where a"
-                    + " packed file is cut, it stops: the last line says so in \"stopped\", with status 422 while nothing of"
-                    + " the answer was sent; goOn=true goes on behind lines that can't be read.")
+            description =
+                    "Any size, packed with gzip or not; each line is reported once it is committed, the last line of"
+                            + " the answer counts them. Lines that can't be read or identified are kept in the inbox. What plainly"
+                            + " is no text is refused with status 415. Behind 100 lines in a row that can't be read, or where a"
+                            + " packed file is cut, it stops: the last line says so in \"stopped\", with status 422 while nothing of"
+                            + " the answer was sent; goOn=true goes on behind lines that can't be read.")
     @ApiResponse(responseCode = "200", content = @Content(mediaType = NDJSON, examples = @ExampleObject("""
                                             {"line":1,"outcome":"ACCEPTED","id":"b-1","findings":[],"problems":[]}
                                             {"accepted":1,"acceptedWithFinding":0,"knownBefore":0,"keptInInbox":0}
                                             """)))
     @Needs(Right.IMPORT)
     @PostMapping(path = "/import", consumes = MediaType.ALL_VALUE)
-    void takeIn(InputStream journal, HttpServletResponse response, @RequestParam(defaultValue = "unnamed") String file,
+    void takeIn(
+            InputStream journal,
+            HttpServletResponse response,
+            @RequestParam(defaultValue = "unnamed") String file,
             @RequestParam(defaultValue = "false") boolean goOn)
             throws IOException {
         InputStream text = SentFile.text(journal);

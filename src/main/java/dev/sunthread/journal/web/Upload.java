@@ -14,7 +14,6 @@ record Upload(@Nullable MultipartFile file, @Nullable Boolean goOn) {
         return Boolean.TRUE.equals(goOn);
     }
 
-
     boolean isEmpty() {
         return file == null || file.isEmpty();
     }

@@ -11,7 +11,13 @@ import org.jspecify.annotations.Nullable;
 
 /** What became of an uploaded journal: the counts, and the first lines that were not plainly accepted, flattened. */
 public record UploadReport(
-        String file, long accepted, long acceptedWithFinding, long knownBefore, long keptInInbox, List<Row> rows, @Nullable ImportStop stopped)
+        String file,
+        long accepted,
+        long acceptedWithFinding,
+        long knownBefore,
+        long keptInInbox,
+        List<Row> rows,
+        @Nullable ImportStop stopped)
         implements Serializable {
 
     static final int MOST = 500;

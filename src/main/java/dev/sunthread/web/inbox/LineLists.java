@@ -37,9 +37,7 @@ class LineLists {
     }
 
     private List<OpenLine> chosen(@Nullable String file, long cutoff, long offset, int most) {
-        return file == null
-                ? lines.open(cutoff, offset, most)
-                : lines.ofFile(file, cutoff, cutoff, offset, most);
+        return file == null ? lines.open(cutoff, offset, most) : lines.ofFile(file, cutoff, cutoff, offset, most);
     }
 
     private List<OpenLine> touching(String answer, long cutoff) {

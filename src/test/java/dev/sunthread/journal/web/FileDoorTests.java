@@ -72,7 +72,9 @@ class FileDoorTests {
     void refusesAPictureOnThePage() throws Exception {
         page("/journal", PICTURE).andExpect(content().string(containsString("The file is a picture")));
         page("/journal/restore", PICTURE).andExpect(content().string(containsString("The file is a picture")));
-        pages.perform(multipart("/journal/raw").file(new MockMultipartFile("files", "a.csv", null, PICTURE)).param("kind", "test-run"))
+        pages.perform(multipart("/journal/raw")
+                        .file(new MockMultipartFile("files", "a.csv", null, PICTURE))
+                        .param("kind", "test-run"))
                 .andExpect(content().string(containsString("The file is a picture")));
         assertThat(lines.count(sealer.seal())).isZero();
     }
@@ -106,7 +108,8 @@ class FileDoorTests {
     void saysOnThePageThatAPackedFileIsCut() throws Exception {
         byte[] packed = packed(BIRTH + " ".repeat(10) + HexFormat.of().formatHex(new byte[200]) + "\n");
         page("/journal", Arrays.copyOf(packed, packed.length - 12))
-                .andExpect(content().string(containsString("The packed file is cut or damaged: line 1 is the last whole one")))
+                .andExpect(content()
+                        .string(containsString("The packed file is cut or damaged: line 1 is the last whole one")))
                 .andExpect(content().string(containsString("<strong>1</strong> accepted<")));
         page("/journal/restore", Arrays.copyOf(packed, 4))
                 .andExpect(content().string(containsString("The packed file is cut or damaged")));
@@ -125,7 +128,9 @@ class FileDoorTests {
         assertThat(lines.count(sealer.seal())).isEqualTo(101);
         settle(seen, "sent by mistake").andExpect(status().is3xxRedirection());
         assertThat(lines.count(sealer.seal())).isEqualTo(1);
-        assertThat(jdbc.sql("SELECT count(*) FROM inbox.line_settlement WHERE why = 'sent by mistake'").query(Long.class).single())
+        assertThat(jdbc.sql("SELECT count(*) FROM inbox.line_settlement WHERE why = 'sent by mistake'")
+                        .query(Long.class)
+                        .single())
                 .isEqualTo(100);
     }
 
