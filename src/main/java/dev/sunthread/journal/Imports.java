@@ -10,10 +10,11 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
-import org.springframework.dao.DataAccessResourceFailureException;
+import org.springframework.dao.DataAccessException;
 import org.springframework.dao.TransientDataAccessException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.PlatformTransactionManager;
+import org.springframework.transaction.TransactionException;
 import org.springframework.transaction.UnexpectedRollbackException;
 import org.springframework.transaction.support.TransactionTemplate;
 
@@ -57,7 +58,10 @@ public class Imports {
                 }
                 taken = lines.last();
             }
-        } catch (DataAccessResourceFailureException e) {
+        } catch (DataAccessException | TransactionException e) {
+            if (!StoreFault.isNoRoom(e)) {
+                throw e;
+            }
             LOG.warn("An import stops behind line {}", taken, e);
             return counting.summary(ImportStop.of(taken, StoreFault.noRoom(e)));
         }

@@ -15,7 +15,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import org.springframework.dao.DataAccessResourceFailureException;
 import org.springframework.dao.NonTransientDataAccessException;
 import org.springframework.stereotype.Component;
 
@@ -72,10 +71,11 @@ class LineTaker {
             return keeper.keep(raw, sender, e.problems());
         } catch (Refused e) {
             return keeper.keep(raw, sender, List.of(new FieldProblem("line", e.reason(), e.remedy())));
-        } catch (DataAccessResourceFailureException e) {
-            // the line is as good as any: it is not kept as bad because the database has no room for it
-            throw e;
         } catch (NonTransientDataAccessException e) {
+            if (StoreFault.isNoRoom(e)) {
+                // the line is as good as any: it is not kept as bad because the database has no room for it
+                throw e;
+            }
             return keeper.keep(raw, sender, List.of(notStored(e)));
         }
     }

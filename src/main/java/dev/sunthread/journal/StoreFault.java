@@ -2,13 +2,22 @@ package dev.sunthread.journal;
 
 import dev.sunthread.kernel.Refused;
 import java.sql.SQLException;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.springframework.dao.DataAccessException;
+import org.springframework.dao.DataAccessResourceFailureException;
+import org.springframework.transaction.CannotCreateTransactionException;
 
 /** Why the database did not store something, in words for whoever sent it. */
 final class StoreFault {
 
     private static final String DISK_FULL = "53100";
+
+    /** Classes of SQLSTATE (PostgreSQL's Appendix A): connection, resources, the server going down, its system. */
+    private static final Set<String> NO_ROOM = Set.of("08", "53", "57", "58");
+
+    /** A statement that was ended because it took too long, or by an administrator. */
+    private static final String CANCELED = "57014";
 
     private StoreFault() {}
 
@@ -22,7 +31,18 @@ final class StoreFault {
     }
 
     /** Whether not what was sent is at fault, but that the database has no room, or is not there. */
-    static Refused noRoom(DataAccessException fault) {
+    static boolean isNoRoom(RuntimeException fault) {
+        SQLException said = said(fault);
+        String state = said == null ? null : said.getSQLState();
+        return fault instanceof DataAccessResourceFailureException
+                || fault instanceof CannotCreateTransactionException
+                || state != null
+                        && state.length() == 5
+                        && NO_ROOM.contains(state.substring(0, 2))
+                        && !state.equals(CANCELED);
+    }
+
+    static Refused noRoom(RuntimeException fault) {
         SQLException said = said(fault);
         return said != null && DISK_FULL.equals(said.getSQLState())
                 ? new Refused("The disk of the database is full", "Make room on it, then send the file again whole")

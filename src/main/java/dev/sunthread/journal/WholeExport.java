@@ -7,6 +7,7 @@ import dev.sunthread.kernel.Refused;
 import dev.sunthread.ledger.Envelope;
 import dev.sunthread.ledger.Recorded;
 import dev.sunthread.ledger.Restoration;
+import dev.sunthread.ledger.body.Unreadable;
 import java.io.IOException;
 import java.io.InputStream;
 import java.security.MessageDigest;
@@ -18,6 +19,9 @@ import org.jspecify.annotations.Nullable;
  * exported. What it gives before it came to the end is not proven yet.
  */
 final class WholeExport {
+
+    private static final String OTHER_VERSION =
+            "Restore it with the version that wrote it, or a newer one; nothing was restored";
 
     private static final String REMEDY = "Take a whole, unchanged export; nothing was restored";
 
@@ -32,10 +36,18 @@ final class WholeExport {
         Refused refused(String reason) {
             return WholeExport.refused(line, reason);
         }
+
+        /** Says what is wrong with it; its hash fits, so that what can't be read is as it was exported. */
+        Refused refused(Refused e) {
+            return e instanceof Unreadable
+                    ? new Refused("Line " + line + ": " + e.reason(), OTHER_VERSION)
+                    : refused(e.reason());
+        }
     }
 
     private final LineSplitter lines;
     private final MessageDigest digest = RawLine.sha256Digest();
+    private final TreeHead head = new TreeHead();
     private int line;
     private long entries;
 
@@ -60,6 +72,7 @@ final class WholeExport {
             throw refused("is no exported entry");
         }
         positionIsTheNext(said.position());
+        head.add(said.envelope().hash());
         return new Entry(line, said.envelope(), said.recorded());
     }
 
@@ -96,8 +109,16 @@ final class WholeExport {
             }
             return read;
         } catch (Refused e) {
-            throw refused(e.reason());
+            throw isOfANewerProgram(e)
+                    ? new Refused("Line " + line + ": " + e.reason(), OTHER_VERSION)
+                    : refused(e.reason());
         }
+    }
+
+    private static boolean isOfANewerProgram(Refused e) {
+        return e instanceof Unreadable unreadable
+                && unreadable.problems().stream()
+                        .anyMatch(problem -> problem.reason().contains("a newer program"));
     }
 
     private void positionIsTheNext(long position) {
@@ -112,6 +133,9 @@ final class WholeExport {
         }
         if (!end.digest().equals(HexFormat.of().formatHex(digest.digest()))) {
             throw refused("its hash does not fit the lines before it: one of them was changed");
+        }
+        if (end.head() != null && !end.head().equals(head.hex())) {
+            throw refused("its head is not that of the entries before it: they stand in another order, or are others");
         }
     }
 

@@ -1,8 +1,8 @@
 package dev.sunthread.access.people;
 
 import dev.sunthread.access.AccessProperties;
-import org.jspecify.annotations.Nullable;
 import java.util.concurrent.Semaphore;
+import org.jspecify.annotations.Nullable;
 import org.springframework.security.crypto.argon2.Argon2PasswordEncoder;
 import org.springframework.stereotype.Component;
 

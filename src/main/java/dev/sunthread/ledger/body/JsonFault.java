@@ -1,5 +1,7 @@
 package dev.sunthread.ledger.body;
 
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.TokenStreamLocation;
 import tools.jackson.core.exc.StreamConstraintsException;
@@ -7,6 +9,9 @@ import tools.jackson.core.exc.UnexpectedEndOfInputException;
 
 /** Why a text is no JSON, in words for whoever wrote it: what the reader's own message says names parts of the program. */
 public final class JsonFault {
+
+    /** The words by which the reader of JSON says it. */
+    private static final Pattern TWICE = Pattern.compile("Duplicate [^\"]*\"(.*)\"", Pattern.DOTALL);
 
     private JsonFault() {}
 
@@ -19,8 +24,9 @@ public final class JsonFault {
             return "it is nested too deeply, or a name, text or number in it is too long";
         }
         String said = String.valueOf(fault.getOriginalMessage());
-        if (said.startsWith("Duplicate")) {
-            return "a field stands in it twice";
+        Matcher twice = TWICE.matcher(said);
+        if (twice.lookingAt()) {
+            return "field \"" + twice.group(1) + "\" stands in it twice";
         }
         if (said.startsWith("Trailing token")) {
             return "something follows behind its end";

@@ -55,8 +55,7 @@ final class SlowBodies extends ValveBase {
     private void waitFor(Request request, Response response) throws IOException, ServletException {
         String address = request.getRemoteAddr();
         InputBuffer input = request.getCoyoteRequest().getInputBuffer();
-        PacedBody body =
-                new PacedBody(input, request.getContentLengthLong(), limits, clock, () -> leave(address));
+        PacedBody body = new PacedBody(input, request.getContentLengthLong(), limits, clock, () -> leave(address));
         request.getCoyoteRequest().setInputBuffer(body);
         try {
             getNext().invoke(request, response);

@@ -52,9 +52,9 @@ class SlowBodiesTests {
             send(SLOW);
         }
         assertThat(new Visitor(port).open("/sign-in").statusCode()).isEqualTo(200);
-        assertThat(new Visitor(port).open("/unit?item=RCV&serial=R1").statusCode()).isEqualTo(302);
-        assertThat(open.stream().filter(SlowBodiesTests::isWaitedFor).count())
-                .isEqualTo(limits.bodiesByAddress());
+        assertThat(new Visitor(port).open("/unit?item=RCV&serial=R1").statusCode())
+                .isEqualTo(302);
+        assertThat(open.stream().filter(SlowBodiesTests::isWaitedFor).count()).isEqualTo(limits.bodiesByAddress());
     }
 
     @Test
@@ -67,14 +67,16 @@ class SlowBodiesTests {
         Visitor visitor = new Visitor(port);
         int status = 503;
         for (int tries = 0; status == 503 && tries < 1000; tries++) {
-            status = visitor.sendBare("/sign-in", Map.of("name", "a", "secret", "b")).statusCode();
+            status = visitor.sendBare("/sign-in", Map.of("name", "a", "secret", "b"))
+                    .statusCode();
         }
         assertThat(status).isNotEqualTo(503);
     }
 
     @Test
     void aForeignHostStandsInNoAnswer() throws Exception {
-        for (String address : List.of("/", "/findings", "/sign-in", "/sign-in?to=/findings", "/badge", "/no-such-page")) {
+        for (String address :
+                List.of("/", "/findings", "/sign-in", "/sign-in?to=/findings", "/badge", "/no-such-page")) {
             assertThat(whole("GET " + address + " HTTP/1.1\r\nHost: evil.example\r\nConnection: close\r\n\r\n"))
                     .startsWith("HTTP/1.1 ")
                     .doesNotContain("evil.example");
