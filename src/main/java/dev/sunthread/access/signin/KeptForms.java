@@ -65,24 +65,23 @@ public class KeptForms {
 
     /** What was typed on the page that is being shown to who is signed in; given once. */
     public @Nullable KeptForm here() {
-        HttpServletRequest request =
-                RequestContextHolder.getRequestAttributes() instanceof ServletRequestAttributes asked
-                        ? asked.getRequest()
-                        : null;
-        HttpSession session = request == null ? null : request.getSession(false);
         String mark = callers.mark();
-        if (session == null || mark == null || !(session.getAttribute(KEPT) instanceof KeptForm kept)) {
+        return mark == null || !(RequestContextHolder.getRequestAttributes() instanceof ServletRequestAttributes asked)
+                ? null
+                : here(asked.getRequest(), mark);
+    }
+
+    private static @Nullable KeptForm here(HttpServletRequest request, String mark) {
+        HttpSession session = request.getSession(false);
+        if (session == null || !(session.getAttribute(KEPT) instanceof KeptForm kept)) {
             return null;
         }
-        if (kept.mark() != null && !kept.mark().equals(mark)) {
-            session.removeAttribute(KEPT);
-            return null;
-        }
-        if (!kept.page().equals(address(request))) {
+        boolean isSomebodyElses = kept.mark() != null && !kept.mark().equals(mark);
+        if (!isSomebodyElses && !kept.page().equals(address(request))) {
             return null;
         }
         session.removeAttribute(KEPT);
-        return kept;
+        return isSomebodyElses ? null : kept;
     }
 
     private static String address(HttpServletRequest request) {
