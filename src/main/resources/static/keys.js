@@ -59,3 +59,24 @@
     button.addEventListener("click", () => window.print());
   }
 })();
+
+// What scrolls sideways is reached by keys too, unless something in it is reached already.
+(() => {
+  const parts = document.querySelectorAll(".scroll, pre");
+  const reaches = "a[href], button, input, select, textarea, summary, [tabindex]";
+  const look = () => {
+    for (const part of parts) {
+      const scrolls = part.scrollWidth > part.clientWidth;
+      if (scrolls && !part.hasAttribute("tabindex") && !part.querySelector(reaches)) {
+        part.tabIndex = 0;
+        part.dataset.scrolls = "";
+      } else if (!scrolls && "scrolls" in part.dataset) {
+        part.removeAttribute("tabindex");
+        delete part.dataset.scrolls;
+      }
+    }
+  };
+  look();
+  window.addEventListener("resize", look);
+  document.addEventListener("toggle", look, true);
+})();

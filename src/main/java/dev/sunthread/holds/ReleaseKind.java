@@ -2,6 +2,7 @@ package dev.sunthread.holds;
 
 import dev.sunthread.access.Needs;
 import dev.sunthread.access.Right;
+import dev.sunthread.ledger.Decisions;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Kind;
 import dev.sunthread.ledger.body.Field;
@@ -26,9 +27,11 @@ class ReleaseKind implements Kind<ReleaseKind.Body> {
             String why) {}
 
     private final Holds holds;
+    private final Decisions decisions;
     private final JdbcClient jdbc;
 
-    ReleaseKind(Holds holds, JdbcClient jdbc) {
+    ReleaseKind(Holds holds, Decisions decisions, JdbcClient jdbc) {
+        this.decisions = decisions;
         this.holds = holds;
         this.jdbc = jdbc;
     }
@@ -50,6 +53,7 @@ class ReleaseKind implements Kind<ReleaseKind.Body> {
 
     @Override
     public void record(Fact<Body> fact) {
+        holdIsReleasedOnce(fact);
         int released = jdbc.sql("""
                         INSERT INTO holds.release (entry, hold_entry, hold_ordinal, why)
                         SELECT ?, h.entry, h.ordinal, ?
@@ -69,5 +73,20 @@ class ReleaseKind implements Kind<ReleaseKind.Body> {
                             + fact.body().hold(),
                     "Give the id and number that the hold shows");
         }
+    }
+
+    private void holdIsReleasedOnce(Fact<Body> fact) {
+        Body body = fact.body();
+        decisions
+                .before(
+                        fact,
+                        "holds.release",
+                        "d.hold_entry = (SELECT number FROM ledger.entry WHERE id = ?) AND d.hold_ordinal = ?",
+                        body.entry(),
+                        body.hold())
+                .ifPresent(first -> fact.breaks(
+                        "hold-is-released-once",
+                        "Hold " + body.hold() + " of " + body.entry() + " was released before " + first,
+                        "Look at the holds that are left; place a new one if it was released by mistake"));
     }
 }

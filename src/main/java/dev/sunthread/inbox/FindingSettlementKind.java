@@ -2,6 +2,7 @@ package dev.sunthread.inbox;
 
 import dev.sunthread.access.Needs;
 import dev.sunthread.access.Right;
+import dev.sunthread.ledger.Decisions;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Kind;
 import dev.sunthread.ledger.body.Field;
@@ -25,9 +26,11 @@ class FindingSettlementKind implements Kind<FindingSettlementKind.Body> {
             @Field(value = "What was found out and done", text = TextForm.NOTE)
             String why) {}
 
+    private final Decisions decisions;
     private final JdbcClient jdbc;
 
-    FindingSettlementKind(JdbcClient jdbc) {
+    FindingSettlementKind(Decisions decisions, JdbcClient jdbc) {
+        this.decisions = decisions;
         this.jdbc = jdbc;
     }
 
@@ -48,6 +51,7 @@ class FindingSettlementKind implements Kind<FindingSettlementKind.Body> {
 
     @Override
     public void record(Fact<Body> fact) {
+        findingIsSettledOnce(fact);
         int settled = jdbc.sql("""
                         INSERT INTO inbox.finding_settlement (entry, finding_entry, finding_ordinal, why)
                         SELECT ?, f.entry, f.ordinal, ?
@@ -66,5 +70,20 @@ class FindingSettlementKind implements Kind<FindingSettlementKind.Body> {
                             + fact.body().finding(),
                     "Give the id and number that the findings page shows");
         }
+    }
+
+    private void findingIsSettledOnce(Fact<Body> fact) {
+        Body body = fact.body();
+        decisions
+                .before(
+                        fact,
+                        "inbox.finding_settlement",
+                        "d.finding_entry = (SELECT number FROM ledger.entry WHERE id = ?) AND d.finding_ordinal = ?",
+                        body.entry(),
+                        body.finding())
+                .ifPresent(first -> fact.breaks(
+                        "finding-is-settled-once",
+                        "Finding " + body.finding() + " of " + body.entry() + " was settled before " + first,
+                        "Read what was found out; if it is wrong, void that settlement first"));
     }
 }

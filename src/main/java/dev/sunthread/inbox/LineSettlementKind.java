@@ -2,6 +2,7 @@ package dev.sunthread.inbox;
 
 import dev.sunthread.access.Needs;
 import dev.sunthread.access.Right;
+import dev.sunthread.ledger.Decisions;
 import dev.sunthread.ledger.Entries;
 import dev.sunthread.ledger.Fact;
 import dev.sunthread.ledger.Kind;
@@ -29,9 +30,11 @@ class LineSettlementKind implements Kind<LineSettlementKind.Body> {
             String why) {}
 
     private final Entries entries;
+    private final Decisions decisions;
     private final JdbcClient jdbc;
 
-    LineSettlementKind(Entries entries, JdbcClient jdbc) {
+    LineSettlementKind(Entries entries, Decisions decisions, JdbcClient jdbc) {
+        this.decisions = decisions;
         this.entries = entries;
         this.jdbc = jdbc;
     }
@@ -59,10 +62,20 @@ class LineSettlementKind implements Kind<LineSettlementKind.Body> {
                         "body.line",
                         "\"" + fact.body().line() + "\" keeps no line",
                         "Give the id of an envelope of kind kept-line"));
+        lineIsSettledOnce(fact, line);
         jdbc.sql("INSERT INTO inbox.line_settlement (entry, line, resubmitted_as, why) VALUES (?, ?, ?, ?)")
                 .params(fact.entry(), line.number())
                 .param(fact.body().resubmittedAs())
                 .param(fact.body().why())
                 .update();
+    }
+
+    private void lineIsSettledOnce(Fact<Body> fact, NamedEntry line) {
+        decisions
+                .before(fact, "inbox.line_settlement", "d.line = ?", line.number())
+                .ifPresent(first -> fact.breaks(
+                        "line-is-settled-once",
+                        "Line " + line.id() + " was settled before " + first,
+                        "Read what was said of it; if it is wrong, void that settlement first"));
     }
 }

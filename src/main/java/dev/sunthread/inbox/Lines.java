@@ -55,6 +55,33 @@ public class Lines {
                 Map.of("cutoff", cutoff, "most", most, "offset", offset));
     }
 
+    /** How many open lines are of a file. */
+    public long countOfFile(String file, long cutoff) {
+        return countOfFile("", file, cutoff);
+    }
+
+    /** How many open lines of a file name a unit, lot, position, container, carrier or run. */
+    public long countOfFileThatName(String file, long cutoff) {
+        return countOfFile(" AND EXISTS (SELECT FROM inbox.line_name n WHERE n.entry = l.entry)", file, cutoff);
+    }
+
+    private long countOfFile(String condition, String file, long cutoff) {
+        return jdbc.sql("SELECT count(*) " + OPEN + " AND l.file = :file" + condition)
+                .param("cutoff", cutoff)
+                .param("file", file)
+                .query(Long.class)
+                .single();
+    }
+
+    /** Open lines of a file that were kept by an earlier cut-off, behind the first so many, the newest first, at most so many. */
+    public List<OpenLine> ofFile(String file, long keptBy, long cutoff, long offset, int most) {
+        return read(
+                OPEN
+                        + " AND l.file = :file AND l.entry IN (SELECT p.entry FROM ledger.position p WHERE p.position <= :by)"
+                        + " ORDER BY l.entry DESC LIMIT :most OFFSET :offset",
+                Map.of("cutoff", cutoff, "file", file, "by", keptBy, "most", most, "offset", offset));
+    }
+
     /** Those of these entries that are open lines, the newest first. */
     public List<OpenLine> among(Collection<Long> entries, long cutoff) {
         return read(

@@ -8,7 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
-import java.util.zip.GZIPInputStream;
 import org.springframework.boot.ApplicationArguments;
 import org.springframework.boot.CommandLineRunner;
 import org.springframework.stereotype.Component;
@@ -19,6 +18,9 @@ public class Command implements CommandLineRunner {
 
     /** The words that make the program run a command instead of serving pages. */
     public static final Set<String> WORDS = Set.of("import", "export", "restore", "check", "rebuild");
+
+    /** The option by which an import goes on behind many lines in a row that can't be read. */
+    private static final String GO_ON = "go-on";
 
     private final Imports imports;
     private final Exports exports;
@@ -63,7 +65,7 @@ public class Command implements CommandLineRunner {
     private void takeIn(Path file) throws IOException {
         try (InputStream journal = open(file)) {
             ImportSummary summary =
-                    imports.run(journal, new Sender("import", file.getFileName().toString()), line -> {
+                    imports.run(journal, new Sender("import", file.getFileName().toString()), goesOn(), line -> {
                         if (line.outcome() != LineOutcome.Outcome.ACCEPTED
                                 && line.outcome() != LineOutcome.Outcome.KNOWN_BEFORE) {
                             System.out.println(line);
@@ -71,6 +73,10 @@ public class Command implements CommandLineRunner {
                     });
             System.out.println(summary);
         }
+    }
+
+    private boolean goesOn() {
+        return arguments.containsOption(GO_ON);
     }
 
     private void export(Path file) throws IOException {
@@ -87,7 +93,6 @@ public class Command implements CommandLineRunner {
     }
 
     static InputStream open(Path file) throws IOException {
-        InputStream bytes = Files.newInputStream(file);
-        return file.toString().endsWith(".gz") ? new GZIPInputStream(bytes) : bytes;
+        return SentFile.text(Files.newInputStream(file));
     }
 }

@@ -37,17 +37,19 @@ public class Exports {
         OutputStream digested = new DigestOutputStream(out, digest);
         Writer writer = new BufferedWriter(new OutputStreamWriter(digested, StandardCharsets.UTF_8));
         writer.write("{\"journal\":" + JournalLine.VERSION + "}\n");
+        TreeHead head = new TreeHead();
         long position = 0;
         while (position < last) {
             List<SealedEntry> page = entries.after(position, last, PAGE);
             for (SealedEntry entry : page) {
                 writer.write(line(entry));
+                head.add(entry.hash());
             }
             position = page.get(page.size() - 1).position();
         }
         writer.flush();
         writer.write("{\"end\":1,\"entries\":" + last + ",\"digest\":\""
-                + HexFormat.of().formatHex(digest.digest()) + "\"}\n");
+                + HexFormat.of().formatHex(digest.digest()) + "\",\"head\":\"" + head.hex() + "\"}\n");
         writer.flush();
         return last;
     }

@@ -20,8 +20,12 @@ sealed interface JournalLine {
     /** The first line. */
     record Start() implements JournalLine {}
 
-    /** The last line: how many entries stand before it, and the hash over all lines before it. */
-    record End(long entries, String digest) implements JournalLine {}
+    /**
+     * The last line: how many entries stand before it, and the hash over all lines before it.
+     *
+     * @param head the root of the tree over their hashes; absent from exports of earlier versions
+     */
+    record End(long entries, String digest, @Nullable String head) implements JournalLine {}
 
     /** An envelope; the others are there if another database exported it. */
     record Said(
@@ -51,7 +55,10 @@ sealed interface JournalLine {
         if (whole.has("journal") && whole.size() == 1) {
             return start(whole.get("journal"));
         }
-        if (whole.has("end") && whole.has("entries") && whole.has("digest") && whole.size() == 3) {
+        if (whole.has("end")
+                && whole.has("entries")
+                && whole.has("digest")
+                && whole.size() == (whole.has("head") ? 4 : 3)) {
             return end(whole);
         }
         return said(json);
@@ -64,10 +71,21 @@ sealed interface JournalLine {
 
     private static End end(ObjectNode json) {
         versionIsThis(json.get("end"), "end");
-        return new End(json.get("entries").asLong(-1), json.get("digest").asString(""));
+        JsonNode head = json.get("head");
+        return new End(
+                json.get("entries").asLong(-1),
+                json.get("digest").asString(""),
+                head == null ? null : head.asString(""));
     }
 
     private static void versionIsThis(JsonNode version, String field) {
+        if (version.isIntegralNumber() && version.asLong(0) > VERSION) {
+            throw Unreadable.at(
+                    field,
+                    "is version " + version.asLong(0) + ", which a newer program wrote; this one reads version "
+                            + VERSION,
+                    "Take it in with that program or a newer one");
+        }
         if (!version.isIntegralNumber() || version.asLong(0) != VERSION) {
             throw Unreadable.at(field, "is not version " + VERSION, "Export it again with a program of this version");
         }

@@ -33,9 +33,7 @@ class LineTaker {
     }
 
     /** Takes lines in their order; a line that says nothing to record, as the first and last do, has no outcome. */
-    List<LineOutcome> take(List<RawLine> batch, Sender sender) {
-        List<ReadLine> lines =
-                batch.stream().map(line -> ReadLine.of(line, sender)).toList();
+    List<LineOutcome> take(List<ReadLine> lines, Sender sender) {
         Map<String, byte[]> recorded = recorded(lines);
         return lines.stream()
                 .map(line -> take(line, recorded, sender))
@@ -74,6 +72,10 @@ class LineTaker {
         } catch (Refused e) {
             return keeper.keep(raw, sender, List.of(new FieldProblem("line", e.reason(), e.remedy())));
         } catch (NonTransientDataAccessException e) {
+            if (StoreFault.isNoRoom(e)) {
+                // the line is as good as any: it is not kept as bad because the database has no room for it
+                throw e;
+            }
             return keeper.keep(raw, sender, List.of(notStored(e)));
         }
     }
@@ -81,7 +83,7 @@ class LineTaker {
     private static FieldProblem notStored(NonTransientDataAccessException e) {
         return new FieldProblem(
                 "line",
-                "can be read but is not stored: " + e.getMostSpecificCause().getMessage(),
+                "can be read but is not stored: " + StoreFault.words(e),
                 "Show it to whoever looks after Sunthread");
     }
 

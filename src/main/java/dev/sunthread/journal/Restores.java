@@ -7,21 +7,30 @@ import dev.sunthread.ledger.RestoredEntries;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.LongConsumer;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+import org.springframework.dao.DataAccessException;
 import org.springframework.dao.NonTransientDataAccessException;
 import org.springframework.stereotype.Service;
 import org.springframework.transaction.PlatformTransactionManager;
+import org.springframework.transaction.TransactionException;
 import org.springframework.transaction.support.TransactionTemplate;
 
 /**
  * Puts a whole export into an empty database: when and by whom things were recorded and their positions stay, so that
  * every question has the same answer as before. All of it or nothing, while nobody else records.
  */
-@Service
+@Service("restores")
 public class Restores {
 
+    private static final Logger LOG = LoggerFactory.getLogger(Restores.class);
+    private static final long NOT_RUNNING = -1;
     private static final int AT_ONCE = 200;
 
+    private final AtomicLong running = new AtomicLong(NOT_RUNNING);
     private final Door door;
     private final RestoredEntries entries;
     private final TransactionTemplate transaction;
@@ -39,9 +48,22 @@ public class Restores {
      * @throws Refused if the database is not empty or the journal is not a whole, unchanged export
      */
     public long run(InputStream journal, LongConsumer progress) throws IOException {
-        long restored = committed(journal, progress);
-        entries.countAnew();
-        return restored;
+        if (!running.compareAndSet(NOT_RUNNING, 0)) {
+            throw new Refused("A restore runs already", "Wait until it has ended");
+        }
+        try {
+            long restored = committed(journal, progress);
+            entries.countAnew();
+            return restored;
+        } finally {
+            running.set(NOT_RUNNING);
+        }
+    }
+
+    /** How many entries the restore that runs here has read in so far; nothing if none runs. Nobody sees them before its end. */
+    public @Nullable Long running() {
+        long count = running.get();
+        return count == NOT_RUNNING ? null : count;
     }
 
     private long committed(InputStream journal, LongConsumer progress) throws IOException {
@@ -49,6 +71,12 @@ public class Restores {
             return transaction.execute(status -> restore(journal, progress));
         } catch (UncheckedIOException e) {
             throw e.getCause();
+        } catch (DataAccessException | TransactionException e) {
+            if (!StoreFault.isNoRoom(e)) {
+                throw e;
+            }
+            LOG.warn("A restore stops", e);
+            throw StoreFault.noRoom(e);
         }
     }
 
@@ -60,7 +88,8 @@ public class Restores {
                 restoration.open(next.stream().map(WholeExport.Entry::entered).toList());
                 for (WholeExport.Entry entry : next) {
                     restore(entry, restoration);
-                    reportNowAndThen(++restored, progress);
+                    running.set(++restored);
+                    reportNowAndThen(restored, progress);
                 }
             }
         } catch (IOException e) {
@@ -74,9 +103,12 @@ public class Restores {
         try {
             restoration.record(entry.envelope());
         } catch (Refused e) {
-            throw entry.refused(e.reason());
+            throw entry.refused(e);
         } catch (NonTransientDataAccessException e) {
-            throw entry.refused("is not stored: " + e.getMostSpecificCause().getMessage());
+            if (StoreFault.isNoRoom(e)) {
+                throw e;
+            }
+            throw entry.refused("is not stored: " + StoreFault.words(e));
         }
     }
 

@@ -7,6 +7,7 @@ import dev.sunthread.kernel.Refused;
 import dev.sunthread.ledger.Envelope;
 import dev.sunthread.ledger.Recorded;
 import dev.sunthread.ledger.Restoration;
+import dev.sunthread.ledger.body.Unreadable;
 import java.io.IOException;
 import java.io.InputStream;
 import java.security.MessageDigest;
@@ -18,6 +19,9 @@ import org.jspecify.annotations.Nullable;
  * exported. What it gives before it came to the end is not proven yet.
  */
 final class WholeExport {
+
+    private static final String OTHER_VERSION =
+            "Restore it with the version that wrote it, or a newer one; nothing was restored";
 
     private static final String REMEDY = "Take a whole, unchanged export; nothing was restored";
 
@@ -32,11 +36,19 @@ final class WholeExport {
         Refused refused(String reason) {
             return WholeExport.refused(line, reason);
         }
+
+        /** Says what is wrong with it; its hash fits, so that what can't be read is as it was exported. */
+        Refused refused(Refused e) {
+            return e instanceof Unreadable
+                    ? new Refused("Line " + line + ": " + e.reason(), OTHER_VERSION)
+                    : refused(e.reason());
+        }
     }
 
     private final LineSplitter lines;
     private final MessageDigest digest = RawLine.sha256Digest();
-    private int line = 1;
+    private final TreeHead head = new TreeHead();
+    private int line;
     private long entries;
 
     /** @throws Refused if the first line is not that of a journal */
@@ -60,6 +72,7 @@ final class WholeExport {
             throw refused("is no exported entry");
         }
         positionIsTheNext(said.position());
+        head.add(said.envelope().hash());
         return new Entry(line, said.envelope(), said.recorded());
     }
 
@@ -72,8 +85,18 @@ final class WholeExport {
         return new Refused("Line " + line + ": " + reason, REMEDY);
     }
 
+    private @Nullable RawLine nextRaw() throws IOException {
+        try {
+            return lines.next();
+        } catch (CutFile e) {
+            throw new Refused(
+                    "The packed file is cut or damaged behind line " + line,
+                    "Copy or pack the export again; nothing was restored");
+        }
+    }
+
     private JournalLine readNext() throws IOException {
-        RawLine raw = lines.next();
+        RawLine raw = nextRaw();
         if (raw == null) {
             throw new Refused("The journal has no last line: it is cut", REMEDY);
         }
@@ -86,8 +109,16 @@ final class WholeExport {
             }
             return read;
         } catch (Refused e) {
-            throw refused(e.reason());
+            throw isOfANewerProgram(e)
+                    ? new Refused("Line " + line + ": " + e.reason(), OTHER_VERSION)
+                    : refused(e.reason());
         }
+    }
+
+    private static boolean isOfANewerProgram(Refused e) {
+        return e instanceof Unreadable unreadable
+                && unreadable.problems().stream()
+                        .anyMatch(problem -> problem.reason().contains("a newer program"));
     }
 
     private void positionIsTheNext(long position) {
@@ -103,10 +134,13 @@ final class WholeExport {
         if (!end.digest().equals(HexFormat.of().formatHex(digest.digest()))) {
             throw refused("its hash does not fit the lines before it: one of them was changed");
         }
+        if (end.head() != null && !end.head().equals(head.hex())) {
+            throw refused("its head is not that of the entries before it: they stand in another order, or are others");
+        }
     }
 
     private void nothingFollows() throws IOException {
-        for (RawLine raw = lines.next(); raw != null; raw = lines.next()) {
+        for (RawLine raw = nextRaw(); raw != null; raw = nextRaw()) {
             if (!raw.isBlank()) {
                 line = raw.number();
                 throw refused("stands behind the last line");

@@ -1,6 +1,7 @@
 package dev.sunthread.ledger;
 
 import dev.sunthread.ledger.body.FieldProblem;
+import dev.sunthread.ledger.body.JsonFault;
 import dev.sunthread.ledger.body.Shape;
 import dev.sunthread.ledger.body.Unreadable;
 import java.util.List;
@@ -67,7 +68,7 @@ public final class EnvelopeReader {
         } catch (JacksonException e) {
             throw Unreadable.at(
                     "line",
-                    "is not readable as JSON: " + e.getOriginalMessage(),
+                    "is not readable as JSON: " + JsonFault.words(e),
                     "Correct the line so that it is one JSON object");
         }
     }

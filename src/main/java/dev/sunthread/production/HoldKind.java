@@ -7,9 +7,8 @@ import dev.sunthread.ledger.Kind;
 import dev.sunthread.ledger.body.Contradiction;
 import dev.sunthread.ledger.body.Field;
 import dev.sunthread.ledger.body.TextForm;
-import dev.sunthread.materials.Containers;
-import dev.sunthread.materials.Lots;
 import java.util.List;
+import java.util.Set;
 import org.springframework.stereotype.Component;
 
 /** Lots, containers or units may not move on, for one stated reason. */
@@ -30,15 +29,11 @@ class HoldKind implements Kind<HoldKind.Body> {
         }
     }
 
-    private final Units units;
-    private final Lots lots;
-    private final Containers containers;
+    private final DecidedThings things;
     private final Holds holds;
 
-    HoldKind(Units units, Lots lots, Containers containers, Holds holds) {
-        this.units = units;
-        this.lots = lots;
-        this.containers = containers;
+    HoldKind(DecidedThings things, Holds holds) {
+        this.things = things;
         this.holds = holds;
     }
 
@@ -60,10 +55,12 @@ class HoldKind implements Kind<HoldKind.Body> {
     @Override
     public void record(Fact<Body> fact) {
         Body body = fact.body();
-        body.lots().stream().distinct().forEach(lot -> holds.place(fact, TraceRef.lot(lots.known(lot)), body.reason()));
-        units.known(body.units(), "body.units").forEach(unit -> holds.place(fact, TraceRef.unit(unit), body.reason()));
-        body.containers().stream()
-                .distinct()
-                .forEach(label -> holds.place(fact, TraceRef.container(containers.known(label)), body.reason()));
+        place(fact, things.lots(fact, body.lots()));
+        place(fact, things.units(fact, body.units()));
+        place(fact, things.containers(fact, body.containers()));
+    }
+
+    private void place(Fact<Body> fact, Set<TraceRef> held) {
+        held.forEach(thing -> holds.place(fact, thing, fact.body().reason()));
     }
 }

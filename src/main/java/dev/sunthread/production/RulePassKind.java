@@ -10,8 +10,6 @@ import dev.sunthread.ledger.Kind;
 import dev.sunthread.ledger.body.Contradiction;
 import dev.sunthread.ledger.body.Field;
 import dev.sunthread.ledger.body.TextForm;
-import dev.sunthread.materials.Containers;
-import dev.sunthread.materials.Lots;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -44,15 +42,11 @@ class RulePassKind implements Kind<RulePassKind.Body> {
         }
     }
 
-    private final Units units;
-    private final Lots lots;
-    private final Containers containers;
+    private final DecidedThings things;
     private final Passes passes;
 
-    RulePassKind(Units units, Lots lots, Containers containers, Passes passes) {
-        this.units = units;
-        this.lots = lots;
-        this.containers = containers;
+    RulePassKind(DecidedThings things, Passes passes) {
+        this.things = things;
         this.passes = passes;
     }
 
@@ -77,9 +71,9 @@ class RulePassKind implements Kind<RulePassKind.Body> {
         Body body = fact.body();
         ruleMayBePassed(fact, body.rule());
         Set<TraceRef> subjects = new LinkedHashSet<>();
-        units.known(body.units(), "body.units").forEach(unit -> subjects.add(TraceRef.unit(unit)));
-        body.lots().forEach(lot -> subjects.add(TraceRef.lot(lots.known(lot))));
-        body.containers().forEach(label -> subjects.add(TraceRef.container(containers.known(label))));
+        subjects.addAll(things.units(fact, body.units()));
+        subjects.addAll(things.lots(fact, body.lots()));
+        subjects.addAll(things.containers(fact, body.containers()));
         passes.sign(fact, body.rule(), subjects, body.operation(), body.why());
     }
 

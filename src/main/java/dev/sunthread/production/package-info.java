@@ -7,6 +7,7 @@
             "ledger",
             "ledger::body",
             "catalog",
+            "scan",
             "materials",
             "materials::stock",
             "holds",

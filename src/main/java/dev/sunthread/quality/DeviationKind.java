@@ -10,8 +10,10 @@ import dev.sunthread.ledger.body.Contradiction;
 import dev.sunthread.ledger.body.Field;
 import dev.sunthread.ledger.body.TextForm;
 import dev.sunthread.materials.Lots;
+import dev.sunthread.production.KnownNames;
 import dev.sunthread.production.UnitName;
 import dev.sunthread.production.Units;
+import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -75,9 +77,11 @@ class DeviationKind implements Kind<DeviationKind.Body> {
     private final Lots lots;
     private final Items items;
     private final ReleasedCodes codes;
+    private final KnownNames names;
     private final JdbcClient jdbc;
 
-    DeviationKind(Units units, Lots lots, Items items, ReleasedCodes codes, JdbcClient jdbc) {
+    DeviationKind(Units units, Lots lots, Items items, ReleasedCodes codes, KnownNames names, JdbcClient jdbc) {
+        this.names = names;
         this.units = units;
         this.lots = lots;
         this.items = items;
@@ -117,8 +121,8 @@ class DeviationKind implements Kind<DeviationKind.Body> {
                         VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?)
                         """)
                 .param(fact.entry())
-                .param(body.unit() == null ? null : units.known(body.unit(), "body.unit"))
-                .param(body.lot() == null ? null : lots.known(body.lot()))
+                .param(body.unit() == null ? null : known(fact, body.unit()))
+                .param(body.lot() == null ? null : known(fact, body.lot()))
                 .param(body.operation())
                 .param(body.position())
                 .param(item == null ? null : items.named(item, "body.item").id())
@@ -131,8 +135,20 @@ class DeviationKind implements Kind<DeviationKind.Body> {
     private void recordOperation(Fact<Body> fact) {
         Body body = fact.body();
         jdbc.sql("INSERT INTO quality.operation_not_done (entry, unit, operation, why) VALUES (?, ?, ?, ?)")
-                .params(fact.entry(), units.known(Objects.requireNonNull(body.unit()), "body.unit"))
+                .params(fact.entry(), known(fact, Objects.requireNonNull(body.unit())))
                 .params(Objects.requireNonNull(body.operation()), body.why())
                 .update();
+    }
+
+    private long known(Fact<Body> fact, UnitName name) {
+        long unit = units.known(name, "body.unit");
+        names.ofUnits(fact, Map.of(unit, name));
+        return unit;
+    }
+
+    private long known(Fact<Body> fact, String number) {
+        long lot = lots.known(number);
+        names.ofLot(fact, lot, number);
+        return lot;
     }
 }

@@ -1,5 +1,6 @@
 package dev.sunthread.web;
 
+import dev.sunthread.journal.NoText;
 import dev.sunthread.kernel.Busy;
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.kernel.RuleBroken;
@@ -30,6 +31,11 @@ class RefusalAdvice {
         ProblemDetail problem = problem(HttpStatus.CONFLICT, e);
         problem.setProperty("rule", e.rule());
         return problem;
+    }
+
+    @ExceptionHandler
+    ProblemDetail noText(NoText e) {
+        return problem(HttpStatus.UNSUPPORTED_MEDIA_TYPE, e);
     }
 
     @ExceptionHandler

@@ -18,6 +18,12 @@ final class NeverAtStations {
 
     static Map<String, String> rules() {
         Map<String, String> rules = new TreeMap<>();
+        rules.put(
+                "what-is-decided-on-is-known",
+                "a pass signed at a station is for what the refused scan named, which is known");
+        for (String rule : new String[] {"finding-is-settled-once", "line-is-settled-once", "hold-is-released-once"}) {
+            rules.put(rule, "findings, lines and holds are settled and released at a desk");
+        }
         rules.put("operation-is-on-the-route", OFFERED);
         rules.put("station-may-do-the-operation", OFFERED);
         for (String rule : new String[] {

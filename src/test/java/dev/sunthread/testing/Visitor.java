@@ -40,18 +40,31 @@ public final class Visitor {
         return sendBare(form, token.find() ? with(fields, token.group(1)) : fields);
     }
 
+    /** Sends a form of a page that was opened before, with the token that stands in it. */
+    public HttpResponse<String> sendOpened(
+            String page, String form, Map<String, String> fields, Map<String, String> headers)
+            throws IOException, InterruptedException {
+        Matcher token = TOKEN.matcher(page);
+        return sendBare(form, token.find() ? with(fields, token.group(1)) : fields, headers);
+    }
+
     /** Sends fields without a token. */
     public HttpResponse<String> sendBare(String form, Map<String, String> fields)
+            throws IOException, InterruptedException {
+        return sendBare(form, fields, Map.of());
+    }
+
+    /** Sends fields as they are, with further headers. */
+    public HttpResponse<String> sendBare(String form, Map<String, String> fields, Map<String, String> headers)
             throws IOException, InterruptedException {
         String body = fields.entrySet().stream()
                 .map(field -> field.getKey() + "=" + URLEncoder.encode(field.getValue(), StandardCharsets.UTF_8))
                 .collect(Collectors.joining("&"));
-        return http.send(
-                request(form)
-                        .header("Content-Type", "application/x-www-form-urlencoded")
-                        .POST(BodyPublishers.ofString(body))
-                        .build(),
-                BodyHandlers.ofString());
+        HttpRequest.Builder request = request(form)
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .POST(BodyPublishers.ofString(body));
+        headers.forEach(request::header);
+        return http.send(request.build(), BodyHandlers.ofString());
     }
 
     public HttpResponse<String> signIn(String name, String password) throws IOException, InterruptedException {

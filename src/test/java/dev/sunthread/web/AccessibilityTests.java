@@ -31,6 +31,10 @@ import org.springframework.context.ApplicationContext;
 @SunthreadTest(webEnvironment = WebEnvironment.RANDOM_PORT)
 class AccessibilityTests {
 
+    /** Of WCAG 2.2: 2.5.3 label in name, 2.5.8 target size, 4.1.2 nothing nested, 2.1.1 what scrolls is reached by keys. */
+    private static final List<String> RULES =
+            List.of("label-content-name-mismatch", "target-size", "nested-interactive", "scrollable-region-focusable");
+
     private static final Set<String> GRAVE = Set.of("serious", "critical");
 
     @LocalServerPort
@@ -75,6 +79,49 @@ class AccessibilityTests {
             browser.appears(".stop");
             assertThat(barriers("a stop at /work", page)).isEmpty();
         }
+    }
+
+    /** Deep assemblies, many findings and wide tables on a narrow page, under rules of which some are not asked by tag. */
+    @ParameterizedTest
+    @CsvSource({"1280", "360"})
+    void nothingIsTooSmallNestedOrOutOfReach(int width) throws Exception {
+        Plant plant = SmallPlant.withRuns(StockedPlant.built(door));
+        plant.birth("12:00", "MOD", "M1");
+        plant.birth("12:00", "PANEL", "P1");
+        plant.birth("12:00", "WALL", "W2");
+        plant.install("12:01", "RCV R0002", "WALL W2", "1");
+        plant.install("12:02", "WALL W2", "MOD M1", "1");
+        plant.install("12:03", "MOD M1", "PANEL P1", "1");
+        for (int i = 1; i <= 4; i++) {
+            // each with several findings about several things
+            plant.say(
+                    "shipment",
+                    "13:0" + i,
+                    Map.of(
+                            "shipment",
+                            "S-" + i,
+                            "consignee",
+                            "Sunny Field",
+                            "units",
+                            List.of(Plant.unit("RCV X" + i), Plant.unit("RCV Y" + i), Plant.unit("RCV R0001"))));
+        }
+        List<String> found = new ArrayList<>();
+        String known = new KnownPeople(context).add("qe-1", Role.values());
+        List<String> addresses = new ArrayList<>(EveryPage.OF_THE_SMALL_PLANT);
+        addresses.addAll(List.of("/unit?item=PANEL&serial=P1", "/unit?item=PANEL&serial=P1&built=ever"));
+        try (var browser = Browser.open(width, 900).signIn(port, known)) {
+            for (String address : addresses) {
+                WebDriver page = browser.go(URI.create("http://127.0.0.1:" + port + address));
+                found.addAll(words(address, new AxeBuilder().withRules(RULES), page));
+            }
+        }
+        assertThat(found).isEmpty();
+    }
+
+    private static List<String> words(String address, AxeBuilder axe, WebDriver page) {
+        return axe.analyze(page).getViolations().stream()
+                .map(rule -> address + " " + words(rule))
+                .toList();
     }
 
     private static List<String> barriers(String address, WebDriver page) {

@@ -33,6 +33,7 @@ final class EveryPage {
             "/carrier?name=TRAY%201",
             "/journal",
             "/inbox",
+            "/inbox/file?name=shift.ndjson",
             "/findings",
             "/holds",
             "/waiting",

@@ -1,6 +1,7 @@
 package dev.sunthread.access.people;
 
 import dev.sunthread.access.AccessProperties;
+import java.util.concurrent.Semaphore;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.crypto.argon2.Argon2PasswordEncoder;
 import org.springframework.stereotype.Component;
@@ -12,6 +13,9 @@ class SlowHash {
     private static final int SALT_BYTES = 16;
     private static final int HASH_BYTES = 32;
 
+    /** Each takes much memory; those that come meanwhile wait. */
+    private final Semaphore atOnce = new Semaphore(2 * Runtime.getRuntime().availableProcessors());
+
     private final Argon2PasswordEncoder encoder;
     private final String ofNothing;
 
@@ -22,13 +26,23 @@ class SlowHash {
     }
 
     String of(String secret) {
-        return String.valueOf(encoder.encode(secret));
+        atOnce.acquireUninterruptibly();
+        try {
+            return String.valueOf(encoder.encode(secret));
+        } finally {
+            atOnce.release();
+        }
     }
 
     /** Whether a secret is the one of this hash; takes as long where there is no hash. */
     boolean fits(String secret, @Nullable String hash) {
-        boolean fits = encoder.matches(secret, hash == null ? ofNothing : hash);
-        return hash != null && fits;
+        atOnce.acquireUninterruptibly();
+        try {
+            boolean fits = encoder.matches(secret, hash == null ? ofNothing : hash);
+            return hash != null && fits;
+        } finally {
+            atOnce.release();
+        }
     }
 
     /** Whether a hash was made at a lower cost than would be taken now. */

@@ -72,6 +72,7 @@ class SecurityConfiguration {
                 .securityContext(context -> context.securityContextRepository(sessions))
                 .csrf(forms -> forms.ignoringRequestMatchers(CONTACT))
                 .authorizeHttpRequests(requests -> requests.dispatcherTypeMatchers(DispatcherType.ERROR)
+                        // what went wrong is told to whoever asked, and is no page to come back to
                         .permitAll()
                         .requestMatchers(STATIC)
                         .permitAll()

@@ -20,7 +20,7 @@ import org.springframework.stereotype.Component;
 @Component
 class SessionCallers implements SecurityContextRepository {
 
-    /** The attribute of a request whose session has ended with it. */
+    /** The attribute of a request whose session has ended with it: whose it was. */
     static final String ENDED = "session ended";
 
     private static final String SIGN_IN = "sign-in";
@@ -50,7 +50,7 @@ class SessionCallers implements SecurityContextRepository {
         if (session != null) {
             session.invalidate();
         }
-        request.setAttribute(ENDED, true);
+        request.setAttribute(ENDED, signIn.mark());
         log.noteOf(signIn.mark(), Event.SESSION_ENDED, signIn.station(), null);
         return SecurityContextHolder.createEmptyContext();
     }

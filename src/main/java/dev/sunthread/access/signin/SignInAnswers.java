@@ -7,6 +7,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.core.Authentication;
@@ -16,31 +17,59 @@ import org.springframework.web.util.UriComponentsBuilder;
 
 /** Where signing in and out leads: back to the page that was asked for, or to the form again with what was wrong. */
 @Component
-class SignInAnswers {
+public class SignInAnswers {
 
     /** The parameter that carries the page that was asked for. */
     static final String TO = "to";
 
-    private static final Pattern LEADS_ELSEWHERE = Pattern.compile("^//|[\\\\\\p{Cntrl}]");
+    private static final Pattern LEADS_ELSEWHERE = Pattern.compile("^//|[\\\\\\p{Cntrl}]|^/error(?![^/?])");
 
     private final AccessLog log;
+    private final KeptForms forms;
 
-    SignInAnswers(AccessLog log) {
+    SignInAnswers(AccessLog log, KeptForms forms) {
         this.log = log;
+        this.forms = forms;
     }
 
     /** Somebody has to sign in first. */
     void ask(HttpServletRequest request, HttpServletResponse response) throws IOException {
-        var page = UriComponentsBuilder.fromPath("/sign-in");
-        if (request.getMethod().equals("GET") && !request.getRequestURI().equals("/")) {
+        boolean ended = request.getAttribute(SessionCallers.ENDED) != null;
+        if (request.getMethod().equals("GET")) {
             String query = request.getQueryString();
-            page.queryParam(TO, "{to}");
-            page = page.uriVariables(Map.of(TO, request.getRequestURI() + (query == null ? "" : "?" + query)));
+            ask(request.getRequestURI() + (query == null ? "" : "?" + query), ended, request, response);
+        } else {
+            Optional<String> page = forms.keep(request);
+            ask(page.orElse("/"), ended || page.isPresent(), request, response);
         }
-        if (request.getAttribute(SessionCallers.ENDED) != null) {
+    }
+
+    private static void ask(String to, boolean ended, HttpServletRequest request, HttpServletResponse response)
+            throws IOException {
+        var page = UriComponentsBuilder.fromPath("/sign-in");
+        if (!to.equals("/")) {
+            page.queryParam(TO, "{to}");
+            page = page.uriVariables(Map.of(TO, to));
+        }
+        if (ended) {
             page.queryParam("told", "ended");
         }
         response.sendRedirect(request.getContextPath() + page.encode().toUriString());
+    }
+
+    /**
+     * Leads on from a form whose token is not known any more: to its page again, and if nobody is signed in to the sign-in
+     * before; what was typed is kept meanwhile. Gives whether it did.
+     */
+    public boolean leadBack(HttpServletRequest request, HttpServletResponse response, boolean isSignedIn)
+            throws IOException {
+        Optional<String> page = forms.keep(request);
+        if (page.isPresent() && isSignedIn) {
+            response.sendRedirect(request.getContextPath() + page.get());
+        } else if (page.isPresent()) {
+            ask(page.get(), true, request, response);
+        }
+        return page.isPresent();
     }
 
     void signedIn(HttpServletRequest request, HttpServletResponse response, Authentication who) throws IOException {
@@ -80,7 +109,7 @@ class SignInAnswers {
         }
     }
 
-    /** A page of this application; the start page for anything that could lead elsewhere. */
+    /** A page of this application; the start page for anything that could lead elsewhere, or only tells an error. */
     static String ownPage(@Nullable String asked) {
         return asked == null
                         || !asked.startsWith("/")

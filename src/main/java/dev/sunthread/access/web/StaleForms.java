@@ -1,11 +1,13 @@
 package dev.sunthread.access.web;
 
 import dev.sunthread.access.Asked;
+import dev.sunthread.access.Callers;
+import dev.sunthread.access.signin.KeptForms;
+import dev.sunthread.access.signin.SignInAnswers;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
 import org.springframework.beans.factory.annotation.Qualifier;
 import org.springframework.boot.autoconfigure.condition.ConditionalOnWebApplication;
@@ -14,18 +16,27 @@ import org.springframework.security.web.access.AccessDeniedHandler;
 import org.springframework.stereotype.Component;
 import org.springframework.web.servlet.HandlerExceptionResolver;
 
-/** Answers a form that was open for longer than its session: what was typed is shown, so that it is not lost. */
+/**
+ * Answers a form that was open for longer than its session: what was typed stands in it again once its page is shown to
+ * somebody signed in. If that can not be, it is shown at once, so that it is not lost.
+ */
 @Component
 @ConditionalOnWebApplication
 class StaleForms implements AccessDeniedHandler {
 
-    private static final Set<String> SECRETS = Set.of("secret", "password", "old", "again", "pin", "badge");
-
     private final Refusal refusal;
+    private final SignInAnswers signIns;
+    private final Callers callers;
     private final HandlerExceptionResolver answers;
 
-    StaleForms(Refusal refusal, @Qualifier("handlerExceptionResolver") HandlerExceptionResolver answers) {
+    StaleForms(
+            Refusal refusal,
+            SignInAnswers signIns,
+            Callers callers,
+            @Qualifier("handlerExceptionResolver") HandlerExceptionResolver answers) {
         this.refusal = refusal;
+        this.signIns = signIns;
+        this.callers = callers;
         this.answers = answers;
     }
 
@@ -34,7 +45,7 @@ class StaleForms implements AccessDeniedHandler {
             throws IOException {
         if (Asked.byAProgram(request)) {
             answers.resolveException(request, response, null, e);
-        } else {
+        } else if (!signIns.leadBack(request, response, callers.mark() != null)) {
             // the page of this status shows them
             request.setAttribute("said", refusal.said("stale"));
             request.setAttribute("typed", typed(request));
@@ -44,11 +55,8 @@ class StaleForms implements AccessDeniedHandler {
 
     private static Map<String, String> typed(HttpServletRequest request) {
         Map<String, String> typed = new TreeMap<>();
-        request.getParameterMap().forEach((name, values) -> {
-            if (!name.startsWith("_") && !SECRETS.contains(name)) {
-                typed.put(name, String.join("\n", values));
-            }
-        });
+        KeptForms.typed(request)
+                .forEach(field -> typed.merge(field.name(), field.value(), (one, other) -> one + "\n" + other));
         return typed;
     }
 }

@@ -2,6 +2,7 @@ package dev.sunthread.genealogy.web;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import dev.sunthread.genealogy.Scope;
+import dev.sunthread.ledger.body.JsonFault;
 import dev.sunthread.ledger.body.Unreadable;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.DeserializationFeature;
@@ -32,7 +33,7 @@ final class ScopeText {
             }
             return scope;
         } catch (JacksonException e) {
-            throw unreadable(e.getOriginalMessage());
+            throw unreadable(JsonFault.words(e));
         }
     }
 

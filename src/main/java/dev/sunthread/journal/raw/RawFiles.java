@@ -3,7 +3,9 @@ package dev.sunthread.journal.raw;
 import dev.sunthread.journal.Imports;
 import dev.sunthread.journal.LineOutcome;
 import dev.sunthread.journal.Sender;
+import dev.sunthread.journal.SentFile;
 import dev.sunthread.kernel.Refused;
+import dev.sunthread.ledger.body.JsonFault;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -42,9 +44,9 @@ public class RawFiles {
      * @return what became of each run, or why nothing of the file could be taken in
      */
     public RawReport take(RawKind kind, byte[] file, @Nullable String mapping, Sender sender) throws IOException {
-        String text = new String(file, StandardCharsets.UTF_8);
         List<RawReport.Run> runs = new ArrayList<>();
         try {
+            String text = new String(SentFile.text(file), StandardCharsets.UTF_8);
             Map<String, ObjectNode> bodies =
                     text.stripLeading().startsWith("[") || text.stripLeading().startsWith("{")
                             ? RawJson.bodies(text)
@@ -58,10 +60,7 @@ public class RawFiles {
             return new RawReport(sender.file(), runs, e.reason(), e.remedy());
         } catch (JacksonException e) {
             return new RawReport(
-                    sender.file(),
-                    runs,
-                    "The file is no JSON: " + e.getOriginalMessage(),
-                    "Give an array of runs, or CSV");
+                    sender.file(), runs, "The file is no JSON: " + JsonFault.words(e), "Give an array of runs, or CSV");
         }
     }
 

@@ -52,8 +52,11 @@ final class Rows {
             for (CSVRecord row : parser) {
                 rows.all.add(new Row(row.getRecordNumber() + 1, row.toMap()));
             }
-        } catch (IllegalArgumentException | IOException | UncheckedIOException e) {
-            throw new Refused("The file is no CSV: " + e.getMessage(), "Save it as text with one row of headers");
+        } catch (IllegalArgumentException e) {
+            throw noCsv("a column has no name, or the name of another");
+        } catch (IOException | UncheckedIOException e) {
+            throw noCsv("a quotation mark stands where none belongs, or one is not closed, behind row "
+                    + (rows.all.size() + 1));
         }
         if (rows.all.isEmpty()) {
             throw new Refused("The file has no rows", "Give one row of headers and a row to each reading");
@@ -115,5 +118,9 @@ final class Rows {
         return text == null
                 ? Stream.empty()
                 : Stream.of(text.split("[,;]")).map(String::strip).filter(member -> !member.isEmpty());
+    }
+
+    private static Refused noCsv(String why) {
+        return new Refused("The file is no CSV: " + why, "Save it as text with one row of headers");
     }
 }

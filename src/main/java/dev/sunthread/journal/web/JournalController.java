@@ -7,6 +7,7 @@ import dev.sunthread.journal.ImportSummary;
 import dev.sunthread.journal.Imports;
 import dev.sunthread.journal.LineOutcome;
 import dev.sunthread.journal.Restores;
+import dev.sunthread.journal.SentFile;
 import io.swagger.v3.oas.annotations.Operation;
 import io.swagger.v3.oas.annotations.media.Content;
 import io.swagger.v3.oas.annotations.media.ExampleObject;
@@ -21,6 +22,7 @@ import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
@@ -36,6 +38,8 @@ import tools.jackson.databind.json.JsonMapper;
 class JournalController {
 
     static final String NDJSON = "application/x-ndjson";
+
+    private static final int HELD_BACK = 128 * 1024;
 
     private final Imports imports;
     private final Exports exports;
@@ -53,20 +57,34 @@ class JournalController {
 
     @Operation(
             summary = "Take a journal in",
-            description = "Any size; each line is reported once it is committed, the last line of the answer counts"
-                    + " them. Lines that can't be read or identified are kept in the inbox.")
+            description =
+                    "Any size, packed with gzip or not; each line is reported once it is committed, the last line of"
+                            + " the answer counts them. Lines that can't be read or identified are kept in the inbox. What plainly"
+                            + " is no text is refused with status 415. Behind 100 lines in a row that can't be read, or where a"
+                            + " packed file is cut, it stops: the last line says so in \"stopped\", with status 422 while nothing of"
+                            + " the answer was sent; goOn=true goes on behind lines that can't be read.")
     @ApiResponse(responseCode = "200", content = @Content(mediaType = NDJSON, examples = @ExampleObject("""
                                             {"line":1,"outcome":"ACCEPTED","id":"b-1","findings":[],"problems":[]}
                                             {"accepted":1,"acceptedWithFinding":0,"knownBefore":0,"keptInInbox":0}
                                             """)))
     @Needs(Right.IMPORT)
     @PostMapping(path = "/import", consumes = MediaType.ALL_VALUE)
-    void takeIn(InputStream journal, HttpServletResponse response, @RequestParam(defaultValue = "unnamed") String file)
+    void takeIn(
+            InputStream journal,
+            HttpServletResponse response,
+            @RequestParam(defaultValue = "unnamed") String file,
+            @RequestParam(defaultValue = "false") boolean goOn)
             throws IOException {
+        InputStream text = SentFile.text(journal);
         response.setContentType(NDJSON);
+        // so much is held back, so that a short answer can still say by its status that the import stopped
+        response.setBufferSize(HELD_BACK);
         Writer writer = new BufferedWriter(new OutputStreamWriter(response.getOutputStream(), StandardCharsets.UTF_8));
-        ImportSummary summary = imports.run(journal, handing.over(file), line -> write(writer, line));
+        ImportSummary summary = imports.run(text, handing.over(file), goOn, line -> write(writer, line));
         handing.tookIn(file, summary);
+        if (summary.stopped() != null && !response.isCommitted()) {
+            response.setStatus(HttpStatus.UNPROCESSABLE_CONTENT.value());
+        }
         writer.write(json.writeValueAsString(summary) + "\n");
         writer.flush();
     }
@@ -98,6 +116,6 @@ class JournalController {
     @Needs(Right.RESTORE)
     @PostMapping(path = "/restore", consumes = MediaType.ALL_VALUE)
     Map<String, Long> restore(InputStream journal) throws IOException {
-        return Map.of("restored", handing.restored(restores.run(journal, count -> {})));
+        return Map.of("restored", handing.restored(restores.run(SentFile.text(journal), count -> {})));
     }
 }

@@ -1,15 +1,23 @@
 package dev.sunthread.journal.web;
 
+import dev.sunthread.journal.ImportStop;
 import dev.sunthread.journal.ImportSummary;
 import dev.sunthread.journal.LineOutcome;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /** What became of an uploaded journal: the counts, and the first lines that were not plainly accepted, flattened. */
 public record UploadReport(
-        String file, long accepted, long acceptedWithFinding, long knownBefore, long keptInInbox, List<Row> rows)
+        String file,
+        long accepted,
+        long acceptedWithFinding,
+        long knownBefore,
+        long keptInInbox,
+        List<Row> rows,
+        @Nullable ImportStop stopped)
         implements Serializable {
 
     static final int MOST = 500;
@@ -43,7 +51,8 @@ public record UploadReport(
                     summary.acceptedWithFinding(),
                     summary.knownBefore(),
                     summary.keptInInbox(),
-                    List.copyOf(rows.subList(0, Math.min(MOST, rows.size()))));
+                    List.copyOf(rows.subList(0, Math.min(MOST, rows.size()))),
+                    summary.stopped());
         }
     }
 }

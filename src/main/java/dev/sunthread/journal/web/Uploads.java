@@ -4,15 +4,14 @@ import dev.sunthread.journal.ImportSummary;
 import dev.sunthread.journal.Imports;
 import dev.sunthread.journal.Restores;
 import dev.sunthread.journal.Sender;
+import dev.sunthread.journal.SentFile;
 import dev.sunthread.kernel.Refused;
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.zip.GZIPInputStream;
-import java.util.zip.ZipException;
 import org.springframework.stereotype.Service;
 import org.springframework.web.multipart.MultipartFile;
 
-/** Hands uploaded files on as streams, unpacked if their name ends in {@code .gz}. */
+/** Hands uploaded files on as streams, unpacked if they are packed. */
 @Service
 class Uploads {
 
@@ -30,7 +29,7 @@ class Uploads {
         Sender sender = handing.over(upload.name());
         UploadReport.Collecting collecting = new UploadReport.Collecting();
         try (InputStream journal = open(upload)) {
-            ImportSummary summary = imports.run(journal, sender, collecting::take);
+            ImportSummary summary = imports.run(journal, sender, upload.goesOn(), collecting::take);
             handing.tookIn(upload.name(), summary);
             return collecting.report(upload.name(), summary);
         }
@@ -47,11 +46,6 @@ class Uploads {
         if (file == null || file.isEmpty()) {
             throw new Refused("No file was chosen, or it is empty", "Choose a journal file");
         }
-        try {
-            return upload.name().endsWith(".gz") ? new GZIPInputStream(file.getInputStream()) : file.getInputStream();
-        } catch (ZipException e) {
-            throw new Refused(
-                    "The file is not packed as its name says", "Give it a name without .gz, or pack it again");
-        }
+        return SentFile.text(file.getInputStream());
     }
 }

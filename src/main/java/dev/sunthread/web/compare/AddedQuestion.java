@@ -1,5 +1,6 @@
 package dev.sunthread.web.compare;
 
+import dev.sunthread.ledger.body.JsonFault;
 import dev.sunthread.ledger.body.Unreadable;
 import org.jspecify.annotations.Nullable;
 import tools.jackson.core.JacksonException;
@@ -36,7 +37,7 @@ record AddedQuestion(
             } catch (JacksonException e) {
                 throw Unreadable.at(
                         "scope",
-                        "cannot be read: " + e.getOriginalMessage(),
+                        "cannot be read: " + JsonFault.words(e),
                         "Write it as in {\"of\": \"lot\", \"lot\": \"L-0417\"}; the reference of scopes lists every kind");
             }
         }

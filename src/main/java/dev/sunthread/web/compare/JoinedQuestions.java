@@ -6,6 +6,7 @@ import dev.sunthread.genealogy.Scope;
 import dev.sunthread.genealogy.TraceQuestion;
 import dev.sunthread.genealogy.Way;
 import dev.sunthread.kernel.UnitId;
+import dev.sunthread.ledger.body.JsonFault;
 import dev.sunthread.ledger.body.Unreadable;
 import java.util.ArrayList;
 import java.util.List;
@@ -78,9 +79,12 @@ final class JoinedQuestions {
                 asked.add(question.asked());
             }
             return asked;
-        } catch (JacksonException | IllegalArgumentException | NullPointerException e) {
-            String why = e instanceof JacksonException json ? json.getOriginalMessage() : e.getMessage();
-            throw Unreadable.at("of", "can't be read: " + why, WRITTEN);
+        } catch (JacksonException e) {
+            throw Unreadable.at("of", "can't be read: " + JsonFault.words(e), WRITTEN);
+        } catch (IllegalArgumentException e) {
+            throw Unreadable.at("of", "can't be read: " + e.getMessage(), WRITTEN);
+        } catch (NullPointerException e) {
+            throw Unreadable.at("of", "can't be read: one of them is null", WRITTEN);
         }
     }
 
@@ -115,7 +119,7 @@ final class JoinedQuestions {
                     ? JSON.createArrayNode()
                     : JSON.readValue(questions, ArrayNode.class);
         } catch (JacksonException e) {
-            throw Unreadable.at("of", "can't be read: " + e.getOriginalMessage(), WRITTEN);
+            throw Unreadable.at("of", "can't be read: " + JsonFault.words(e), WRITTEN);
         }
     }
 }

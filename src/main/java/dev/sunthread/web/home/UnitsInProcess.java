@@ -14,9 +14,11 @@ class UnitsInProcess {
 
     private static final int A_PAGE = 100;
 
-    /** What is inside what is asked of state, which is as new as the last entry; the rest of history. */
-    private static final String IN_PROCESS =
-            """
+    /**
+     * What is inside what is asked of state, which is as new as the last entry; the rest of history. A unit that only
+     * decisions name, or what was taken back, is a name and nothing in the plant.
+     */
+    private static final String IN_PROCESS = """
             WITH RECURSIVE gone (unit) AS (
               SELECT x.unit FROM production.scrapping x WHERE %s
               UNION
@@ -26,10 +28,39 @@ class UnitsInProcess {
               UNION
               SELECT y.child_unit FROM gone g JOIN production.parent_position p ON p.parent = g.unit
               JOIN production.stay y ON y.parent_position = p.id
-              WHERE y.child_unit IS NOT NULL AND y.applied AND upper_inf(y.during))
+              WHERE y.child_unit IS NOT NULL AND y.applied AND upper_inf(y.during)),
+            named (unit) AS (
+              SELECT u.id FROM production.unit u WHERE u.named_by IN (
+                SELECT h.entry FROM holds.hold h WHERE h.kind = 'UNIT'
+                UNION ALL SELECT p.entry FROM holds.rule_pass p WHERE p.kind = 'UNIT'
+                UNION ALL SELECT d.entry FROM quality.deviation d UNION ALL SELECT o.entry FROM quality.operation_not_done o
+                UNION ALL SELECT w.target FROM ledger.withdrawal w)),
+            only_named (unit) AS (
+              SELECT n.unit FROM named n
+              WHERE NOT EXISTS (SELECT FROM production.birth b WHERE b.unit = n.unit AND %s)
+                AND NOT EXISTS (SELECT FROM production.step_unit t WHERE t.unit = n.unit AND %s)
+                AND NOT EXISTS (SELECT FROM production.installation c WHERE c.child_unit = n.unit AND %s)
+                AND NOT EXISTS (
+                  SELECT FROM production.parent_position q JOIN production.installation c ON c.parent_position = q.id
+                  WHERE q.parent = n.unit AND %s)
+                AND NOT EXISTS (SELECT FROM production.unit_return r WHERE r.unit = n.unit AND %s)
+                AND NOT EXISTS (SELECT FROM production.carrier_load l WHERE l.unit = n.unit AND %s)
+                AND NOT EXISTS (SELECT FROM cure.run_unit c WHERE c.unit = n.unit AND %s)
+                AND NOT EXISTS (SELECT FROM electrical.run_record e WHERE e.unit = n.unit AND %s))
             SELECT %%s FROM production.unit u JOIN catalog.item i ON i.id = u.item
-            WHERE u.id NOT IN (SELECT unit FROM gone) AND (cast(:level AS text) IS NULL OR i.level = :level)
-            """.formatted(Known.at("x.entry"), Known.at("s.entry"), Known.at("r.entry"));
+            WHERE u.id NOT IN (SELECT unit FROM gone) AND u.id NOT IN (SELECT unit FROM only_named) AND (cast(:level AS text) IS NULL OR i.level = :level)
+            """.formatted(
+                    Known.at("x.entry"),
+                    Known.at("s.entry"),
+                    Known.at("r.entry"),
+                    Known.at("b.entry"),
+                    Known.at("t.entry"),
+                    Known.at("c.entry"),
+                    Known.at("c.entry"),
+                    Known.at("r.entry"),
+                    Known.at("l.entry"),
+                    Known.at("c.entry"),
+                    Known.at("e.entry"));
 
     private final JdbcClient jdbc;
 

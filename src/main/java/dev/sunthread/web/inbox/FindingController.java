@@ -6,6 +6,7 @@ import dev.sunthread.access.Needs;
 import dev.sunthread.access.Right;
 import dev.sunthread.genealogy.Traces;
 import dev.sunthread.kernel.Refused;
+import dev.sunthread.kernel.RuleBroken;
 import dev.sunthread.kernel.Table;
 import dev.sunthread.ledger.Sealer;
 import dev.sunthread.web.Done;
@@ -62,6 +63,8 @@ class FindingController {
                 return "redirect:/findings";
             } catch (Refused e) {
                 model.addAttribute("refused", e);
+                // what somebody else settled meanwhile has no row any more, beside which it could be said
+                model.addAttribute("settledBefore", e instanceof RuleBroken);
             }
         }
         show(FindingChoice.of(form.entry()), model);

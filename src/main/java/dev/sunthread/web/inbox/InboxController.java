@@ -12,7 +12,6 @@ import jakarta.validation.Valid;
 import java.io.IOException;
 import java.util.List;
 import java.util.UUID;
-import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.ui.Model;
 import org.springframework.validation.BindingResult;
@@ -46,19 +45,16 @@ class InboxController {
     }
 
     @GetMapping("/inbox")
-    String inbox(
-            @RequestParam(required = false) @Nullable String answer,
-            @RequestParam(required = false) @Nullable Integer page,
-            Model model) {
-        if (answer != null) {
+    String inbox(LineChoice choice, Model model) {
+        if (choice.answer() != null) {
             // an answer that is kept no longer names no lines, which is not the same as none
-            traces.head(answer);
+            traces.head(choice.answer());
         }
         long cutoff = sealer.seal();
         model.addAttribute("cutoff", cutoff);
-        model.addAttribute("answer", answer);
-        model.addAttribute("lines", lists.open(answer, page, cutoff));
-        model.addAttribute("tables", List.of(lists.table(answer, cutoff)));
+        model.addAttribute("choice", choice);
+        model.addAttribute("lines", lists.open(choice, cutoff));
+        model.addAttribute("tables", List.of(lists.table(choice, cutoff)));
         return "web/inbox";
     }
 

@@ -12,7 +12,7 @@ import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
 
-/** Lists of open lines: all of them, or those that touched an answer of a trace. */
+/** Lists of open lines: all of them, or those that touched an answer of a trace, or those of a file. */
 @Repository
 class LineLists {
 
@@ -26,10 +26,18 @@ class LineLists {
         this.jdbc = jdbc;
     }
 
-    Paged<OpenLine> open(@Nullable String answer, @Nullable Integer page, long cutoff) {
-        return answer == null
-                ? Paged.of(page, A_PAGE, lines.count(cutoff), (offset, most) -> lines.open(cutoff, offset, most))
-                : Paged.of(page, A_PAGE, touching(answer, cutoff));
+    Paged<OpenLine> open(LineChoice choice, long cutoff) {
+        String answer = choice.answer();
+        String file = choice.file();
+        if (answer != null) {
+            return Paged.of(choice.page(), A_PAGE, touching(answer, cutoff));
+        }
+        long count = file == null ? lines.count(cutoff) : lines.countOfFile(file, cutoff);
+        return Paged.of(choice.page(), A_PAGE, count, (offset, most) -> chosen(file, cutoff, offset, most));
+    }
+
+    private List<OpenLine> chosen(@Nullable String file, long cutoff, long offset, int most) {
+        return file == null ? lines.open(cutoff, offset, most) : lines.ofFile(file, cutoff, cutoff, offset, most);
     }
 
     private List<OpenLine> touching(String answer, long cutoff) {
@@ -40,10 +48,11 @@ class LineLists {
         return lines.among(entries, cutoff);
     }
 
-    Table<OpenLine> table(@Nullable String answer, long cutoff) {
+    Table<OpenLine> table(LineChoice choice, long cutoff) {
+        String answer = choice.answer();
         return Table.listed(
                 "inbox",
-                () -> answer == null ? lines.open(cutoff, 0, Integer.MAX_VALUE) : touching(answer, cutoff),
+                () -> answer == null ? chosen(choice.file(), cutoff, 0, Integer.MAX_VALUE) : touching(answer, cutoff),
                 column("column.file", OpenLine::file),
                 column("column.line", OpenLine::lineNumber),
                 column("column.kept", OpenLine::keptAt),

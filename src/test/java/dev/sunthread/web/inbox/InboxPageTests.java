@@ -167,6 +167,23 @@ class InboxPageTests {
     }
 
     @Test
+    void saysWhoSettledAFindingBefore() throws Exception {
+        plant.bondWithLot("08:00", "R7", "A-99");
+        OpenFinding finding = findings.open(sealer.seal(), 10).get(0);
+        settle(finding, "receipt was late").andExpect(redirectedUrl("/findings"));
+        pages.perform(post("/findings")
+                        .param("entry", finding.entry())
+                        .param("finding", String.valueOf(finding.ordinal()))
+                        .param("id", "settled-later")
+                        .param("why", "another reason"))
+                .andExpect(content().string(containsString("was settled before by tester at page on ")));
+        assertThat(jdbc.sql("SELECT count(*) FROM inbox.finding_settlement")
+                        .query(Long.class)
+                        .single())
+                .isEqualTo(1);
+    }
+
+    @Test
     void takesNothingFromAnotherSitesPage() throws Exception {
         pages.perform(post("/findings").header("Sec-Fetch-Site", "cross-site")).andExpect(status().isForbidden());
     }
