@@ -303,6 +303,27 @@ class SmallHistoriesOfKeptLinesTests extends SmallHistories {
         truth("A", "r1", "w1", "m1");
     }
 
+    /** Its coat could not be read, but tells that it was bonded before: with B, and that is lost. */
+    @Test
+    void aLaterStepThatCouldNotBeReadTellsThatWhatCameBeforeWasDue() {
+        route("RCV", op("bond", "ADH"), op("coat"));
+        plant.birth("07:30", "RCV", "r1");
+        keep("{'id':'k','kind':'step','version':'l','occurredAt':'2026-03-10T09:00:00+01:00','actor':'o','source':'s',"
+                + "'body':{'operation':'coat','station':'BOND','units':[{'item':'RCV','serial':'r1'}]}}");
+        truth("B", "r1");
+    }
+
+    /** The same, by its shipment. */
+    @Test
+    void aShipmentThatCouldNotBeReadTellsThatWhatCameBeforeWasDue() {
+        route("RCV", op("bond", "ADH"), op("coat"));
+        plant.birth("07:30", "RCV", "r1");
+        keep(
+                "{'id':'k','kind':'shipment','version':'l','occurredAt':'2026-03-10T09:00:00+01:00','actor':'o','source':'s',"
+                        + "'body':{'shipment':'SH-1','consignee':'C','units':[{'item':'RCV','serial':'r1'}]}}");
+        truth("B", "r1");
+    }
+
     /** The void could not be read: truly r1 was bonded with B, and that is lost. */
     @Test
     void aVoidThatCouldNotBeReadLeavesOpenWhatTheStepUsed() {

@@ -5,6 +5,7 @@ import dev.sunthread.genealogy.demand.Deviation;
 import dev.sunthread.genealogy.demand.RouteRevision;
 import dev.sunthread.genealogy.demand.RunDemand;
 import dev.sunthread.genealogy.records.Happening;
+import dev.sunthread.genealogy.records.OpenLine;
 import dev.sunthread.genealogy.records.UnitSigns;
 import dev.sunthread.genealogy.walk.Edge;
 import dev.sunthread.genealogy.walk.Moment;
@@ -14,16 +15,18 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Set;
 import java.util.function.IntPredicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
-/** All that is recorded of the course of one unit through the plant. */
+/** All that is recorded of the course of one unit through the plant, and the kept lines that name it. */
 record Course(
         UnitSigns signs,
         List<Given> given,
         List<Edge> parents,
         List<Edge> children,
         List<Moment> shippedWithin,
+        List<OpenLine> kept,
         Collection<Deviation> deviations) {
 
     TraceRef unit() {
@@ -48,8 +51,21 @@ record Course(
 
     /** What proves that an operation of the route was over: later operations, an installation, a shipment. */
     List<Moment> after(RouteRevision route, int sequence) {
-        return Stream.concat(steps(route, later -> later > sequence).stream(), leavings())
+        return Stream.of(steps(route, later -> later > sequence).stream(), leavings(), keptAfter(route, sequence))
+                .flatMap(some -> some)
                 .toList();
+    }
+
+    // what could not be read whole proves no end of a window, but that what came before was due
+    private Stream<Moment> keptAfter(RouteRevision route, int sequence) {
+        Set<String> later = route.operations().stream()
+                .filter(operation -> operation.sequence() > sequence)
+                .map(RouteRevision.Operation::code)
+                .collect(Collectors.toSet());
+        return kept.stream()
+                .filter(line -> line.isOfKind("shipment")
+                        || line.isOfKind("step") && (line.operation() == null || later.contains(line.operation())))
+                .map(OpenLine::at);
     }
 
     /** Installations of the unit in others, and its shipments by itself or within them. */
@@ -83,7 +99,7 @@ record Course(
                 .toList();
         return stepsOf(operation.code())
                 .map(Given::happening)
-                .filter(step -> isOver(step, later))
+                .filter(step -> isOver(step, later, keptAfter(route, operation.sequence())))
                 .filter(step -> runs(demand)
                         .noneMatch(run -> run.surelyBeganSince(step)
                                 && later.stream()
@@ -93,8 +109,9 @@ record Course(
                 .toList();
     }
 
-    private boolean isOver(Happening step, List<Happening> later) {
-        return Stream.concat(later.stream().map(Happening::at), leavings())
+    private boolean isOver(Happening step, List<Happening> later, Stream<Moment> kept) {
+        return Stream.of(later.stream().map(Happening::at), leavings(), kept)
+                .flatMap(some -> some)
                 .anyMatch(moment -> !moment.surelyBefore(step.start()));
     }
 

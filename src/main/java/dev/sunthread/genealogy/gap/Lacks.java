@@ -11,6 +11,7 @@ import dev.sunthread.genealogy.reach.Reach;
 import dev.sunthread.genealogy.reach.Readings;
 import dev.sunthread.genealogy.records.Blending;
 import dev.sunthread.genealogy.records.Happening;
+import dev.sunthread.genealogy.records.OpenLine;
 import dev.sunthread.genealogy.records.RecordedUse;
 import dev.sunthread.genealogy.records.Records;
 import dev.sunthread.genealogy.records.Unfilled;
@@ -42,6 +43,7 @@ public final class Lacks {
     private final UseLacks uses;
     private final LineLacks lines;
     private final Set<Long> takenBack;
+    private final Map<TraceRef, List<OpenLine>> keptOf;
     private final Map<TraceRef, List<Lack>> known = new HashMap<>();
 
     public Lacks(
@@ -59,6 +61,7 @@ public final class Lacks {
         this.definitions = definitions;
         this.signs = signs;
         this.takenBack = LineDoubts.takenBack(records.lines().open());
+        this.keptOf = LineDoubts.goingOn(records.lines().open());
         this.uses = new UseLacks(records.uses(), readings, material);
         this.lines = new LineLacks(records);
     }
@@ -197,6 +200,7 @@ public final class Lacks {
                 containment.parents().of(unit),
                 containment.children().of(unit),
                 shippedWithin(unit, Set.of(unit)).distinct().toList(),
+                keptOf.getOrDefault(unit, List.of()),
                 deviations);
         return new UnitLacks(course, definitions.routes(own.item()), definitions.structures(own.item())).all();
     }

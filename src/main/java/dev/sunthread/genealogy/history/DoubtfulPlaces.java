@@ -48,7 +48,7 @@ final class DoubtfulPlaces {
 
     /**
      * The parameters of {@link SurelyKnown#LASTING}; the units that may be two bodies as {@code twice}; those that kept lines
-     * may have put into others or taken out as {@code moved}, onto carriers or off as {@code loaded}, with these {@code
+     * may have worked on, shipped, put into others or taken out as {@code moved}, onto carriers or off as {@code loaded}, with these {@code
      * carriers}; and the entries that such lines may take back as {@code takenBack}.
      */
     Map<String, Object> params() {
@@ -58,7 +58,7 @@ final class DoubtfulPlaces {
                     .toArray(Long[]::new);
             known = Map.of(
                     "moved",
-                    named(TraceKind.UNIT, "installation", "removal"),
+                    named(TraceKind.UNIT, "installation", "removal", "step", "shipment"),
                     "loaded",
                     named(TraceKind.UNIT, "carrier-load", "carrier-unload"),
                     "carriers",

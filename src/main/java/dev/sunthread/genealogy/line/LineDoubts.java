@@ -8,6 +8,8 @@ import dev.sunthread.genealogy.records.UnitSigns;
 import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -42,6 +44,18 @@ public final class LineDoubts {
                 .flatMap(line -> line.parts().stream())
                 .map(part -> part.node().id())
                 .collect(Collectors.toSet());
+    }
+
+    /** Of each unit the lines that tell, or may tell, that it went on: a step on it, or its shipment. */
+    public static Map<TraceRef, List<OpenLine>> goingOn(List<OpenLine> lines) {
+        Map<TraceRef, List<OpenLine>> ofUnits = new HashMap<>();
+        lines.stream()
+                .filter(line -> line.isOfKind("step", "shipment"))
+                .forEach(line -> line.parts().stream()
+                        .filter(part -> part.isOf(TraceKind.UNIT))
+                        .forEach(part -> ofUnits.computeIfAbsent(part.node(), any -> new ArrayList<>())
+                                .add(line)));
+        return ofUnits;
     }
 
     /** The signs of a unit with its returns that lines tell: it may have been back then. */

@@ -45,7 +45,15 @@ final class LineKinds {
                             List.of("run", "recipe", "equipment", "startedAt", "units.position"),
                             in("units", UNIT),
                             in("carriers", List.of("carrier", "position")),
-                            in("profile", List.of("sensor", "position", "quantity", "unitOfMeasure", "readings")))),
+                            in(
+                                    "profile",
+                                    List.of(
+                                            "sensor",
+                                            "position",
+                                            "quantity",
+                                            "unitOfMeasure",
+                                            "seconds",
+                                            "readings")))),
             Map.entry(
                     "test-run",
                     all(
@@ -68,7 +76,8 @@ final class LineKinds {
             Map.entry("regrade", all(List.of("lot", "into", "item"), AMOUNT)),
             Map.entry("container", all(List.of("lot", "containers.label"), in("containers", AMOUNT))),
             Map.entry("birth", all(List.of("station"), in("units", UNIT))),
-            Map.entry("return", all(List.of("consignee"), in("units", UNIT))));
+            Map.entry("return", all(List.of("consignee"), in("units", UNIT))),
+            Map.entry("shipment", all(List.of("shipment", "consignee"), in("units", UNIT))));
 
     private static final Set<String> KNOWN =
             FIELDS.values().stream().flatMap(Set::stream).collect(Collectors.toSet());
