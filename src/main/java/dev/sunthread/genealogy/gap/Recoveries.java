@@ -35,8 +35,10 @@ final class Recoveries {
 
     /** Edges from those of these units that were there before such a lot. */
     Stream<Edge> outOfUnits(Collection<TraceRef> nodes) {
-        List<TraceRef> units =
-                nodes.stream().filter(node -> node.kind() == TraceKind.UNIT).toList();
+        // a name that stands in kept lines alone has a number below nought, and fills no gap
+        List<TraceRef> units = nodes.stream()
+                .filter(node -> node.kind() == TraceKind.UNIT && node.id() > 0)
+                .toList();
         if (units.isEmpty() || gaps.ofNoOriginOrLot().isEmpty()) {
             return Stream.empty();
         }
