@@ -25,6 +25,7 @@ public class Bench {
     private final Works works;
     private final Meanings meanings;
     private final PassableTurns turns;
+    private final ScanTimes times;
     private final Door door;
     private final TransactionTemplate transaction;
 
@@ -33,12 +34,14 @@ public class Bench {
             Works works,
             Meanings meanings,
             PassableTurns turns,
+            ScanTimes times,
             Door door,
             PlatformTransactionManager transactions) {
         this.scans = scans;
         this.works = works;
         this.meanings = meanings;
         this.turns = turns;
+        this.times = times;
         this.door = door;
         this.transaction = new TransactionTemplate(transactions);
     }
@@ -60,7 +63,10 @@ public class Bench {
     private Verdict once(String station, String person, Scan scan, Function<Work, Verdict> taken) {
         return Objects.requireNonNull(transaction.execute(status -> {
             Work work = works.locked(station, person);
-            return scans.verdict(scan.id()).orElseGet(() -> taken.apply(work));
+            return scans.verdict(scan.id()).orElseGet(() -> {
+                times.tell(station, scan);
+                return taken.apply(work);
+            });
         }));
     }
 
