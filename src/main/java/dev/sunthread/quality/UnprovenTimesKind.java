@@ -75,13 +75,12 @@ class UnprovenTimesKind implements Kind<UnprovenTimesKind.Body> {
                         INSERT INTO quality.unproven_time (entry, station, since, until, told, why)
                         VALUES (?, ?, coalesce(cast(? AS timestamptz), '-infinity'), ?, ?, ?)
                         """)
-                .params(
-                        fact.entry(),
-                        stations.named(body.station(), "body.station").id(),
-                        body.from(),
-                        body.to(),
-                        body.told(),
-                        body.why())
+                .param(fact.entry())
+                .param(stations.named(body.station(), "body.station").id())
+                .param(body.from())
+                .param(body.to())
+                .param(body.told())
+                .param(body.why())
                 .update();
     }
 

@@ -15,6 +15,7 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.Map;
+import java.util.Objects;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.springframework.beans.factory.annotation.Autowired;
@@ -121,7 +122,7 @@ class UnprovenTimesTests {
         Map<String, Certainty> ever = asked.lot("A").ever();
         spell("07:50");
         assertThat(asked.lot("A").ever()).isNotEqualTo(ever).containsEntry("wrong", POSSIBLE);
-        assertThat(asked.asKnownAt(before.question().cutoff()).lot("A").ever()).isEqualTo(ever);
+        assertThat(asked.asKnownAt(Objects.requireNonNull(before.question().cutoff())).lot("A").ever()).isEqualTo(ever);
         assertThat(traces.ask(before.question())).isEqualTo(before);
     }
 

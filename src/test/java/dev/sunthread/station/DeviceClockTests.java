@@ -17,6 +17,7 @@ import dev.sunthread.testing.SunthreadTest;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.UUID;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -141,8 +142,7 @@ class DeviceClockTests {
     void aScanIsNotBeforeTheProvenOneOfItsPageThatItCameBehind() {
         takes(new Scan("kept-1", "R0001", Plant.at("13:00"), true, new Scan.Place(PAGE, 1)));
         Scan second = takes(told(2, "C-1", Plant.at("08:00")));
-        assertThat(second.within()).isNotNull();
-        assertThat(second.within().from()).isEqualTo(Plant.at("13:00"));
+        assertThat(Objects.requireNonNull(second.within()).from()).isEqualTo(Plant.at("13:00"));
         assertThat(second.at()).isAfter(Plant.at("13:00")).isBefore(Plant.at("13:01"));
         assertThat(reached("A-1", Certainty.CERTAIN)).isEmpty();
         assertThat(findings()).isEqualTo(1);
