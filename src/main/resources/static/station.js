@@ -22,7 +22,7 @@
 
   // what is scanned is dated by the server's clock: as the page last heard it, and what passed since by a clock of the
   // browser that nobody sets. That clock may stand still while the device sleeps, which the device's own clock tells; then
-  // only how long ago it was is told
+  // only how long ago it was is told, and whether a clock tells it that nobody sets
   const CLOSE = 1000;
   let heard = null;
   const hears = (now, asked) => {
@@ -51,6 +51,9 @@
       transaction.onerror = () => reject(transaction.error);
     });
   };
+  // a page that is opened anew has another such clock
+  const opening = uuid();
+  let openedAt = null;
   const pageName = queueName + "-page";
   const page = localStorage.getItem(pageName) || uuid();
   localStorage.setItem(pageName, page);
@@ -139,10 +142,14 @@
 
   // the page's number of a scan tells its order, whatever came when
   const send = (scan, address) => {
+    const told = Date.now() - scan.at;
+    const passed = scan.opening === opening ? Math.round(performance.now() - scan.tick) : null;
+    const proven = passed !== null && Math.abs(told - passed) <= 5 * CLOSE;
     const body = new URLSearchParams({
-      id: scan.id, text: scan.text, age: Math.max(0, Date.now() - scan.at), kept: scan.kept, page, sequence: scan.order
+      id: scan.id, text: scan.text, age: proven ? passed : told, proven, kept: scan.kept, page, sequence: scan.order
     });
     if (scan.heard) body.set("at", scan.heard);
+    if (scan.opening !== opening && openedAt !== null) body.set("until", openedAt);
     return ask(address, { method: "POST", body, headers: Object.assign({ "X-Part": "bench" }, header && token ? { [header]: token } : {}) });
   };
   const isSignedOut = response => response.type === "opaqueredirect" || response.status === 401 || response.status === 403;
@@ -209,10 +216,12 @@
     const refused = isAway && (isOnlineOnly() || station === null);
     document.getElementById("not-kept").hidden = !refused || station === null;
     if (refused) { sounds.REFUSED(); return; }
-    const scanned = { id: uuid(), text, at: Date.now(), heard: serverTime(), kept: isAway };
+    const scanned = {
+      id: uuid(), text, at: Date.now(), tick: performance.now(), opening, heard: serverTime(), kept: isAway
+    };
     document.body.classList.add("is-sending");
-    await store("readwrite", scans => scans.add(scanned));
     kept++;
+    await store("readwrite", scans => scans.add(scanned));
     if (isAway) { showKept(await all(), true); sounds.KEPT(); }
     flush();
   };
@@ -274,10 +283,13 @@
   };
   const contact = async closing => {
     try {
+      // what it says may come late, so it tells by the server's clock when it counted
+      const counted = serverTime();
+      if (!closing) await all();
+      const body = new URLSearchParams({ page, kept, closing });
+      if (counted !== null) body.set("at", counted);
       const asked = performance.now();
-      const response = await ask(contactAddress, {
-        method: "POST", redirect: "follow", credentials: "omit", keepalive: closing, body: new URLSearchParams({ page, kept, closing })
-      });
+      const response = await ask(contactAddress, { method: "POST", redirect: "follow", credentials: "omit", keepalive: closing, body });
       if (closing || !response.ok) return;
       const answer = await response.json();
       hears(answer.now, asked);
@@ -285,10 +297,21 @@
       stops = answer.stops;
     } catch { /* what is kept is told when the server is back */ }
   };
+  const open = async () => {
+    try {
+      const asked = performance.now();
+      const response = await ask(form.action + "/page", {
+        method: "POST", body: new URLSearchParams({ page }), headers: header && token ? { [header]: token } : {}
+      });
+      if (!response.ok) return;
+      const answer = await response.json();
+      openedAt = answer.now;
+      hears(answer.now, asked);
+    } catch { /* what was kept is dated by when it comes */ }
+  };
+  const isOpen = isShell ? Promise.resolve() : open();
   if (!isShell) {
-    ask(form.action + "/page", {
-      method: "POST", body: new URLSearchParams({ page }), headers: header && token ? { [header]: token } : {}
-    }).catch(() => {}).then(all).then(() => contact(false));
+    isOpen.then(() => contact(false));
     setInterval(() => contact(false), 10000);
     window.addEventListener("pagehide", () => contact(true));
   }
@@ -296,7 +319,7 @@
   setInterval(countDown, 30000);
   countDown();
   focus();
-  all().then(scans => {
+  isOpen.then(all).then(scans => {
     if (isShell) showKept(scans, true);
     else if (scans.length > 0) flush();
   });

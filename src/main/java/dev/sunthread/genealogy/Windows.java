@@ -4,15 +4,18 @@ import dev.sunthread.catalog.judging.Under;
 import dev.sunthread.electrical.judging.TestVerdicts;
 import dev.sunthread.genealogy.history.Clocks;
 import dev.sunthread.genealogy.history.KnownNames;
+import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.kernel.verdict.Outcome;
 import dev.sunthread.ledger.Known;
 import java.sql.ResultSet;
 import java.sql.SQLException;
-import java.time.Duration;
+import java.time.Instant;
 import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
@@ -34,7 +37,7 @@ public final class Windows {
 
     /**
      * Steps at a station before the time whose unit passed a test able to see the fault afterwards, on a rig whose
-     * checks around that test were not bad.
+     * checks around that test were not bad. In a spell of times that are not proven the test may have come first.
      */
     private static final String PASSED = """
             SELECT p.started_at, n.number, d.code, t.entry FROM production.step p
@@ -52,16 +55,30 @@ public final class Windows {
               AND coalesce((SELECT c.verdict FROM catalog.equipment_check c
                 WHERE c.equipment = t.equipment AND c.checked_at >= t.ended_at AND %s
                 ORDER BY c.checked_at, c.entry LIMIT 1), 'GOOD') = 'GOOD'
+              AND NOT EXISTS (SELECT FROM quality.unproven_time x
+                WHERE (p.ended_at BETWEEN x.since AND x.until OR t.started_at BETWEEN x.since AND x.until) AND %s)
             ORDER BY p.started_at DESC, t.entry, p.entry
             """.formatted(
-            Known.at("p.entry"), Known.at("t.entry"), Known.at("r.entry"), Known.at("c.entry"), Known.at("c.entry"));
+                    Known.at("p.entry"),
+                    Known.at("t.entry"),
+                    Known.at("r.entry"),
+                    Known.at("c.entry"),
+                    Known.at("c.entry"),
+                    Known.at("x.entry"));
+
+    /** Whether what is told of a time behind that at which it was noticed surely was behind it. */
+    private static final String SURELY_BEHIND = """
+             AND NOT EXISTS (SELECT FROM quality.unproven_time x
+              WHERE cast(:noticed AS timestamptz) BETWEEN x.since AND x.until
+                AND %%s BETWEEN x.since AND x.until AND %s)
+            """.formatted(Known.at("x.entry"));
 
     private static final String CLEANED = """
             SELECT c.cleaned_at, c.evidence, NULL FROM materials.clean_point c
             JOIN catalog.position p ON p.id = c.position JOIN catalog.station s ON s.id = p.station
-            WHERE s.code = :station AND p.code = :position AND c.cleaned_at > :noticed AND %s
+            WHERE s.code = :station AND p.code = :position AND c.cleaned_at > :noticed AND %s %s
             ORDER BY c.cleaned_at, c.entry LIMIT 1
-            """.formatted(Known.at("c.entry"));
+            """.formatted(Known.at("c.entry"), SURELY_BEHIND.formatted("c.cleaned_at"));
 
     private record Event(
             OffsetDateTime at, String what, @Nullable String under) {
@@ -77,14 +94,14 @@ public final class Windows {
     private final long cutoff;
     private final TestVerdicts tests;
     private final KnownNames names;
-    private final Duration uncertainty;
+    private final Clocks clocks;
 
     public Windows(JdbcClient jdbc, long cutoff, TestVerdicts tests) {
         this.jdbc = jdbc;
         this.tests = tests;
         this.names = new KnownNames(jdbc, cutoff);
         this.cutoff = cutoff;
-        this.uncertainty = new Clocks(jdbc, cutoff).worst();
+        this.clocks = new Clocks(jdbc, cutoff);
     }
 
     /** For an oven, a lamp or a rig; without a fault any good check counts, and without a time the window is open. */
@@ -101,7 +118,10 @@ public final class Windows {
                 params);
         Optional<Event> next = noticed == null
                 ? Optional.empty()
-                : event(GOOD_CHECKS + " AND c.checked_at > :noticed ORDER BY c.checked_at, c.entry LIMIT 1", params);
+                : event(
+                        GOOD_CHECKS + " AND c.checked_at > :noticed " + SURELY_BEHIND.formatted("c.checked_at")
+                                + " ORDER BY c.checked_at, c.entry LIMIT 1",
+                        params);
         return proposed(
                 last,
                 next,
@@ -131,14 +151,23 @@ public final class Windows {
 
     private ProposedWindow proposed(Optional<Event> open, Optional<Event> close, String opened, String closed) {
         Scope.Window window = new Scope.Window(
-                open.map(event -> event.at().minus(uncertainty)).orElse(null),
-                close.map(event -> event.at().plus(uncertainty)).orElse(null));
+                open.map(event -> Clocks.time(clocks.told(null, micros(event)).early()))
+                        .orElse(null),
+                close.map(event -> Clocks.time(clocks.told(null, micros(event)).late()))
+                        .orElse(null));
+        boolean isProven = Stream.concat(open.stream(), close.stream())
+                .allMatch(event -> clocks.proven(micros(event)).equals(Moment.at(micros(event))));
         return new ProposedWindow(
                 window,
                 opened,
                 closed,
-                "Both ends are moved apart by " + uncertainty.toSeconds()
-                        + " s, by which the least exact clock may be off");
+                "Both ends are moved apart by " + clocks.worst().toSeconds()
+                        + " s, by which the least exact clock may be off"
+                        + (isProven ? "" : ", and by as much as leaves unproven when it was"));
+    }
+
+    private static long micros(Event event) {
+        return ChronoUnit.MICROS.between(Instant.EPOCH, event.at().toInstant());
     }
 
     private Optional<Event> event(String sql, Map<String, Object> params) {

@@ -28,6 +28,7 @@ public class Bench {
     private final Meanings meanings;
     private final DoubleReads doubles;
     private final PassableTurns turns;
+    private final ScanTimes times;
     private final Door door;
     private final TransactionTemplate transaction;
 
@@ -37,6 +38,7 @@ public class Bench {
             Meanings meanings,
             DoubleReads doubles,
             PassableTurns turns,
+            ScanTimes times,
             Door door,
             PlatformTransactionManager transactions) {
         this.scans = scans;
@@ -44,6 +46,7 @@ public class Bench {
         this.meanings = meanings;
         this.doubles = doubles;
         this.turns = turns;
+        this.times = times;
         this.door = door;
         this.transaction = new TransactionTemplate(transactions);
     }
@@ -80,7 +83,10 @@ public class Bench {
     private Verdict once(String station, String person, Scan scan, Function<Work, Verdict> taken) {
         return Objects.requireNonNull(transaction.execute(status -> {
             Work work = works.locked(station, person);
-            return scans.verdict(scan.id()).orElseGet(() -> taken.apply(work));
+            return scans.verdict(scan.id()).orElseGet(() -> {
+                times.tell(station, scan);
+                return taken.apply(work);
+            });
         }));
     }
 

@@ -50,13 +50,14 @@ class TakenScans {
     void keep(String station, String person, Scan scan, Verdict verdict) {
         jdbc.sql("""
                         INSERT INTO station.scan
-                          (id, station, person, text, scanned_at, received_at, was_kept, verdict, page, sequence)
-                        VALUES (?, ?, ?, ?, ?, ?, ?, cast(? AS jsonb), ?, ?)
+                          (id, station, person, text, scanned_at, received_at, was_kept, verdict, page, sequence, earliest)
+                        VALUES (?, ?, ?, ?, ?, ?, ?, cast(? AS jsonb), ?, ?, ?)
                         """)
                 .params(scan.id(), station, person, scan.text(), scan.at())
                 .params(OffsetDateTime.now(clock), scan.kept(), json.writeValueAsString(verdict))
                 .param(scan.place() == null ? null : scan.place().page())
                 .param(scan.place() == null ? null : scan.place().sequence())
+                .param(scan.within() == null ? scan.at() : scan.within().from())
                 .update();
     }
 }

@@ -23,12 +23,14 @@ public class UnreadScans {
 
     private final TakenScans scans;
     private final Works works;
+    private final ScanTimes times;
     private final Door door;
     private final TransactionTemplate transaction;
 
-    UnreadScans(TakenScans scans, Works works, Door door, PlatformTransactionManager transactions) {
+    UnreadScans(TakenScans scans, Works works, ScanTimes times, Door door, PlatformTransactionManager transactions) {
         this.scans = scans;
         this.works = works;
+        this.times = times;
         this.door = door;
         this.transaction = new TransactionTemplate(transactions);
     }
@@ -38,6 +40,7 @@ public class UnreadScans {
         Work work = inHand(station, person);
         transaction.executeWithoutResult(status -> {
             if (scans.verdict(scan.id()).isEmpty()) {
+                times.tell(station, scan);
                 KeptScan.record(
                         new Recording(door, station, person, scan),
                         scan,

@@ -62,6 +62,9 @@ final class NeverAtStations {
         }) {
             rules.put(rule, PAPER);
         }
+        rules.put(
+                "told-times-lie-within-what-is-proven",
+                "the server says it itself of scans that a page kept: DeviceClockTests");
         rules.put("typed-label-is-confirmed-by-another", "two persons type it on a page of its own: DamagedLabelTests");
         rules.put("test-run-is-recorded-once", TESTS);
         rules.put("no-unit-is-tested-until-it-passes", TESTS);

@@ -77,7 +77,7 @@ final class Answer {
                     .filter(root -> shipments.carried(shipment, root) == carriage)
                     .collect(Collectors.toSet());
             if (!carried.isEmpty()) {
-                walk.backward(carried, Question.at(shipment.shippedAt()))
+                walk.backward(carried, shipment.then())
                         .forEach((node, arrival) -> found.merge(
                                 node, Certainty.weakest(arrival.certainty(), carriage), Certainty::strongest));
             }
@@ -87,7 +87,7 @@ final class Answer {
 
     // only what a shipment carried can be affected in it: searching all for each would take nodes times shipments
     private void searchInside(Shipment shipment, GivenEdges reached) {
-        Question then = Question.at(shipment.shippedAt());
+        Question then = shipment.then();
         Set<TraceRef> behind = reached.behind(shipment.units(), then::possiblyCovers);
         behind.addAll(reached.behind(reached.takenOutInto(behind), any -> true));
         Map<TraceRef, Certainty> carriage = carriage(shipment, reached, then);

@@ -2,8 +2,10 @@ package dev.sunthread.genealogy.answer;
 
 import dev.sunthread.genealogy.Certainty;
 import dev.sunthread.genealogy.Question;
+import dev.sunthread.genealogy.history.Clocks;
 import dev.sunthread.genealogy.walk.Edge;
 import dev.sunthread.genealogy.walk.EdgeSource;
+import dev.sunthread.genealogy.walk.Moment;
 import dev.sunthread.kernel.TraceRef;
 import dev.sunthread.ledger.Known;
 import java.util.ArrayDeque;
@@ -23,8 +25,17 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 /** The shipments of the units of an answer, and what was inside them when they left. */
 final class Shipments {
 
-    /** One shipment: when it left, in microseconds, and the units it names. */
-    record Shipment(long entry, String number, String consignee, long shippedAt, Set<TraceRef> units) {}
+    /**
+     * One shipment: when it left, in microseconds, and the units it names.
+     *
+     * @param left when it may have left, which is any time of a spell of times that are not proven
+     */
+    record Shipment(long entry, String number, String consignee, long shippedAt, Moment left, Set<TraceRef> units) {
+
+        Question then() {
+            return Question.at(left);
+        }
+    }
 
     private record Row(long entry, String number, String consignee, long shippedAt, long unit) {}
 
@@ -37,11 +48,13 @@ final class Shipments {
     private final JdbcClient jdbc;
     private final long cutoff;
     private final EdgeSource edges;
+    private final Clocks clocks;
 
     Shipments(JdbcClient jdbc, long cutoff, EdgeSource edges) {
         this.jdbc = jdbc;
         this.cutoff = cutoff;
         this.edges = edges;
+        this.clocks = new Clocks(jdbc, cutoff);
     }
 
     /** The shipments that name any of these units, in the order of time, each with those of the units it names. */
@@ -56,7 +69,13 @@ final class Shipments {
         for (Row row : rows) {
             Shipment shipment = shipments.get(row.entry());
             if (shipment == null) {
-                shipment = new Shipment(row.entry(), row.number(), row.consignee(), row.shippedAt(), new HashSet<>());
+                shipment = new Shipment(
+                        row.entry(),
+                        row.number(),
+                        row.consignee(),
+                        row.shippedAt(),
+                        clocks.proven(row.shippedAt()),
+                        new HashSet<>());
                 shipments.put(row.entry(), shipment);
                 ordered.add(shipment);
             }
@@ -75,7 +94,7 @@ final class Shipments {
     }
 
     private boolean isCarried(Shipment shipment, TraceRef unit, Certainty certainty) {
-        Question then = Question.at(shipment.shippedAt());
+        Question then = shipment.then();
         Set<TraceRef> seen = new HashSet<>(Set.of(unit));
         Deque<TraceRef> open = new ArrayDeque<>(seen);
         while (!open.isEmpty()) {

@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 
 /** Reads steps and runs that history tells at a cut-off. */
@@ -116,7 +117,7 @@ final class HappeningHistory implements HappeningRecords {
                 clocks.told(station, row.getLong(4)),
                 units(row, 6),
                 row.getString(5),
-                station);
+                inOrder(station, row.getLong(3)));
     }
 
     private List<Happening> runs(TraceKind kind, String sql, String entries, Map<String, Object> params) {
@@ -138,7 +139,12 @@ final class HappeningHistory implements HappeningRecords {
                 Sql.numbers(row, 8).stream().map(TraceRef::carrier).collect(Collectors.toSet()),
                 null,
                 new RunDemand(kind, row.getLong(5)),
-                station);
+                inOrder(station, row.getLong(3)));
+    }
+
+    // times that are not proven are in no order, whichever clock told them
+    private @Nullable Long inOrder(@Nullable Long station, long start) {
+        return station == null || clocks.isProven(station, start) ? station : null;
     }
 
     private static Set<TraceRef> units(ResultSet row, int column) throws SQLException {

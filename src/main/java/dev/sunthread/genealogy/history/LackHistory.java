@@ -14,7 +14,8 @@ import org.springframework.jdbc.core.simple.JdbcClient;
 /**
  * Finds in the whole plant the units that may lack what is demanded. It leaves one out only if what is demanded surely
  * is recorded, as known at the cut-off, or if nothing was ever told that makes it due, by a kept line neither; whatever
- * was ever withdrawn, or contradicts, or is not known yet speaks for looking closer.
+ * was ever withdrawn, or contradicts, or is not known yet, or lies in a spell of times that are not proven, speaks for
+ * looking closer.
  */
 final class LackHistory {
 
@@ -65,7 +66,11 @@ final class LackHistory {
             met AS (
               SELECT DISTINCT e.unit, e.started_at FROM spans e CROSS JOIN slack
               JOIN known k ON k.unit = e.unit AND k.started_at >= e.started_at + slack.slack
-                AND (e.next_at IS NULL OR k.started_at + slack.slack < e.next_at)),
+                AND (e.next_at IS NULL OR k.started_at + slack.slack < e.next_at)
+                AND NOT EXISTS (SELECT FROM quality.unproven_time x
+                  WHERE e.started_at BETWEEN x.since - slack.slack AND x.until + slack.slack
+                    OR k.started_at BETWEEN x.since - slack.slack AND x.until + slack.slack
+                    OR e.next_at BETWEEN x.since - slack.slack AND x.until + slack.slack)),
             unmet AS (
               SELECT DISTINCT e.unit FROM spans e LEFT JOIN met m USING (unit, started_at) WHERE m.unit IS NULL)
             SELECT u.id FROM production.unit u LEFT JOIN own ON own.unit = u.id
@@ -95,6 +100,8 @@ final class LackHistory {
             WHERE c.recipe = :definition AND %s AND o.entry < line.first_unknown AND ow.entry IS NULL
               AND o.unloaded_at > c.ended_at + slack
               AND l.unit <> ALL (:loaded) AND l.carrier <> ALL (:carriers)
+              AND NOT EXISTS (SELECT FROM quality.unproven_time x
+                WHERE x.since <= o.unloaded_at + slack AND x.until >= l.loaded_at - slack)
               AND NOT EXISTS (SELECT FROM production.carrier_load n
                 WHERE n.carrier = l.carrier AND n.loaded_at BETWEEN l.loaded_at - slack AND o.unloaded_at + slack
                   AND (n.unit = l.unit OR n.position = l.position)
@@ -104,6 +111,9 @@ final class LackHistory {
                   AND NOT EXISTS (SELECT FROM production.carrier_unload b LEFT JOIN ledger.withdrawal bw ON bw.target = b.entry
                     WHERE b.carrier = n.carrier AND (b.unit = l.unit OR b.unit IS NULL AND b.inner_carrier IS NULL)
                       AND b.unloaded_at BETWEEN n.loaded_at + slack AND l.loaded_at - slack
+                      AND NOT EXISTS (SELECT FROM quality.unproven_time x
+                        WHERE b.unloaded_at BETWEEN x.since - slack AND x.until + slack
+                          AND n.loaded_at BETWEEN x.since - slack AND x.until + slack)
                       AND bw.entry IS NULL AND b.entry < line.first_unknown))
               AND NOT EXISTS (SELECT FROM production.carrier_unload n
                 WHERE n.unit = l.unit AND n.carrier <> l.carrier
@@ -127,6 +137,9 @@ final class LackHistory {
 
     private static final String CHILDREN = """
             WITH %s,
+            slack AS MATERIALIZED (
+              SELECT make_interval(secs => 2 * coalesce(max(v.clock_uncertainty), 0)) AS slack
+              FROM catalog.station_revision v),
             due AS MATERIALIZED (
               SELECT u.id, least(
                 (SELECT min(s.ended_at) FROM production.step_unit su JOIN production.step s USING (entry)
@@ -141,7 +154,9 @@ final class LackHistory {
             LEFT JOIN (%s
               AND p.parent IN (SELECT u.id FROM production.unit u WHERE u.item = :item) AND p.position = ANY (:positions)) s
               ON s.parent = d.id AND s.position = q.position
-            WHERE d.since IS NOT NULL AND (s.since IS NULL OR d.since < s.since)
+            WHERE d.since IS NOT NULL AND (s.since IS NULL OR d.since < s.since OR EXISTS (
+              SELECT FROM quality.unproven_time x CROSS JOIN slack
+              WHERE s.since BETWEEN x.since - slack.slack AND x.until + slack.slack))
             """.formatted(SurelyKnown.LINE, SurelyKnown.LASTING);
 
     private final JdbcClient jdbc;

@@ -53,11 +53,15 @@ final class PositionHistory {
     private static final String USES = """
             SELECT %s, %s, u.item, coalesce(u.lot, (
               SELECT f.lot FROM materials.container_filling f
-              WHERE f.container = u.container AND f.filled_at <= s.ended_at AND %s
+              WHERE f.container = u.container AND f.filled_at <= s.ended_at AND %s AND %s
               ORDER BY f.filled_at DESC, f.entry DESC LIMIT 1))
             FROM production.step_use u JOIN production.step s USING (entry) WHERE u.position = :position AND %s
             """.formatted(
-                    Sql.micros("s.started_at"), Sql.micros("s.ended_at"), Known.at("f.entry"), Known.at("u.entry"));
+                    Sql.micros("s.started_at"),
+                    Sql.micros("s.ended_at"),
+                    Known.at("f.entry"),
+                    Sql.HELD_SURELY,
+                    Known.at("u.entry"));
 
     /** One moment for each set of units that was worked on, the last one: a record of a use may be doubled. */
     private static final String CYCLES =
@@ -132,14 +136,21 @@ final class PositionHistory {
     private List<Charge> charges(StationPosition position) {
         return facts(CHARGES, position, RECORDED).stream()
                 .map(row -> new Charge(
-                        TraceRef.lot(row.lot() == null ? 0 : row.lot()), row.item(), told(position, row), row.entry()))
+                        TraceRef.lot(row.lot() == null ? 0 : row.lot()),
+                        row.item(),
+                        told(position, row),
+                        row.entry(),
+                        unproven(position, row)))
                 .toList();
     }
 
     private List<Discharge> discharges(StationPosition position) {
         return facts(DISCHARGES, position, RECORDED).stream()
                 .map(row -> new Discharge(
-                        row.lot() == null ? null : TraceRef.lot(row.lot()), told(position, row), row.entry()))
+                        row.lot() == null ? null : TraceRef.lot(row.lot()),
+                        told(position, row),
+                        row.entry(),
+                        unproven(position, row)))
                 .toList();
     }
 
@@ -189,5 +200,9 @@ final class PositionHistory {
 
     private Moment told(StationPosition position, Recorded row) {
         return clocks.told(position.station(), row.instant());
+    }
+
+    private @Nullable Long unproven(StationPosition position, Recorded row) {
+        return clocks.isProven(position.station(), row.instant()) ? null : row.instant();
     }
 }

@@ -2,6 +2,7 @@ package dev.sunthread.genealogy.history;
 
 import dev.sunthread.kernel.TraceKind;
 import dev.sunthread.kernel.TraceRef;
+import dev.sunthread.ledger.Known;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.Arrays;
@@ -12,6 +13,17 @@ import org.jspecify.annotations.Nullable;
 
 /** How rows and times of the database read here. */
 public final class Sql {
+
+    /**
+     * Whether the container of a use {@code u} in a step {@code s} surely was filled by then as it is told: no filling of it
+     * and that step may have come in another order, for their times lie in one spell that proves none.
+     */
+    static final String HELD_SURELY = """
+            NOT EXISTS (
+              SELECT FROM quality.unproven_time x JOIN materials.container_filling g
+                ON g.container = u.container AND g.filled_at BETWEEN x.since AND x.until
+              WHERE s.ended_at BETWEEN x.since AND x.until AND %s AND %s)
+            """.formatted(Known.at("x.entry"), Known.at("g.entry"));
 
     private Sql() {}
 

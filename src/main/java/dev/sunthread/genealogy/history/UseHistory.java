@@ -31,14 +31,18 @@ final class UseHistory implements UseRecords {
     private static final String USES = """
             SELECT u.entry, u.item, coalesce(u.lot, (
               SELECT f.lot FROM materials.container_filling f
-              WHERE f.container = u.container AND f.filled_at <= s.ended_at AND %s
+              WHERE f.container = u.container AND f.filled_at <= s.ended_at AND %s AND %s
               ORDER BY f.filled_at DESC, f.entry DESC LIMIT 1)) AS lot, u.container, u.position, s.station, st.code, s.operation, %s, %s, NULL::bigint
             FROM (%%s) asked
             JOIN production.step_use u USING (entry, ordinal)
             JOIN production.step s USING (entry) JOIN catalog.station st ON st.id = s.station
             WHERE %s
             """.formatted(
-                    Known.at("f.entry"), Sql.micros("s.started_at"), Sql.micros("s.ended_at"), Known.at("u.entry"));
+                    Known.at("f.entry"),
+                    Sql.HELD_SURELY,
+                    Sql.micros("s.started_at"),
+                    Sql.micros("s.ended_at"),
+                    Known.at("u.entry"));
 
     private static final String UNLOADINGS = """
             SELECT d.entry, NULL::bigint, d.lot, NULL::bigint, d.position, p.station, st.code, 'unloading', %1$s, %1$s, d.into_lot
@@ -77,7 +81,7 @@ final class UseHistory implements UseRecords {
     /**
      * Uses without a scan at a position while no charge of these items is told for it, uses of no position, and uses with
      * a scan during whose step what was loaded changed. State finds them by time; history says what counts. The clock may
-     * have told the use and the change each wrongly, so both count.
+     * have told the use and the change each wrongly, so both count; in a spell of times that are not proven every use does.
      */
     private static final String WHERE_NOTHING_MAY_BE_LOADED =
             """
@@ -127,10 +131,25 @@ final class UseHistory implements UseRecords {
             CROSS JOIN LATERAL (
               SELECT * FROM production.step_use WHERE entry = s.entry OFFSET 0) u
             WHERE u.lot IS NOT NULL AND coalesce(u.position, d.position) = d.position AND u.item = ANY (:items)
-            """.formatted(Known.at("o.entry"), Known.at("c.entry"), Known.at("d.entry"));
+            UNION
+            SELECT u.entry, u.ordinal FROM quality.unproven_time x JOIN catalog.position p ON p.station = x.station
+            CROSS JOIN LATERAL (
+              SELECT * FROM production.unscanned_use
+              WHERE int8range(position, position, '[]') && int8range(p.id, p.id, '[]')
+                AND during && tstzrange(x.since - make_interval(secs => 2 * :worst),
+                  x.until + make_interval(secs => 2 * :worst), '[]') OFFSET 0) u
+            WHERE u.item = ANY (:items) AND %4$s
+            UNION
+            SELECT u.entry, u.ordinal FROM quality.unproven_time x JOIN production.step s ON s.station = x.station
+              AND s.started_at <= x.until + make_interval(secs => 2 * :worst)
+              AND s.ended_at >= x.since - make_interval(secs => 2 * :worst)
+            JOIN production.step_use u ON u.entry = s.entry
+            WHERE u.lot IS NOT NULL AND u.item = ANY (:items) AND %4$s
+            """.formatted(Known.at("o.entry"), Known.at("c.entry"), Known.at("d.entry"), Known.at("x.entry"));
 
     /** What came off and is of no charge: the change before it put nothing on. */
-    private static final String UNLOADED_OF_NO_RECORD = """
+    private static final String UNLOADED_OF_NO_RECORD =
+            """
             WITH change AS (
               SELECT c.position, c.charged_at AS at, 0 AS off, false AS nameless FROM materials.charge c
               WHERE %1$s AND c.entry <> ALL (:takenBack)
@@ -138,9 +157,12 @@ final class UseHistory implements UseRecords {
               SELECT d.position, d.discharged_at, 1, d.lot IS NULL FROM materials.discharge d WHERE %2$s)
             SELECT DISTINCT o.position FROM (
               SELECT *, lag(off) OVER (PARTITION BY position ORDER BY at, off) AS before FROM change) o
-            WHERE o.nameless AND o.before IS DISTINCT FROM 0 AND EXISTS (
+            WHERE o.nameless AND (o.before IS DISTINCT FROM 0 OR EXISTS (
+              SELECT FROM quality.unproven_time x JOIN catalog.position p ON p.station = x.station
+              WHERE p.id = o.position AND %3$s))
+            AND EXISTS (
               SELECT FROM production.step_use u WHERE u.position = o.position AND u.item = ANY (:items))
-            """.formatted(Known.at("c.entry"), Known.at("d.entry"));
+            """.formatted(Known.at("c.entry"), Known.at("d.entry"), Known.at("x.entry"));
 
     /** Of each item the first such use that is known ends the search. */
     private static final String ITEMS_UNSCANNED = """

@@ -95,6 +95,7 @@ public final class LineWays {
             "stock-return",
             "structure",
             "typed-label",
+            "unproven-times",
             "verification",
             "waste");
 

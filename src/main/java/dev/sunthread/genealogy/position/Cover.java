@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -21,16 +22,23 @@ final class Cover {
     private final NavigableMap<Long, List<Charge>> charges = new TreeMap<>();
     private final NavigableMap<Long, Moment> off = new TreeMap<>();
     private final Collection<Doubt> doubts;
+    private final List<Change> unproven;
     private long mostUncertain;
 
     Cover(Collection<Charge> charges, Collection<Discharge> discharges, Collection<Doubt> doubts) {
         this.doubts = doubts;
         charges.forEach(charge -> this.charges
-                .computeIfAbsent(told(charge.at()), any -> new ArrayList<>())
+                .computeIfAbsent(told(charge), any -> new ArrayList<>())
                 .add(charge));
-        discharges.stream()
+        List<Discharge> emptying = discharges.stream()
                 .filter(discharge -> charges.stream().noneMatch(charge -> makesRoomFor(discharge, charge)))
-                .forEach(discharge -> off.put(told(discharge.at()), discharge.at()));
+                .toList();
+        unproven = Stream.<Change>concat(charges.stream(), emptying.stream())
+                .filter(change -> change.unproven() != null)
+                .toList();
+        emptying.stream()
+                .filter(discharge -> discharge.unproven() == null)
+                .forEach(discharge -> off.put(told(discharge), discharge.at()));
         off.forEach((told, at) -> mostUncertain = Math.max(mostUncertain, told - at.early()));
     }
 
@@ -40,9 +48,19 @@ final class Cover {
                 && charged.getValue().stream().allMatch(charge -> charge.item() == null || charge.item() == use.item())
                 && off.subMap(charged.getKey(), true, use.at().late() + mostUncertain, true).values().stream()
                         .noneMatch(taken -> taken.early() <= use.at().late())
+                && unproven.stream().noneMatch(change -> mayHaveEmptied(change, charged.getValue(), use))
                 && doubts.stream()
                         .noneMatch(doubt ->
                                 charged.getValue().stream().anyMatch(charge -> doubt.mayEmpty(charge.at(), use.at())));
+    }
+
+    // in a spell of times that are not proven nothing has an order
+    private static boolean mayHaveEmptied(Change change, List<Charge> on, Use use) {
+        boolean mayBeBetween = !use.at().startsAndEndsBefore(change.at())
+                && on.stream().noneMatch(change::precedes)
+                && !(change instanceof Charge charge && on.contains(charge));
+        return mayBeBetween
+                && !(change instanceof Charge charge && (charge.item() == null || charge.item() == use.item()));
     }
 
     private Map.@Nullable Entry<Long, List<Charge>> lastBefore(Moment use) {
@@ -54,11 +72,13 @@ final class Cover {
         return charged;
     }
 
-    private static long told(Moment at) {
-        return at.early() + (at.late() - at.early()) / 2;
+    private static long told(Change change) {
+        Long unproven = change.unproven();
+        Moment at = change.at();
+        return unproven != null ? unproven : at.early() + (at.late() - at.early()) / 2;
     }
 
     private static boolean makesRoomFor(Discharge discharge, Charge charge) {
-        return discharge.at().equals(charge.at()) && !charge.lot().equals(discharge.lot());
+        return discharge.isToldAtOnceWith(charge) && !charge.lot().equals(discharge.lot());
     }
 }

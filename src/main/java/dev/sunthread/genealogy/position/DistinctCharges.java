@@ -23,7 +23,7 @@ final class DistinctCharges {
     private static Collection<Charge> onceEach(Collection<Charge> charges) {
         return charges.stream()
                 .collect(Collectors.toMap(
-                        charge -> Arrays.asList(charge.lot(), charge.item(), charge.at()),
+                        charge -> Arrays.asList(charge.lot(), charge.item(), charge.at(), charge.unproven()),
                         charge -> charge,
                         (one, other) -> one.entry() <= other.entry() ? one : other))
                 .values();

@@ -110,8 +110,7 @@ final class Loadings {
     // what came off a moment ago came off once and is told twice
     private boolean isOfNoRecordedLoad(Discharge discharge) {
         return changes.lastBefore(discharge).stream()
-                .allMatch(before -> before instanceof Discharge
-                        && discharge.at().early() - before.at().early() > Moment.TOLD_TWICE);
+                .allMatch(before -> before instanceof Discharge && discharge.toldBehind(before) > Moment.TOLD_TWICE);
     }
 
     private boolean isUntold() {

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  *
  * @param operation the code of a step's operation
  * @param under the recipe or specification of a run
- * @param clock the station whose clock told its times, if that is known
+ * @param clock the station whose clock told its times in their order, if that is known
  */
 public record Happening(
         TraceRef node,
@@ -51,7 +51,7 @@ public record Happening(
     }
 
     public static Happening step(
-            long entry, Moment start, Moment end, Set<TraceRef> units, String operation, long clock) {
+            long entry, Moment start, Moment end, Set<TraceRef> units, String operation, @Nullable Long clock) {
         return new Happening(TraceRef.step(entry), entry, start, end, units, Set.of(), operation, null, clock);
     }
 }

@@ -6,6 +6,7 @@ import dev.sunthread.electrical.judging.TestVerdicts;
 import dev.sunthread.genealogy.Scope;
 import dev.sunthread.kernel.Refused;
 import dev.sunthread.kernel.verdict.Outcome;
+import dev.sunthread.ledger.Known;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
@@ -33,19 +34,29 @@ class JudgedRuns {
         return cures.found(question(scope.recipe(), by), outcomes(by), cutoff).values();
     }
 
-    /** The units whose last valid test under the specification, of those that the scope selects, has one of the outcomes. */
+    /**
+     * The units whose last valid test under the specification, of those that the scope selects, has one of the outcomes; of
+     * tests in one spell of times that are not proven, any may have been the last.
+     */
     List<Long> units(Scope.TestVerdict scope, long cutoff) {
         Scope.Judged by = scope.by();
         Question question = question(scope.specification(), by);
         Map<Long, Long> all = tests.found(question, List.of(Outcome.values()), cutoff);
         Map<Long, Long> found = tests.found(question, outcomes(by), cutoff);
         return jdbc.sql("""
-                        SELECT unit FROM (
-                          SELECT DISTINCT ON (r.unit) r.unit, r.entry FROM electrical.run_record r
-                          WHERE r.entry = ANY (:all) AND r.verdict <> 'INVALID'
-                          ORDER BY r.unit, r.ended_at DESC, r.entry DESC) last
-                        WHERE entry = ANY (:found) ORDER BY unit
-                        """)
+                        WITH tested AS MATERIALIZED (
+                          SELECT r.unit, r.entry, r.ended_at FROM electrical.run_record r
+                          WHERE r.entry = ANY (:all) AND r.verdict <> 'INVALID')
+                        SELECT DISTINCT r.unit FROM tested r
+                        WHERE r.entry = ANY (:found) AND NOT EXISTS (
+                          SELECT FROM tested o
+                          WHERE o.unit = r.unit AND (o.ended_at, o.entry) > (r.ended_at, r.entry) AND NOT EXISTS (
+                            SELECT FROM quality.unproven_time x
+                            WHERE r.ended_at BETWEEN x.since AND x.until AND o.ended_at BETWEEN x.since AND x.until
+                              AND %s))
+                        ORDER BY r.unit
+                        """.formatted(Known.at("x.entry")))
+                .param("cutoff", cutoff)
                 .param("all", all.keySet().toArray(Long[]::new))
                 .param("found", found.keySet().toArray(Long[]::new))
                 .query(Long.class)

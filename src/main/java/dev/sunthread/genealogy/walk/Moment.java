@@ -60,6 +60,11 @@ public record Moment(long early, long late) {
         return new Moment(Math.max(early, other.early), Math.min(late, other.late));
     }
 
+    /** From the earlier begin of the two to the later end. */
+    public Moment spanning(Moment other) {
+        return new Moment(Math.min(early, other.early), Math.max(late, other.late));
+    }
+
     /** Whether every instant this can be lies before every instant the other can be; a tie is not before. */
     public boolean surelyBefore(Moment other) {
         return late < other.early;

@@ -6,6 +6,7 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.DataClassRowMapper;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.stereotype.Repository;
@@ -39,17 +40,25 @@ public class PageContacts {
                 .update();
     }
 
-    /** A page says that it is there, or that it closes; gives its station, and nothing of a page that nobody opened. */
-    public Optional<String> heard(UUID page, int kept, boolean closing) {
+    /**
+     * A page says that it is there, or that it closes; gives its station, and nothing of a page that nobody opened.
+     *
+     * @param at when it counted what it keeps, by the server's clock as it last heard it; absent if it can't tell. What it
+     *     says may come late
+     */
+    public Optional<String> heard(UUID page, int kept, boolean closing, @Nullable OffsetDateTime at) {
         return jdbc.sql("""
                         UPDATE station.page SET kept = :kept, is_open = NOT :closing,
-                          caught_up_at = CASE WHEN :kept = 0 THEN :now ELSE caught_up_at END
+                          caught_up_at = CASE WHEN :kept = 0 THEN :now ELSE caught_up_at END,
+                          nothing_kept_at = CASE WHEN :kept = 0
+                            THEN greatest(nothing_kept_at, least(cast(:at AS timestamptz), :now)) ELSE nothing_kept_at END
                         WHERE page = :page RETURNING station
                         """)
                 .param("page", page)
                 .param("now", OffsetDateTime.now(clock))
                 .param("kept", kept)
                 .param("closing", closing)
+                .param("at", at)
                 .query(String.class)
                 .optional();
     }

@@ -7,7 +7,11 @@ import dev.sunthread.access.Right;
 import dev.sunthread.station.Stops;
 import dev.sunthread.station.contact.PageContacts;
 import java.time.Clock;
+import java.time.Instant;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.util.UUID;
+import org.jspecify.annotations.Nullable;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
@@ -33,14 +37,18 @@ class ContactController {
         this.clock = clock;
     }
 
+    /** The server's time in milliseconds since 1970: what the page kept before it was opened was scanned by then. */
+    record Opened(long now) {}
+
     /** A page was opened by the person who is signed in. */
     @PostMapping("/work/page")
     @Needs(Right.WORK)
-    void opened(@RequestParam UUID page) {
+    Opened opened(@RequestParam UUID page) {
         Caller caller = callers.signedIn();
         if (caller.station() != null) {
             contacts.opened(page, caller.station(), caller.mark());
         }
+        return new Opened(clock.millis());
     }
 
     /**
@@ -55,8 +63,11 @@ class ContactController {
     ResponseEntity<Heard> heard(
             @RequestParam UUID page,
             @RequestParam(defaultValue = "0") int kept,
-            @RequestParam(defaultValue = "false") boolean closing) {
-        return ResponseEntity.of(contacts.heard(page, Math.max(0, kept), closing)
+            @RequestParam(defaultValue = "false") boolean closing,
+            @RequestParam(required = false) @Nullable Long at) {
+        OffsetDateTime counted =
+                at == null ? null : Instant.ofEpochMilli(Math.max(0, at)).atOffset(ZoneOffset.UTC);
+        return ResponseEntity.of(contacts.heard(page, Math.max(0, kept), closing, counted)
                 .map(station -> new Heard(stops.markOf(station), clock.millis())));
     }
 }

@@ -66,7 +66,7 @@ class LatePagesTests {
         plant = Plant.released(door);
         plant.receipt("07:00", "A-17", "ADH", "F-9");
         contacts.opened(PAGE, "BOND", "op-1");
-        contacts.heard(PAGE, 0, false);
+        contacts.heard(PAGE, 0, false, null);
     }
 
     private void anHourLater() {
@@ -93,10 +93,10 @@ class LatePagesTests {
         pages.look();
         assertThat(named(null)).containsExactly("BOND");
         AnswerHead then = asked(null);
-        contacts.heard(PAGE, 3, false);
+        contacts.heard(PAGE, 3, false, null);
         pages.look();
         assertThat(named(null)).containsExactly("BOND");
-        contacts.heard(PAGE, 0, false);
+        contacts.heard(PAGE, 0, false, null);
         pages.look();
         assertThat(named(null)).isEmpty();
         assertThat(asked(then.question().cutoff()).stationsBehind()).isEqualTo(then.stationsBehind());
@@ -104,10 +104,10 @@ class LatePagesTests {
 
     @Test
     void aPageThatClosedWithNothingKeptIsNotMissedButOneThatKeptSomethingIs() {
-        contacts.heard(PAGE, 0, true);
+        contacts.heard(PAGE, 0, true, null);
         anHourLater();
         assertThat(behind.now()).isEmpty();
-        contacts.heard(PAGE, 2, true);
+        contacts.heard(PAGE, 2, true, null);
         pages.look();
         assertThat(behind.now()).extracting(StationBehind::page).containsExactly(PAGE);
     }
@@ -130,7 +130,7 @@ class LatePagesTests {
         body.put("station", "BOND").put("since", "2026-03-10T08:00:00+01:00").put("why", "Steps are on paper");
         EnvelopeHead head = new EnvelopeHead("paper-1", "station-behind", 1, noticed, "qe-1", "page");
         door.accept(Envelope.of(head, body), Manner.DO);
-        contacts.heard(PAGE, 0, false);
+        contacts.heard(PAGE, 0, false, null);
         pages.look();
         assertThat(behind.now()).extracting(StationBehind::entry).containsExactly("paper-1");
     }
