@@ -9,6 +9,7 @@ import dev.sunthread.testing.SunthreadTest;
 import java.net.URI;
 import java.time.Clock;
 import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.List;
@@ -121,10 +122,8 @@ class HomePageTests {
                 List.of()));
         body.put(
                 "expiresAt",
-                OffsetDateTime.now(clock)
-                        .plusDays(days)
-                        .truncatedTo(ChronoUnit.SECONDS)
-                        .toString());
+                DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(
+                        OffsetDateTime.now(clock).plusDays(days).truncatedTo(ChronoUnit.SECONDS)));
         plant.say("receipt", "07:00", body);
     }
 

@@ -26,8 +26,23 @@ public final class JournalWriter {
             text.append(entry(line, ++position, line.envelope().hash())).append('\n');
         }
         String digest = sha256Of(text.toString());
-        return text.append("{\"end\":1,\"entries\":%d,\"digest\":\"%s\"}\n".formatted(position, digest))
+        String head =
+                hex(root(lines.stream().map(line -> line.envelope().hash()).toList()));
+        return text.append("{\"end\":1,\"entries\":%d,\"digest\":\"%s\",\"head\":\"%s\"}\n"
+                        .formatted(position, digest, head))
                 .toString();
+    }
+
+    /** The root of the tree over these leaf hashes, word for word as RFC 9162 defines it in section 2.1.1. */
+    private static byte[] root(List<byte[]> leaves) {
+        if (leaves.size() < 2) {
+            return leaves.isEmpty() ? sha256().digest() : leaves.get(0);
+        }
+        int left = Integer.highestOneBit(leaves.size() - 1);
+        MessageDigest digest = sha256();
+        digest.update((byte) 1);
+        digest.update(root(leaves.subList(0, left)));
+        return digest.digest(root(leaves.subList(left, leaves.size())));
     }
 
     private static String entry(Notebook.Line line, long position, byte[] hash) {
