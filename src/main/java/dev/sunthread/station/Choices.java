@@ -1,5 +1,6 @@
 package dev.sunthread.station;
 
+import dev.sunthread.kernel.SerialPattern;
 import dev.sunthread.kernel.UnitId;
 import dev.sunthread.production.UnitName;
 import dev.sunthread.scan.ScanChoice;
@@ -7,6 +8,7 @@ import dev.sunthread.scan.label.LabelCode;
 import dev.sunthread.station.label.Label;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** Asks which of several things a scan names; a choice is scanned as the label that names that thing alone. */
 final class Choices {
@@ -37,6 +39,21 @@ final class Choices {
         choices.add(new Verdict.Choice(known.text(), Say.of("near.new-unit", unit.serial(), unit.item())));
         return new Verdict(
                 Verdict.Outcome.ASKED, Say.of("near.new", unit.serial()), Say.of("near.new.remedy"), choices, null);
+    }
+
+    /** Asks whether a serial is right that looks like none of its item's. */
+    static Verdict unlike(UnitName unit, List<SerialPattern> patterns) {
+        Verdict.Choice known = choice(new Label.OfUnit(unit, true));
+        return new Verdict(
+                Verdict.Outcome.ASKED,
+                Say.of(
+                        "near.unlike",
+                        unit.serial(),
+                        unit.item(),
+                        patterns.stream().map(SerialPattern::text).collect(Collectors.joining(", "))),
+                Say.of("near.unlike.remedy"),
+                List.of(new Verdict.Choice(known.text(), Say.of("near.new-unit", unit.serial(), unit.item()))),
+                null);
     }
 
     /** Whether the question was what a text names. */

@@ -1,5 +1,6 @@
 package dev.sunthread.station;
 
+import dev.sunthread.kernel.SerialPattern;
 import dev.sunthread.production.UnitName;
 import dev.sunthread.scan.ScanChoice;
 import dev.sunthread.station.label.Command;
@@ -94,6 +95,11 @@ class Meanings {
 
     private @Nullable Verdict ofNew(UnitName unit) {
         List<Label> alike = near.of(unit);
-        return alike.isEmpty() ? null : Choices.orNew(unit, alike);
+        if (!alike.isEmpty()) {
+            return Choices.orNew(unit, alike);
+        }
+        List<SerialPattern> patterns = labels.patternsOf(unit.item());
+        boolean fits = patterns.isEmpty() || patterns.stream().anyMatch(pattern -> pattern.matches(unit.serial()));
+        return fits ? null : Choices.unlike(unit, patterns);
     }
 }

@@ -2,7 +2,9 @@ package dev.sunthread.station;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import dev.sunthread.kernel.UnitId;
 import dev.sunthread.ledger.Door;
+import dev.sunthread.scan.label.LabelCode;
 import dev.sunthread.station.Verdict.Outcome;
 import dev.sunthread.testing.Plant;
 import dev.sunthread.testing.SunthreadTest;
@@ -87,6 +89,21 @@ class NearMatchTests {
         assertThat(recorded("SELECT kind FROM ledger.entry WHERE id LIKE 'scan-%'"))
                 .isEmpty();
         assertThat(scan(".2").said()).isEqualTo(Say.of("unit.in-hand", "R0012", "bond"));
+        assertThat(recorded("SELECT kind FROM ledger.entry WHERE id LIKE 'scan-%' ORDER BY number"))
+                .containsExactly("birth", "scan-choice");
+    }
+
+    @Test
+    void aSerialThatLooksLikeNoneOfItsItemIsAskedAboutBeforeItIsBorn() {
+        String label = LabelCode.unit(UnitId.of(null, "REC", "RÜ012"));
+        Verdict asked = scan(label);
+        assertThat(asked.said()).isEqualTo(Say.of("near.unlike", "RÜ012", "REC", "R####"));
+        assertThat(asked.choices())
+                .extracting(Verdict.Choice::said)
+                .containsExactly(Say.of("near.new-unit", "RÜ012", "REC"));
+        assertThat(recorded("SELECT kind FROM ledger.entry WHERE id LIKE 'scan-%'"))
+                .isEmpty();
+        assertThat(scan(".1").said()).isEqualTo(Say.of("unit.in-hand", "RÜ012", "bond"));
         assertThat(recorded("SELECT kind FROM ledger.entry WHERE id LIKE 'scan-%' ORDER BY number"))
                 .containsExactly("birth", "scan-choice");
     }

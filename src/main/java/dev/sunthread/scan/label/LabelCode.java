@@ -5,8 +5,7 @@ import dev.sunthread.kernel.UnitId;
 
 /**
  * What the codes on the plant's own labels hold: a message of ISO/IEC 15434 with format 06, whose data identifier says
- * what kind of thing the label names, so that no two kinds are taken for each other whatever their names are. Names are
- * refused that not every reader would send as they are.
+ * what kind of thing the label names, so that no two kinds are taken for each other whatever their names are.
  */
 public final class LabelCode {
 
@@ -59,14 +58,20 @@ public final class LabelCode {
         return message(PAPER + record);
     }
 
-    // every reader is set to send these as they are; of others one sends two for one, or none
     private static String message(String fields) {
-        String others = fields.replaceAll("[\u0020-\u007e" + NEXT + "]", "");
+        return HEADER + fields + END;
+    }
+
+    /**
+     * Refuses to print a code with letters that not every reader sends as they are: of others one sends two for one, or none,
+     * and one label would start two units.
+     */
+    public static void refuseUnlessReadAlike(String code) {
+        String others = code.replaceAll("[\u0020-\u007e" + HEADER.charAt(3) + NEXT + END + "]", "");
         if (!others.isEmpty()) {
             throw new Refused(
                     "The code of the label would hold \"" + others + "\", which readers send differently",
                     "Name it with letters A to Z, digits and signs of a plain keyboard; a unit can be relabelled");
         }
-        return HEADER + fields + END;
     }
 }

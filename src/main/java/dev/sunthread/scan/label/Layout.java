@@ -34,6 +34,7 @@ record Layout(Symbology.Drawn code, double module, List<Text> texts) {
 
     /** Lays out a label. @throws Refused if its code would be too fine to be read */
     static Layout of(Label label, LabelSize size, Symbology symbology) {
+        LabelCode.refuseUnlessReadAlike(label.code());
         Symbology.Drawn code = symbology.draw(label.code());
         double module = size.codeSide() / code.side();
         if (module < SMALLEST_MODULE) {

@@ -1,6 +1,7 @@
 package dev.sunthread.station.label;
 
 import dev.sunthread.catalog.ItemLabels;
+import dev.sunthread.kernel.SerialPattern;
 import dev.sunthread.production.UnitName;
 import dev.sunthread.scan.Scans;
 import dev.sunthread.scan.meaning.Meaning;
@@ -50,6 +51,14 @@ public class ScannedLabels {
             }
         });
         return found.isEmpty() ? List.of(unrecorded(typed)) : narrowed(List.copyOf(found));
+    }
+
+    /** What the serials of an item look like, by each of its revisions that says so. */
+    public List<SerialPattern> patternsOf(String item) {
+        return items.patterns().stream()
+                .filter(pattern -> pattern.item().equals(item))
+                .map(ItemLabels.Pattern::pattern)
+                .toList();
     }
 
     /** A label that is understood says what it is of, also if nothing recorded is called so. */

@@ -64,7 +64,7 @@ class NextSerials {
                                 "Ask for fewer, or release a revision of the item with a longer pattern")))
                 .toList();
         // what can't be printed is not given out
-        LabelCode.unit(UnitId.of(null, form.item(), serials.get(0)));
+        LabelCode.refuseUnlessReadAlike(LabelCode.unit(UnitId.of(null, form.item(), serials.get(0))));
         issued.issue(form.id(), callers.signedIn().mark(), new IssuedSerials.Batch(form.item(), serials));
     }
 

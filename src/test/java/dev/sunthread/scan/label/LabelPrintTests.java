@@ -75,12 +75,13 @@ class LabelPrintTests {
 
     @ParameterizedTest
     @ValueSource(strings = {"Größe", "R\u00a00001", "Ω-1", "\u4e2d", "R\ud83d\ude00", "a\u0301"})
-    void lettersThatReadersSendDifferentlyAreInNoCode(String name) {
-        assertThatThrownBy(() -> LabelCode.unit(UnitId.of(null, "RCV-100", name)))
+    void aCodeWithLettersThatReadersSendDifferentlyIsNotPrinted(String name) {
+        Label label = new Label(LabelCode.lot(name), "lot", "x", List.of());
+        assertThatThrownBy(() -> LabelSvg.of(label, SHEET, Symbology.QR))
                 .isInstanceOf(Refused.class)
                 .hasMessageContaining("readers send differently");
-        assertThatThrownBy(() -> LabelCode.lot(name)).isInstanceOf(Refused.class);
-        assertThatThrownBy(() -> LabelCode.position("BOND", name)).isInstanceOf(Refused.class);
+        assertThatThrownBy(() -> LabelSheets.pdf(List.of(unit(name)), SHEET, Symbology.DATA_MATRIX, 0))
+                .isInstanceOf(Refused.class);
     }
 
     static Stream<Arguments> sizesAndNames() {
