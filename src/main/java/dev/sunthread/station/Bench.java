@@ -93,8 +93,9 @@ public class Bench {
     private Verdict take(Recording recording, Scan scan, Work work) {
         String station = recording.station();
         String person = recording.person();
-        Meanings.Meant meant = meanings.of(station, person, scan, work);
-        Optional<Verdict> again = doubles.of(station, person, scan, meant, work);
+        Optional<TakenScans.Last> last = scans.last(station, person);
+        Meanings.Meant meant = meanings.of(last, station, scan, work);
+        Optional<Verdict> again = doubles.of(last, scan, meant, work);
         if (again.isPresent()) {
             return word(station, person, scan, again.get());
         }
@@ -147,7 +148,8 @@ public class Bench {
         Verdict said = declined(scan, why).with(why instanceof PassableRefusal passable ? passable.passing() : null);
         if (scan.kept()) {
             Recording recording = recording(station, person, scan);
-            List<Label> read = meanings.of(station, person, scan, work).labels();
+            List<Label> read = meanings.of(scans.last(station, person), station, scan, work)
+                    .labels();
             said = kept(recording, scan, work, read, why.reason(), why.remedy());
         }
         return word(station, person, scan, said);

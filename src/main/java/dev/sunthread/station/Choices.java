@@ -35,15 +35,13 @@ final class Choices {
     static Verdict orNew(UnitName unit, List<Label> alike) {
         List<Verdict.Choice> choices =
                 new ArrayList<>(alike.stream().map(Choices::choice).toList());
-        Verdict.Choice known = choice(new Label.OfUnit(unit, true));
-        choices.add(new Verdict.Choice(known.text(), Say.of("near.new-unit", unit.serial(), unit.item())));
+        choices.add(newUnit(unit));
         return new Verdict(
                 Verdict.Outcome.ASKED, Say.of("near.new", unit.serial()), Say.of("near.new.remedy"), choices, null);
     }
 
     /** Asks whether a serial is right that looks like none of its item's. */
     static Verdict unlike(UnitName unit, List<SerialPattern> patterns) {
-        Verdict.Choice known = choice(new Label.OfUnit(unit, true));
         return new Verdict(
                 Verdict.Outcome.ASKED,
                 Say.of(
@@ -52,8 +50,13 @@ final class Choices {
                         unit.item(),
                         patterns.stream().map(SerialPattern::text).collect(Collectors.joining(", "))),
                 Say.of("near.unlike.remedy"),
-                List.of(new Verdict.Choice(known.text(), Say.of("near.new-unit", unit.serial(), unit.item()))),
+                List.of(newUnit(unit)),
                 null);
+    }
+
+    private static Verdict.Choice newUnit(UnitName unit) {
+        return new Verdict.Choice(
+                choice(new Label.OfUnit(unit, true)).text(), Say.of("near.new-unit", unit.serial(), unit.item()));
     }
 
     /** Whether the question was what a text names. */

@@ -1,5 +1,6 @@
 package dev.sunthread.station;
 
+import dev.sunthread.station.contact.ScanOrder;
 import dev.sunthread.station.label.Label;
 import dev.sunthread.station.work.Work;
 import java.time.Duration;
@@ -11,23 +12,17 @@ import org.springframework.stereotype.Component;
 @Component
 class DoubleReads {
 
-    /** Times so close tell nothing but an order; see {@link dev.sunthread.station.contact.ScanOrder}. */
-    private static final Duration ONLY_IN_ORDER = Duration.ofNanos(1000);
-
-    private final TakenScans scans;
     private final Duration window;
 
-    DoubleReads(TakenScans scans, @Value("${sunthread.station.double-read:2s}") Duration window) {
-        this.scans = scans;
+    DoubleReads(@Value("${sunthread.station.double-read:2s}") Duration window) {
         this.window = window;
     }
 
     /** What is said of a scan that only reads again what was read just before; empty if it is none. */
-    Optional<Verdict> of(String station, String person, Scan scan, Meanings.Meant meant, Work work) {
+    Optional<Verdict> of(Optional<TakenScans.Last> last, Scan scan, Meanings.Meant meant, Work work) {
         if (meant.labels().stream().allMatch(DoubleReads::isTold)) {
             return Optional.empty();
         }
-        Optional<TakenScans.Last> last = scans.last(station, person);
         return last.filter(before -> isReadAgain(before, scan))
                 .or(() -> last.filter(before -> isAskedAbout(meant, work)))
                 .map(TakenScans.Last::verdict)
@@ -46,7 +41,7 @@ class DoubleReads {
         return last.text().strip().equals(scan.text().strip())
                 && !since.isNegative()
                 && since.compareTo(window) < 0
-                && !(scan.kept() && since.compareTo(ONLY_IN_ORDER) <= 0);
+                && !(scan.kept() && since.compareTo(ScanOrder.STEP) <= 0);
     }
 
     /** Whether it names the material in hand, whose position is asked for. */

@@ -40,18 +40,15 @@ class Meanings {
         }
     }
 
-    private final TakenScans scans;
     private final ScannedLabels labels;
     private final NearLabels near;
 
-    Meanings(TakenScans scans, ScannedLabels labels, NearLabels near) {
-        this.scans = scans;
+    Meanings(ScannedLabels labels, NearLabels near) {
         this.labels = labels;
         this.near = near;
     }
 
-    Meant of(String station, String person, Scan scan, Work work) {
-        Optional<TakenScans.Last> last = scans.last(station, person);
+    Meant of(Optional<TakenScans.Last> last, String station, Scan scan, Work work) {
         Optional<Verdict.Choice> choice = last.flatMap(asked -> choice(asked.verdict(), scan.text()));
         if (choice.isPresent()) {
             List<Label> read = labels.read(choice.get().text(), station);

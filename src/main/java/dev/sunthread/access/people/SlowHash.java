@@ -2,6 +2,7 @@ package dev.sunthread.access.people;
 
 import dev.sunthread.access.AccessProperties;
 import java.util.concurrent.Semaphore;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.springframework.security.crypto.argon2.Argon2PasswordEncoder;
 import org.springframework.stereotype.Component;
@@ -26,20 +27,19 @@ class SlowHash {
     }
 
     String of(String secret) {
-        atOnce.acquireUninterruptibly();
-        try {
-            return String.valueOf(encoder.encode(secret));
-        } finally {
-            atOnce.release();
-        }
+        return String.valueOf(inTurn(() -> encoder.encode(secret)));
     }
 
     /** Whether a secret is the one of this hash; takes as long where there is no hash. */
     boolean fits(String secret, @Nullable String hash) {
+        boolean fits = inTurn(() -> encoder.matches(secret, hash == null ? ofNothing : hash));
+        return hash != null && fits;
+    }
+
+    private <T> T inTurn(Supplier<T> work) {
         atOnce.acquireUninterruptibly();
         try {
-            boolean fits = encoder.matches(secret, hash == null ? ofNothing : hash);
-            return hash != null && fits;
+            return work.get();
         } finally {
             atOnce.release();
         }

@@ -73,16 +73,17 @@ public class Answering {
 
     public Answered answer(TraceQuestion question, Watch watch) {
         long cutoff = Objects.requireNonNull(question.cutoff());
+        Clocks clocks = new Clocks(jdbc, cutoff);
         EdgeSource edges = new RememberedEdges(
-                new WatchedEdges(new HistoryEdges(HistoryRecords.at(jdbc, cutoff), question.wider()), watch));
-        Births births = new Births(jdbc, cutoff, new Clocks(jdbc, cutoff));
+                new WatchedEdges(new HistoryEdges(HistoryRecords.at(jdbc, cutoff, clocks), question.wider()), watch));
+        Births births = new Births(jdbc, cutoff, clocks);
         FoundSuspects under = suspects.of(question.root(), cutoff, edges, births);
         List<Suspect> found = under.suspects();
         List<TraceRef> roots = found.stream().map(Suspect::node).toList();
         watch.begins(Stage.SEARCH);
         Answer answer = new Answer(question.way(), new Walk(edges, births), found, micros(question.at()));
         watch.begins(Stage.SHIPMENTS);
-        answer.withShipments(new Shipments(jdbc, cutoff, edges), edges);
+        answer.withShipments(new Shipments(jdbc, cutoff, edges, clocks), edges);
         watch.begins(Stage.LINES);
         Lines lines = new Lines(jdbc, cutoff, edges, zone);
         List<AnswerLine> told = lines.of(answer);

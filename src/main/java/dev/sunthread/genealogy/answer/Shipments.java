@@ -50,11 +50,11 @@ final class Shipments {
     private final EdgeSource edges;
     private final Clocks clocks;
 
-    Shipments(JdbcClient jdbc, long cutoff, EdgeSource edges) {
+    Shipments(JdbcClient jdbc, long cutoff, EdgeSource edges, Clocks clocks) {
         this.jdbc = jdbc;
         this.cutoff = cutoff;
         this.edges = edges;
-        this.clocks = new Clocks(jdbc, cutoff);
+        this.clocks = clocks;
     }
 
     /** The shipments that name any of these units, in the order of time, each with those of the units it names. */

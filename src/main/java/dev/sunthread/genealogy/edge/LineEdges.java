@@ -63,8 +63,8 @@ final class LineEdges {
     }
 
     private Stream<Acting> edges(OpenLine line) {
-        Set<TraceRef> targets = targets(line);
         Happening acting = LineWays.acting(line);
+        Set<TraceRef> targets = targets(line, acting);
         Reason reason = Reason.of("kept-line", line.entry());
         if (line.at().early() != Long.MIN_VALUE) {
             reason = reason.with("at", line.end());
@@ -105,8 +105,8 @@ final class LineEdges {
                 .collect(Collectors.toSet());
     }
 
-    private Set<TraceRef> targets(OpenLine line) {
-        Set<TraceRef> targets = new TreeSet<>(reach.of(LineWays.acting(line)).keySet());
+    private Set<TraceRef> targets(OpenLine line, Happening acting) {
+        Set<TraceRef> targets = new TreeSet<>(reach.of(acting).keySet());
         line.parts().stream()
                 .filter(part -> part.isOf(TraceKind.LOT, TraceKind.CONTAINER) && LineWays.mayTake(line, part))
                 .map(Part::node)

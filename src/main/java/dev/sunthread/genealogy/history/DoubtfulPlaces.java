@@ -48,8 +48,8 @@ final class DoubtfulPlaces {
 
     /**
      * The parameters of {@link SurelyKnown#LASTING}; the units that may be two bodies as {@code twice}; those that kept lines
-     * may have worked on, shipped, put into others or taken out as {@code moved}, onto carriers or off as {@code loaded}, with these {@code
-     * carriers}; and the entries that such lines may take back as {@code takenBack}.
+     * may have worked on, shipped, put into others or taken out as {@code moved}, onto carriers or off as {@code loaded},
+     * with these {@code carriers}; and the entries that such lines may take back as {@code takenBack}.
      */
     Map<String, Object> params() {
         if (known == null) {

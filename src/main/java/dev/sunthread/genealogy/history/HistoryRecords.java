@@ -15,7 +15,11 @@ public final class HistoryRecords {
     }
 
     public static Records at(JdbcClient jdbc, long cutoff) {
-        Clocks clocks = new Clocks(jdbc, cutoff);
+        return at(jdbc, cutoff, new Clocks(jdbc, cutoff));
+    }
+
+    /** The same by clocks that are read already, as known at that cut-off. */
+    public static Records at(JdbcClient jdbc, long cutoff, Clocks clocks) {
         LineRecords lines = lines(jdbc, cutoff, clocks);
         return new Records(
                 new HappeningHistory(jdbc, cutoff, clocks),

@@ -19,6 +19,9 @@ public class ScanOrder {
     /** No longer than a scan that came through may have been on its way. */
     private static final Duration ON_ITS_WAY = Duration.ofSeconds(10);
 
+    /** By so much a scan is put behind the one before it: times so close tell nothing but their order. */
+    public static final Duration STEP = Duration.ofNanos(1000);
+
     private final JdbcClient jdbc;
 
     ScanOrder(JdbcClient jdbc) {
@@ -58,7 +61,7 @@ public class ScanOrder {
     private static Scan behind(OffsetDateTime last, Scan scan) {
         return scan.at().isAfter(last)
                 ? scan
-                : scan.at(last.plusNanos(1000).withOffsetSameInstant(scan.at().getOffset()));
+                : scan.at(last.plus(STEP).withOffsetSameInstant(scan.at().getOffset()));
     }
 
     /** When the page last had nothing that it kept, or since when the scan before this one can have been. */
